@@ -1,0 +1,57 @@
+package motebook.model;
+
+import java.util.OptionalDouble;
+
+/** What the air of a place does. */
+public sealed interface Surroundings {
+
+  /** Speed of the air around the worker, m/min. */
+  double airSpeedMPerMin();
+
+  /**
+   * A room.
+   *
+   * @param volumeM3 0.1 to 1,000,000 m³
+   * @param airChangesPerHour with doors and windows closed, 0 to 1000 /h
+   * @param openAirChangesPerHour with doors and windows open, not below the closed figure
+   * @param airSpeedMPerMin random air speed, 0.01 to 1000 m/min
+   * @param cleanerFlowM3PerMin clean-air flow of the room's air cleaner, if it has one
+   * @param fanFlowM3PerMin flow of the window fan, if it has one
+   * @param cleanerRunOnMinutes how long the cleaner runs on after a session that used it, 0 to 1440
+   */
+  record Indoors(
+      double volumeM3,
+      double airChangesPerHour,
+      double openAirChangesPerHour,
+      double airSpeedMPerMin,
+      OptionalDouble cleanerFlowM3PerMin,
+      OptionalDouble fanFlowM3PerMin,
+      int cleanerRunOnMinutes)
+      implements Surroundings {
+    public Indoors {
+      Checks.within("volume", volumeM3, 0.1, 1e6, "m³");
+      Checks.within("air changes", airChangesPerHour, 0, 1000, "per hour");
+      Checks.within("open air changes", openAirChangesPerHour, 0, 1000, "per hour");
+      Checks.within("air speed", airSpeedMPerMin, 0.01, 1000, "m/min");
+      cleanerFlowM3PerMin.ifPresent(flow -> Checks.within("cleaner flow", flow, 0, 1e5, "m³/min"));
+      fanFlowM3PerMin.ifPresent(flow -> Checks.within("fan flow", flow, 0, 1e5, "m³/min"));
+      Checks.within("cleaner run-on", cleanerRunOnMinutes, 0, 1440, "min");
+      if (openAirChangesPerHour < airChangesPerHour) {
+        throw new Refusal(
+            "With doors and windows open the air changes at least as often as with them closed: got "
+                + openAirChangesPerHour + " /h open and " + airChangesPerHour + " /h closed.");
+      }
+    }
+  }
+
+  /**
+   * Outdoors.
+   *
+   * @param airSpeedMPerMin wind at the worker, 0.01 to 10,000 m/min
+   */
+  record Outdoors(double airSpeedMPerMin) implements Surroundings {
+    public Outdoors {
+      Checks.within("wind", airSpeedMPerMin, 0.01, 1e4, "m/min");
+    }
+  }
+}

@@ -1,0 +1,79 @@
+package motebook.model;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One stretch of work as a person says it; not yet in a book.
+ *
+ * @param person name of who worked
+ * @param place name of where
+ * @param date the local date
+ * @param start local time of day, whole minutes
+ * @param minutes 1 to 960; the work ends on the same date, midnight at the latest
+ * @param operation key of the operation
+ * @param material key of the material, if one was named
+ * @param controls keys of the controls in the order said, none twice
+ * @param mask the respirator worn, if any
+ * @param note free text, cleaned, possibly empty
+ */
+public record Work(
+    String person,
+    String place,
+    LocalDate date,
+    LocalTime start,
+    int minutes,
+    String operation,
+    Optional<String> material,
+    List<String> controls,
+    Optional<MaskUse> mask,
+    String note) {
+
+  /** The longest session that is believed, 16 h. */
+  public static final int LONGEST_MINUTES = 16 * 60;
+
+  private static final int MINUTES_A_DAY = 24 * 60;
+
+  public Work {
+    controls = List.copyOf(controls);
+    note = Text.note(note);
+    if (minutes < 1) {
+      throw new Refusal("A session lasts at least one minute: got " + minutes + ".");
+    }
+    if (minutes > LONGEST_MINUTES) {
+      throw new Refusal(
+          "A session lasts up to 16 hours: got " + minutes + " minutes. Log the work in parts.");
+    }
+    if (date.getYear() < 1900 || date.getYear() > 2199) {
+      throw new Refusal("The date " + date + " is outside 1900 to 2199.");
+    }
+    if (new HashSet<>(controls).size() < controls.size()) {
+      throw new Refusal("A control is named twice; name each once.");
+    }
+    start = start.withSecond(0).withNano(0);
+    if (start.getHour() * 60 + start.getMinute() + minutes > MINUTES_A_DAY) {
+      throw new Refusal(
+          "The session would run past midnight; log it as two, one for each date.");
+    }
+  }
+
+  /** First minute of the day, 0 to 1439. */
+  public int startMinute() {
+    return start.getHour() * 60 + start.getMinute();
+  }
+
+  /** The minute of the day after the last one worked, 1 to 1440. */
+  public int endMinute() {
+    return startMinute() + minutes;
+  }
+
+  /** Whether both stretches have a minute in common on the same date. */
+  public boolean overlaps(Work other) {
+    return date.equals(other.date)
+        && startMinute() < other.endMinute()
+        && other.startMinute() < endMinute();
+  }
+}
