@@ -1,0 +1,101 @@
+package motebook.desk;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import motebook.desk.DayReport.OtherSource;
+import motebook.desk.DayReport.SessionLine;
+import motebook.desk.DayReport.Twa;
+import motebook.model.Session;
+import motebook.reference.Caution;
+import motebook.reference.Limit;
+import motebook.science.Estimate;
+import motebook.science.LognormalSum;
+
+/** The question "what did this person breathe on this day". */
+public final class Day {
+  private Day() {}
+
+  /** Answers from everybody's sessions of that day. */
+  public static DayReport report(LocalDate date, String person, List<Session> sessions, Shop shop) {
+    return report(new DayReckoning(date, person, sessions, shop));
+  }
+
+  /** Answers from a day already reckoned. */
+  public static DayReport report(DayReckoning day) {
+    Optional<HeldLimit> limit = HeldLimit.of(day);
+    double expected = day.expectedTotal();
+    List<Source> own = own(day);
+    return new DayReport(
+        day.date(),
+        day.person(),
+        day.shop().settings().limitSet(),
+        limit,
+        own.stream().map(source -> line(source, day, expected)).toList(),
+        new Twa(
+            LognormalSum.of(day.outsideTerms(Limit.Fraction.INHALABLE)),
+            chance(limit, HeldLimit::outside)),
+        new Twa(
+            LognormalSum.of(day.insideTerms(Limit.Fraction.INHALABLE)),
+            chance(limit, HeldLimit::inside)),
+        LognormalSum.of(day.outsideTerms(Limit.Fraction.RESPIRABLE)).typical(),
+        others(day, expected),
+        own.stream().mapToInt(source -> source.session().work().minutes()).sum(),
+        day.minutesBetween(),
+        Remarks.of(day, limit),
+        cautions(day));
+  }
+
+  private static List<Source> own(DayReckoning day) {
+    return day.sources().stream()
+        .filter(day::isOwn)
+        .sorted(Comparator.comparingInt(Source::from))
+        .toList();
+  }
+
+  private static OptionalDouble chance(
+      Optional<HeldLimit> limit, Function<HeldLimit, Estimate> side) {
+    return limit
+        .map(held -> OptionalDouble.of(side.apply(held).chanceOver(held.limit().mgPerM3())))
+        .orElse(OptionalDouble.empty());
+  }
+
+  private static SessionLine line(Source source, DayReckoning day, double expected) {
+    return new SessionLine(
+        source,
+        day.credit(source),
+        day.meanOutside(source),
+        percent(day.expected(source), expected));
+  }
+
+  private static List<OtherSource> others(DayReckoning day, double expected) {
+    return day.sources().stream()
+        .filter(source -> !day.isOwn(source) && day.reached(source))
+        .map(source -> new OtherSource(source, percent(day.expected(source), expected)))
+        .toList();
+  }
+
+  private static double percent(double part, double whole) {
+    return whole == 0 ? 0 : 100 * part / whole;
+  }
+
+  private static List<Caution> cautions(DayReckoning day) {
+    Set<String> keys = new LinkedHashSet<>();
+    day.sources().stream()
+        .filter(source -> source.operation().dusty())
+        .filter(source -> day.isOwn(source) || day.reached(source))
+        .forEach(
+            source ->
+                Stream.concat(
+                        source.material().cautions().stream(),
+                        source.operation().cautions().stream())
+                    .forEach(keys::add));
+    return keys.stream().map(day.shop().reference()::caution).toList();
+  }
+}

@@ -1,0 +1,191 @@
+package motebook.desk;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import motebook.model.Place;
+import motebook.model.Session;
+import motebook.model.Surroundings;
+import motebook.reference.Limit;
+import motebook.science.Dose;
+import motebook.science.Emission;
+import motebook.science.LognormalSum;
+import motebook.science.NearField;
+
+/**
+ * What one person breathed on one day, source by source.
+ *
+ * <p>Near field for the source that the person runs, the room for everything else, whoever made it;
+ * outdoors the near field alone.
+ */
+public final class DayReckoning {
+  private final LocalDate date;
+  private final String person;
+  private final Shop shop;
+  private final List<Source> sources;
+  private final List<Breath> breaths;
+  private final Map<String, RoomDay> rooms = new HashMap<>();
+  private final Map<Source, Portion> outside = new LinkedHashMap<>();
+  private final Map<Source, Portion> inside = new LinkedHashMap<>();
+
+  /**
+   * Reckons a day.
+   *
+   * @param sessions everybody's sessions of that day
+   */
+  public DayReckoning(LocalDate date, String person, List<Session> sessions, Shop shop) {
+    this(date, person, shop, sessions.stream().map(s -> Source.of(s, shop.reference())).toList());
+  }
+
+  private DayReckoning(LocalDate date, String person, Shop shop, List<Source> sources) {
+    this.date = date;
+    this.person = person;
+    this.shop = shop;
+    this.sources = sources;
+    this.breaths =
+        Breath.ofDay(
+            sources.stream().filter(this::isOwn).toList(), shop.settings().gapMinutes(), shop);
+    breaths.forEach(this::breathe);
+  }
+
+  /** Reckons a day from sources whose emission is known. */
+  static DayReckoning ofSources(LocalDate date, String person, List<Source> sources, Shop shop) {
+    return new DayReckoning(date, person, shop, List.copyOf(sources));
+  }
+
+  private void breathe(Breath breath) {
+    double share = credit(breath).insideShare();
+    for (Source source : sources) {
+      Portion portion = breathed(breath, source);
+      outside.merge(source, portion, Portion::plus);
+      inside.merge(source, portion.times(share), Portion::plus);
+    }
+  }
+
+  private Credit credit(Breath breath) {
+    return breath.own().map(own -> credit(own)).orElse(Credit.NONE);
+  }
+
+  /** What the respirator of a source's session counts for. */
+  Credit credit(Source source) {
+    return shop.credits().credit(source.session());
+  }
+
+  private Portion breathed(Breath breath, Source source) {
+    if (!source.session().work().place().equals(breath.place())) {
+      return Portion.NONE;
+    }
+    Place place = shop.place(breath.place());
+    Portion near =
+        breath.own().filter(source::equals).isPresent()
+            ? nearField(source, place.surroundings()).times(breath.minutes())
+            : Portion.NONE;
+    return room(breath.place())
+        .map(room -> near.plus(room.fromSource(source, breath.from(), breath.to())))
+        .orElse(near);
+  }
+
+  private static Portion nearField(Source source, Surroundings air) {
+    double mgPerM3 = source.mgPerMin() / NearField.exchangeM3PerMin(air.airSpeedMPerMin());
+    double fine = Emission.FINE_SHARE;
+    return new Portion(mgPerM3 * (1 - fine), mgPerM3 * fine);
+  }
+
+  /** The air of a place over the day; nothing outdoors. */
+  public Optional<RoomDay> room(String place) {
+    if (shop.place(place).surroundings() instanceof Surroundings.Indoors indoors) {
+      return Optional.of(rooms.computeIfAbsent(place, name -> new RoomDay(indoors, inPlace(name))));
+    }
+    return Optional.empty();
+  }
+
+  private List<Source> inPlace(String name) {
+    return sources.stream().filter(s -> s.session().work().place().equals(name)).toList();
+  }
+
+  boolean isOwn(Source source) {
+    return source.session().work().person().equals(person);
+  }
+
+  /** Typical inhalable concentration breathed during a session of the person, mg/m³. */
+  double meanOutside(Source own) {
+    Breath breath =
+        breaths.stream()
+            .filter(b -> b.own().filter(own::equals).isPresent())
+            .findFirst()
+            .orElseThrow();
+    return sources.stream().mapToDouble(s -> breathed(breath, s).inhalable()).sum()
+        / breath.minutes();
+  }
+
+  /** The terms of the 8-hour TWA outside the mask, mg/m³, in one fraction. */
+  List<LognormalSum.Term> outsideTerms(Limit.Fraction fraction) {
+    return terms(outside, fraction);
+  }
+
+  /** The terms of the 8-hour TWA inside the mask, mg/m³, in one fraction. */
+  List<LognormalSum.Term> insideTerms(Limit.Fraction fraction) {
+    return terms(inside, fraction);
+  }
+
+  private List<LognormalSum.Term> terms(Map<Source, Portion> breathed, Limit.Fraction fraction) {
+    ToDoubleFunction<Portion> part = amount(fraction);
+    return breathed.entrySet().stream()
+        .map(
+            e ->
+                new LognormalSum.Term(
+                    part.applyAsDouble(e.getValue()) / Dose.EIGHT_HOURS, e.getKey().doubts()))
+        .toList();
+  }
+
+  private ToDoubleFunction<Portion> amount(Limit.Fraction fraction) {
+    return switch (fraction) {
+      case INHALABLE -> Portion::inhalable;
+      case TOTAL -> portion -> portion.inhalable() / shop.settings().totalConversion();
+      case RESPIRABLE -> Portion::fine;
+    };
+  }
+
+  /** The expected part of a source in the expected dose outside, mg/m³ as 8-hour TWA. */
+  double expected(Source source) {
+    Portion portion = outside.getOrDefault(source, Portion.NONE);
+    return new LognormalSum.Term(portion.inhalable() / Dose.EIGHT_HOURS, source.doubts())
+        .expected();
+  }
+
+  /** The expected dose outside, mg/m³ as 8-hour TWA. */
+  double expectedTotal() {
+    return sources.stream().mapToDouble(this::expected).sum();
+  }
+
+  /** Whether the person breathed any of a source's dust. */
+  boolean reached(Source source) {
+    return outside.getOrDefault(source, Portion.NONE).inhalable() > 0;
+  }
+
+  /** Minutes of short gaps that were counted as spent in the room. */
+  int minutesBetween() {
+    return breaths.stream().filter(b -> b.own().isEmpty()).mapToInt(Breath::minutes).sum();
+  }
+
+  /** Every source of the day, whoever ran it and wherever. */
+  List<Source> sources() {
+    return sources;
+  }
+
+  LocalDate date() {
+    return date;
+  }
+
+  String person() {
+    return person;
+  }
+
+  Shop shop() {
+    return shop;
+  }
+}

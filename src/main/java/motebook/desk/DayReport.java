@@ -1,0 +1,68 @@
+package motebook.desk;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import motebook.reference.Caution;
+import motebook.science.Estimate;
+
+/**
+ * The answer to "what did this person breathe on this day".
+ *
+ * @param date the day
+ * @param person whose
+ * @param limitSet the set the owner chose
+ * @param limit the limit the day is judged by, if any applies
+ * @param sessions the person's own, in order of time
+ * @param outside 8-hour TWA of inhalable dust outside the mask
+ * @param inside the same inside it
+ * @param respirableOutsideTypical typical 8-hour TWA of respirable dust outside, mg/m³
+ * @param others sources of other people that the person breathed from
+ * @param minutesLogged length of the person's sessions
+ * @param minutesBetween short gaps counted as spent in the room
+ * @param remarks what a reader must know beside the figures
+ * @param cautions raised by what was worked and how
+ */
+public record DayReport(
+    LocalDate date,
+    String person,
+    String limitSet,
+    Optional<HeldLimit> limit,
+    List<SessionLine> sessions,
+    Twa outside,
+    Twa inside,
+    double respirableOutsideTypical,
+    List<OtherSource> others,
+    int minutesLogged,
+    int minutesBetween,
+    List<String> remarks,
+    List<Caution> cautions) {
+
+  /**
+   * An 8-hour TWA.
+   *
+   * @param estimate mg/m³
+   * @param chanceOverLimit chance of being over the day's limit, 0 to 1; empty without a limit
+   */
+  public record Twa(Estimate estimate, OptionalDouble chanceOverLimit) {}
+
+  /**
+   * One session of the person.
+   *
+   * @param source the session and what it makes
+   * @param credit what its respirator counts for
+   * @param meanOutsideMgPerM3 typical inhalable concentration breathed, whoever made it
+   * @param sharePercent what its own emission put into the person's whole day
+   */
+  public record SessionLine(
+      Source source, Credit credit, double meanOutsideMgPerM3, double sharePercent) {}
+
+  /**
+   * Somebody else's session in the same place.
+   *
+   * @param source the session and what it makes
+   * @param sharePercent what it put into the person's whole day
+   */
+  public record OtherSource(Source source, double sharePercent) {}
+}

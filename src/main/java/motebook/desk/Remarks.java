@@ -1,0 +1,58 @@
+package motebook.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import motebook.reference.Limit;
+
+/** What a reader must know beside the figures of a day. */
+final class Remarks {
+  private Remarks() {}
+
+  static List<String> of(DayReckoning day, Optional<HeldLimit> limit) {
+    List<String> remarks = new ArrayList<>();
+    boolean dusty = day.sources().stream().anyMatch(day::reached);
+    if (dusty && limit.isEmpty()) {
+      remarks.add(
+          "No limit of the set \""
+              + day.shop().settings().limitSet()
+              + "\" applies to this day's wood on this date; the figures stand without one.");
+    }
+    limit
+        .filter(held -> held.limit().fraction() == Limit.Fraction.TOTAL)
+        .ifPresent(
+            held ->
+                remarks.add(
+                    "The limit counts \"total\" dust; inhalable is taken as "
+                        + day.shop().settings().totalConversion()
+                        + " times total."));
+    outdoorNeighbours(day).ifPresent(remarks::add);
+    return remarks;
+  }
+
+  private static Optional<String> outdoorNeighbours(DayReckoning day) {
+    TreeSet<String> names = new TreeSet<>();
+    for (Source own : day.sources()) {
+      for (Source other : day.sources()) {
+        if (day.isOwn(own) && !day.isOwn(other) && besideOutdoors(own, other, day)) {
+          names.add(other.session().work().person());
+        }
+      }
+    }
+    return names.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            String.join(", ", names)
+                + " worked outdoors beside "
+                + day.person()
+                + "; outdoors the dust of others is taken as nothing, which is not quite so.");
+  }
+
+  private static boolean besideOutdoors(Source own, Source other, DayReckoning day) {
+    return day.shop().place(own.session().work().place()).outdoors()
+        && own.session().work().place().equals(other.session().work().place())
+        && own.session().work().overlaps(other.session().work())
+        && other.operation().dusty();
+  }
+}

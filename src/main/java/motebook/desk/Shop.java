@@ -1,0 +1,37 @@
+package motebook.desk;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import motebook.journal.Settings;
+import motebook.model.Place;
+import motebook.reference.Reference;
+
+/**
+ * What a day is reckoned with, beside its sessions.
+ *
+ * @param reference the tables
+ * @param settings the owner's choices
+ * @param places the book's places as they are on the day, by name
+ * @param credits what a worn respirator counts for
+ */
+public record Shop(
+    Reference reference, Settings settings, Map<String, Place> places, CreditRule credits) {
+
+  /** A shop of some places. */
+  public static Shop of(
+      Reference reference, Settings settings, List<Place> places, CreditRule credits) {
+    Map<String, Place> byName =
+        places.stream().collect(Collectors.toUnmodifiableMap(Place::name, Function.identity()));
+    return new Shop(reference, settings, byName, credits);
+  }
+
+  Place place(String name) {
+    Place place = places.get(name);
+    if (place == null) {
+      throw new IllegalArgumentException("no place is named " + name);
+    }
+    return place;
+  }
+}

@@ -1,0 +1,127 @@
+package motebook.desk;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import motebook.model.Session;
+import motebook.model.Work;
+import motebook.reference.Control;
+import motebook.reference.Figure;
+import motebook.reference.Material;
+import motebook.reference.Operation;
+import motebook.reference.Reference;
+import motebook.science.Emission;
+import motebook.science.Spread;
+
+/**
+ * A session as a source of dust: how much it makes and how sure that is.
+ *
+ * @param session the session
+ * @param operation its operation
+ * @param material its material, or the row for an unnamed one
+ * @param controls its controls, in the order said
+ * @param atSource the row of its best control at the source, if it has one
+ * @param mgPerMin typical emission of inhalable dust, mg/min
+ * @param doubts log variances of the emission by the name of each part; equal names are shared
+ */
+public record Source(
+    Session session,
+    Operation operation,
+    Material material,
+    List<Control> controls,
+    Optional<Control.Row> atSource,
+    double mgPerMin,
+    Map<String, Double> doubts) {
+
+  /** The source that a session is. */
+  public static Source of(Session session, Reference reference) {
+    Work work = session.work();
+    Operation operation = reference.operation(work.operation());
+    Material material = reference.material(work.material());
+    List<Control> controls = work.controls().stream().map(reference::control).toList();
+    Optional<Control.Row> best = bestAtSource(controls, operation);
+    double factor =
+        operation.sands() ? material.sandingFactor().typical() : material.cuttingFactor();
+    double pass = best.map(row -> row.passFactor().typical()).orElse(1.0);
+    return new Source(
+        session,
+        operation,
+        material,
+        controls,
+        best,
+        Emission.mgPerMin(operation.referenceMgPerM3().typical(), factor, pass),
+        doubts(work, operation, material, best));
+  }
+
+  // Controls at one source are not multiplied: the one that lets least through counts.
+  private static Optional<Control.Row> bestAtSource(List<Control> controls, Operation operation) {
+    return controls.stream()
+        .filter(control -> control.actsOn() == Control.ActsOn.SOURCE)
+        .flatMap(control -> control.rowFor(operation.key()).stream())
+        .min(Comparator.comparingDouble(row -> row.passFactor().typical()));
+  }
+
+  private static Map<String, Double> doubts(
+      Work work, Operation operation, Material material, Optional<Control.Row> best) {
+    if (!operation.dusty()) {
+      return Map.of();
+    }
+    Map<String, Double> parts = new HashMap<>();
+    double ofOperation = variance(operation.referenceMgPerM3());
+    parts.put("operation " + operation.key(), ofOperation);
+    if (operation.sands()) {
+      parts.put("material " + material.key(), variance(material.sandingFactor()));
+    }
+    best.ifPresent(row -> parts.put("control " + row.id(), variance(row.passFactor())));
+    parts.put("model", Spread.MODEL);
+    parts.put(own(work, material, best), Spread.own(operation.gsd(), ofOperation));
+    return Map.copyOf(parts);
+  }
+
+  private static double variance(Figure figure) {
+    return Spread.ofRange(figure.low(), figure.high());
+  }
+
+  // One for each person, day, operation, material and control: splitting a session changes nothing.
+  private static String own(Work work, Material material, Optional<Control.Row> best) {
+    return String.join(
+        "|",
+        "own",
+        work.person(),
+        work.date().toString(),
+        work.operation(),
+        material.key(),
+        best.map(Control.Row::id).orElse(""));
+  }
+
+  /** The same source with another emission, mg/min. */
+  Source emitting(double otherMgPerMin) {
+    return new Source(session, operation, material, controls, atSource, otherMgPerMin, doubts);
+  }
+
+  /** Whether any row used is graded C or D. */
+  public boolean rough() {
+    return operation.grade().rough()
+        || (operation.sands() && material.grade().rough())
+        || atSource.map(row -> row.grade().rough()).orElse(false)
+        || controls.stream()
+            .filter(control -> control.actsOn() == Control.ActsOn.ROOM)
+            .flatMap(control -> control.rows().stream())
+            .anyMatch(row -> row.grade().rough());
+  }
+
+  /** Whether one of its controls has the key. */
+  boolean uses(String control) {
+    return session.work().controls().contains(control);
+  }
+
+  int from() {
+    return session.work().startMinute();
+  }
+
+  int to() {
+    return session.work().endMinute();
+  }
+}

@@ -1,0 +1,104 @@
+package motebook.science;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What one source puts into the air of one room over a day: the rise of the room's concentration,
+ * exact, in closed form.
+ *
+ * <p>{@code C' = G/V − λC} with G constant while the source runs and λ constant over each stretch
+ * of loss. The equation is linear, so the traces of all sources add up to the room's concentration
+ * and "whose dust is this" has an exact answer.
+ */
+public final class RoomTrace {
+  private final List<Piece> pieces = new ArrayList<>();
+
+  /**
+   * The trace of one source, zero before it starts.
+   *
+   * @param volumeM3 of the room, above 0
+   * @param losses stretches without a gap between them, in order of time
+   * @param emissionMgPerMin G ≥ 0
+   * @param fromMinute when the source starts, within the losses
+   * @param toMinute when it ends, within the losses
+   * @throws IllegalArgumentException if the losses leave a gap or do not span the source
+   */
+  public RoomTrace(
+      double volumeM3,
+      List<Loss> losses,
+      double emissionMgPerMin,
+      double fromMinute,
+      double toMinute) {
+    requireSpan(losses, fromMinute, toMinute);
+    double concentration = 0;
+    for (Loss loss : losses) {
+      double[] knots = {
+        loss.fromMinute(),
+        clamp(fromMinute, loss.fromMinute(), loss.toMinute()),
+        clamp(toMinute, loss.fromMinute(), loss.toMinute()),
+        loss.toMinute()
+      };
+      for (int i = 0; i < 3; i++) {
+        double rise = i == 1 ? emissionMgPerMin / volumeM3 : 0;
+        concentration =
+            append(new Piece(knots[i], knots[i + 1], concentration, rise, loss.perMinute()));
+      }
+    }
+  }
+
+  private static void requireSpan(List<Loss> losses, double from, double to) {
+    boolean spans =
+        !losses.isEmpty()
+            && losses.get(0).fromMinute() <= from
+            && from <= to
+            && to <= losses.get(losses.size() - 1).toMinute();
+    for (int i = 1; spans && i < losses.size(); i++) {
+      spans = losses.get(i - 1).toMinute() == losses.get(i).fromMinute();
+    }
+    if (!spans) {
+      throw new IllegalArgumentException("the losses do not span the source without a gap");
+    }
+  }
+
+  private static double clamp(double value, double low, double high) {
+    return Math.max(low, Math.min(value, high));
+  }
+
+  private double append(Piece piece) {
+    if (piece.to > piece.from) {
+      pieces.add(piece);
+      return piece.at(piece.to);
+    }
+    return piece.start;
+  }
+
+  /** Concentration in the room at a time, mg/m³; 0 outside the day. */
+  public double mgPerM3At(double minute) {
+    for (Piece piece : pieces) {
+      if (piece.from <= minute && minute <= piece.to) {
+        return piece.at(minute);
+      }
+    }
+    return 0;
+  }
+
+  /** Integral of the concentration over a time, mg·min/m³. */
+  public double mgMinPerM3(double fromMinute, double toMinute) {
+    double sum = 0;
+    for (Piece piece : pieces) {
+      double from = Math.max(fromMinute, piece.from);
+      double to = Math.min(toMinute, piece.to);
+      if (to > from) {
+        sum += Relaxation.integral(piece.at(from), piece.rise, piece.loss, to - from);
+      }
+    }
+    return sum;
+  }
+
+  private record Piece(double from, double to, double start, double rise, double loss) {
+    double at(double minute) {
+      return Relaxation.value(start, rise, loss, minute - from);
+    }
+  }
+}

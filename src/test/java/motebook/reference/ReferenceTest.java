@@ -1,0 +1,103 @@
+package motebook.reference;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ReferenceTest {
+  private final Reference reference = Reference.shipped();
+
+  @Test
+  void every_row_has_a_source() {
+    assertThat(reference.operations())
+        .hasSize(29)
+        .allSatisfy(o -> assertThat(o.basis()).isNotBlank());
+    assertThat(reference.materials())
+        .hasSize(13)
+        .allSatisfy(m -> assertThat(m.basis()).isNotBlank());
+    assertThat(reference.limits()).hasSize(17).allSatisfy(l -> assertThat(l.source()).isNotBlank());
+    assertThat(reference.controls())
+        .hasSize(10)
+        .allSatisfy(c -> assertThat(c.rows()).allSatisfy(r -> assertThat(r.basis()).isNotBlank()));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "operations.csv | ,grade, | ,mark, | operations.csv, row 1, column grade: missing",
+        "operations.csv | ,3.0,A, | ,3.0,E, | operations.csv, row 2, column grade: unknown: \"E\"",
+        "operations.csv | ,25,9,62, | ,25,99,62, | operations.csv, row 2, column low_mg_m3: 99.0 is above",
+        "operations.csv | ,25,9,62, | ,2.5,9,62, | operations.csv, row 2, column reference_mg_m3: 2.5 lies outside",
+        "operations.csv | ,25,9,62, | ,25,0,62, | operations.csv, row 2, column low_mg_m3: a range that starts at 0",
+        "operations.csv | ,25,9,62, | ,x,9,62, | operations.csv, row 2, column reference_mg_m3: no number",
+        "operations.csv | ,25,9,62, | ,NaN,9,62, | operations.csv, row 2, column reference_mg_m3: must be finite",
+        "operations.csv | hand-belt-sanding, | orbital-sanding, | operations.csv, row 3, column key: \"orbital-sanding\" comes twice",
+        "materials.csv | ,red-cedar,1.0 | ,redwood,1.0 | materials.csv, row 7, column wood_class: unknown",
+        "materials.csv | arsenic-chromium | chrome | materials.csv, row 12, column cautions: \"chrome\" is not in cautions.csv",
+        "controls.csv | block-sanding,0.15 | blok-sanding,0.15 | controls.csv, row 2, column serves: \"blok-sanding\" is not in operations.csv",
+        "controls.csv | ,0.15,0.06,0.44 | ,1.15,0.06,1.44 | controls.csv, row 2, column pass_factor: no control is held to make dust",
+        "limits.csv | 2017-07-01 | 2017-7-1 | limits.csv, row 7, column valid_from: no date",
+        "limits.csv | all except red-cedar | all except teak | limits.csv, row 2, column wood_classes: unknown: \"teak\"",
+      })
+  void a_wrong_table_is_told_by_row_and_column(String table, String was, String is, String told) {
+    assertThatThrownBy(
+            () ->
+                Reference.edited(
+                    name -> text -> name.equals(table) ? replaceFirst(text, was, is) : text))
+        .isInstanceOf(WrongTable.class)
+        .hasMessageStartingWith(told);
+  }
+
+  private static String replaceFirst(String text, String was, String is) {
+    int at = text.indexOf(was);
+    assertThat(at).as("the table holds " + was).isNotNegative();
+    return text.substring(0, at) + is + text.substring(at + was.length());
+  }
+
+  @Test
+  void the_limits_of_a_set_follow_the_class_in_the_air() {
+    LocalDate day = LocalDate.of(2026, 3, 2);
+    assertThat(reference.limits("acgih", day, Set.of(WoodClass.HARDWOOD)))
+        .extracting(Limit::key)
+        .containsExactly("acgih-wood");
+    assertThat(reference.limits("acgih", day, Set.of(WoodClass.RED_CEDAR, WoodClass.BOARD)))
+        .extracting(Limit::key)
+        .containsExactly("acgih-wood", "acgih-red-cedar");
+    assertThat(reference.limits("eu", day, Set.of(WoodClass.SOFTWOOD))).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2026-11-30,au-hardwood-2026-11", "2026-12-01,au-wood-2026-12"})
+  void an_edition_holds_from_its_first_day_to_its_last(LocalDate day, String key) {
+    assertThat(reference.limits("australia", day, Set.of(WoodClass.HARDWOOD)))
+        .extracting(Limit::key)
+        .containsExactly(key);
+  }
+
+  @Test
+  void a_control_has_a_row_for_each_group_that_it_serves() {
+    Control vacuum = reference.control("tool-vacuum");
+    assertThat(vacuum.rowFor("orbital-sanding")).map(r -> r.passFactor().typical()).contains(0.15);
+    assertThat(vacuum.rowFor("circular-saw")).map(r -> r.passFactor().typical()).contains(0.5);
+    assertThat(vacuum.rowFor("sweeping")).isEmpty();
+    assertThat(reference.control("air-cleaner").rowFor("sweeping")).isPresent();
+  }
+
+  @Test
+  void an_unnamed_material_reads_the_row_unknown() {
+    assertThat(reference.material(Optional.empty()).key()).isEqualTo("unknown");
+  }
+
+  @Test
+  void every_material_is_worked_at_with_the_cancer_caution() {
+    assertThat(reference.materials())
+        .allSatisfy(m -> assertThat(m.cautions()).contains("nasal-cancer"));
+  }
+}
