@@ -10,8 +10,17 @@ final class Checks {
   static void within(String what, double value, double low, double high, String unit) {
     if (!(value >= low && value <= high)) {
       throw new Refusal(
-          "The " + what + " must lie between " + plain(low) + " and " + plain(high) + " " + unit
-              + ": got " + plain(value) + ".");
+          "The "
+              + what
+              + " must lie between "
+              + plain(low)
+              + " and "
+              + plain(high)
+              + " "
+              + unit
+              + ": got "
+              + plain(value)
+              + ".");
     }
   }
 

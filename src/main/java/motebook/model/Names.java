@@ -32,17 +32,27 @@ public final class Names {
   public static String check(String kind, String raw) {
     String name = Text.clean(raw);
     if (name.codePoints().noneMatch(Character::isLetter)) {
-      throw new Refusal("The name of a " + kind + " needs at least one letter: got \"" + name + "\".");
+      throw new Refusal(
+          "The name of a " + kind + " needs at least one letter: got \"" + name + "\".");
     }
     if (Text.length(name) > Text.NAME_LENGTH) {
       throw new Refusal(
-          "The name of a " + kind + " holds up to " + Text.NAME_LENGTH + " characters; this one has "
-              + Text.length(name) + ". Shorten it.");
+          "The name of a "
+              + kind
+              + " holds up to "
+              + Text.NAME_LENGTH
+              + " characters; this one has "
+              + Text.length(name)
+              + ". Shorten it.");
     }
     for (String word : Text.folded(name).split(" ", -1)) {
       if (JOINTS.contains(word)) {
         throw new Refusal(
-            "The name \"" + name + "\" holds \"" + word + "\", a word that the spoken line uses "
+            "The name \""
+                + name
+                + "\" holds \""
+                + word
+                + "\", a word that the spoken line uses "
                 + "itself. Choose a name without it.");
       }
     }

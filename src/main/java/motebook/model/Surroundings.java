@@ -39,7 +39,10 @@ public sealed interface Surroundings {
       if (openAirChangesPerHour < airChangesPerHour) {
         throw new Refusal(
             "With doors and windows open the air changes at least as often as with them closed: got "
-                + openAirChangesPerHour + " /h open and " + airChangesPerHour + " /h closed.");
+                + openAirChangesPerHour
+                + " /h open and "
+                + airChangesPerHour
+                + " /h closed.");
       }
     }
   }

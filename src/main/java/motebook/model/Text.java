@@ -54,7 +54,8 @@ public final class Text {
 
   /** The text as names are compared: cleaned, lower case, hyphens, slashes and commas as spaces. */
   public static String folded(String raw) {
-    return clean(raw.replace('-', ' ').replace(',', ' ').replace('/', ' ')).toLowerCase(Locale.ROOT);
+    return clean(raw.replace('-', ' ').replace(',', ' ').replace('/', ' '))
+        .toLowerCase(Locale.ROOT);
   }
 
   /** The number of code points, which is what lengths are told in. */

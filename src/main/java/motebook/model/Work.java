@@ -55,8 +55,7 @@ public record Work(
     }
     start = start.withSecond(0).withNano(0);
     if (start.getHour() * 60 + start.getMinute() + minutes > MINUTES_A_DAY) {
-      throw new Refusal(
-          "The session would run past midnight; log it as two, one for each date.");
+      throw new Refusal("The session would run past midnight; log it as two, one for each date.");
     }
   }
 
