@@ -165,6 +165,9 @@ SELECT id, name, folded FROM person ORDER BY id;
 -- name: person-insert
 INSERT INTO person (name, folded) VALUES (?, ?) RETURNING id;
 
+-- name: person-rename
+UPDATE person SET name = ?2, folded = ?3 WHERE id = ?1;
+
 -- name: settings
 SELECT person.name AS person, place.name AS place, limit_set, total_conversion, gap_minutes
 FROM setting

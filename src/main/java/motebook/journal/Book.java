@@ -201,6 +201,15 @@ public final class Book implements AutoCloseable {
   }
 
   /**
+   * Gives somebody another name, on all days.
+   *
+   * @throws Refusal if nobody has the old name, or the new one is taken or cannot be a name
+   */
+  public Person renamePerson(String old, String name) {
+    return changes.make("Renamed " + old + " to " + name, () -> people.rename(old, name));
+  }
+
+  /**
    * Adds a place, which is so from the beginning.
    *
    * @throws Refusal if the name is taken, whatever its case, or cannot be a name

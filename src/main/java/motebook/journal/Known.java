@@ -59,4 +59,9 @@ record Known(String kind, List<Name> names) {
     }
     return name;
   }
+
+  /** The other names, among which this one may take a new form. */
+  Known without(long id) {
+    return new Known(kind, names.stream().filter(name -> name.id != id).toList());
+  }
 }

@@ -24,4 +24,12 @@ final class People {
     String name = known().fresh(raw);
     return new Person(store.number("person-insert", name, Text.folded(name)), name);
   }
+
+  Person rename(String old, String raw) {
+    Known known = known();
+    long id = known.idOf(old);
+    String name = known.without(id).fresh(raw);
+    store.run("person-rename", id, name, Text.folded(name));
+    return new Person(id, name);
+  }
 }
