@@ -1,0 +1,30 @@
+package motebook.screen.state;
+
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * What a key does.
+ *
+ * @param keys the keys that do it
+ * @param label how they are written
+ * @param word the one or two words beside them in the row of keys; empty where it has no room there
+ * @param help what they do, in the help
+ * @param act the step that follows
+ */
+public record Binding(
+    List<Key> keys, String label, String word, String help, Function<State, Step> act) {
+  public Binding {
+    keys = List.copyOf(keys);
+  }
+
+  static Binding of(
+      Key key, String label, String word, String help, Function<State, Step> act) {
+    return new Binding(List.of(key), label, word, help, act);
+  }
+
+  /** Whether it can stand in the row of keys. */
+  public boolean shown() {
+    return !word.isEmpty();
+  }
+}
