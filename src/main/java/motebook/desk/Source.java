@@ -41,7 +41,7 @@ public record Source(
     Operation operation = reference.operation(work.operation());
     Material material = reference.material(work.material());
     List<Control> controls = work.controls().stream().map(reference::control).toList();
-    Optional<Control.Row> best = bestAtSource(controls, operation);
+    Optional<Control.Row> best = bestAtSource(work, operation, reference);
     double factor =
         operation.sands() ? material.sandingFactor().typical() : material.cuttingFactor();
     double pass = best.map(row -> row.passFactor().typical()).orElse(1.0);
@@ -55,9 +55,13 @@ public record Source(
         doubts(work, operation, material, best));
   }
 
-  // Controls at one source are not multiplied: the one that lets least through counts.
-  private static Optional<Control.Row> bestAtSource(List<Control> controls, Operation operation) {
-    return controls.stream()
+  // Controls at one source are not multiplied: the one that lets least through counts; of equals
+  // the
+  // first in the table, whatever order they were said in.
+  private static Optional<Control.Row> bestAtSource(
+      Work work, Operation operation, Reference reference) {
+    return reference.controls().stream()
+        .filter(control -> work.controls().contains(control.key()))
         .filter(control -> control.actsOn() == Control.ActsOn.SOURCE)
         .flatMap(control -> control.rowFor(operation.key()).stream())
         .min(Comparator.comparingDouble(row -> row.passFactor().typical()));

@@ -1,4 +1,66 @@
 package motebook.journal;
 
+import motebook.model.Refusal;
+import motebook.model.Text;
+
+/**
+ * What the book assumes where nothing else is said.
+ *
+ * @param person name of the book's own person
+ * @param place name of the place where work is done unless another is named
+ * @param limitSet key of the set of limits that days are held against
+ * @param totalConversion inhalable dust per total dust, by which a limit for total dust is held
+ *     against an inhalable figure, 1 to 10
+ * @param gapMinutes the longest gap between two sessions that counts as spent in the room, 0 to
+ *     1440 min
+ */
 public record Settings(
-    String person, String place, String limitSet, double totalConversion, int gapMinutes) {}
+    String person, String place, String limitSet, double totalConversion, int gapMinutes) {
+
+  private static final int DAY = 24 * 60;
+
+  /** Checks the figures; whether the names are known only the book can tell. */
+  public Settings {
+    limitSet = Text.clean(limitSet);
+    if (limitSet.isEmpty() || Text.length(limitSet) > 100) {
+      throw new Refusal("The set of limits needs a name of 1 to 100 characters.");
+    }
+    if (!(totalConversion >= 1 && totalConversion <= 10)) {
+      throw new Refusal(
+          "The conversion from inhalable to total dust must lie between 1 and 10: got "
+              + totalConversion
+              + ".");
+    }
+    if (gapMinutes < 0 || gapMinutes > DAY) {
+      throw new Refusal(
+          "The gap that counts as spent in the room must lie between 0 and 1440 minutes: got "
+              + gapMinutes
+              + ".");
+    }
+  }
+
+  /** The same with another person as the book's own. */
+  public Settings withPerson(String other) {
+    return new Settings(other, place, limitSet, totalConversion, gapMinutes);
+  }
+
+  /** The same with another default place. */
+  public Settings withPlace(String other) {
+    return new Settings(person, other, limitSet, totalConversion, gapMinutes);
+  }
+
+  /** The same with another set of limits. */
+  public Settings withLimitSet(String other) {
+    return new Settings(person, place, other, totalConversion, gapMinutes);
+  }
+
+  /** The same with another conversion from inhalable to total dust. */
+  public Settings withTotalConversion(double other) {
+    return new Settings(person, place, limitSet, other, gapMinutes);
+  }
+
+  /** The same with another longest gap, in minutes. */
+  public Settings withGapMinutes(int other) {
+    return new Settings(person, place, limitSet, totalConversion, other);
+  }
+}

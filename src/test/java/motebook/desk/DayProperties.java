@@ -26,7 +26,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 
 /** What holds for every day in every shop. */
-class DayPropertyTest {
+class DayProperties {
   private static final Reference REFERENCE = Reference.shipped();
 
   @Property(tries = 300)

@@ -1,0 +1,59 @@
+package motebook.desk;
+
+import java.time.LocalDate;
+import java.util.List;
+import motebook.reference.Material;
+import motebook.reference.Operation;
+import motebook.science.Estimate;
+
+/**
+ * The answer to "what did this person breathe in this week".
+ *
+ * @param monday the first day
+ * @param person whose
+ * @param days the seven days, Monday first
+ * @param outsideMean mean over 40 h outside the mask, mg/m³ inhalable
+ * @param insideMean the same inside it
+ * @param contributions whose and what work the dust outside came from, most first; add to 100 %
+ */
+public record WeekReport(
+    LocalDate monday,
+    String person,
+    List<DayReport> days,
+    Estimate outsideMean,
+    Estimate insideMean,
+    List<Contribution> contributions) {
+
+  /**
+   * One kind of work and its part of the week's dose.
+   *
+   * @param job who did what to what
+   * @param sharePercent of the expected dose outside
+   */
+  public record Contribution(Job job, double sharePercent) {
+    /**
+     * A kind of work of one person.
+     *
+     * @param person who did it
+     * @param operation what was done
+     * @param material to what
+     */
+    public record Job(String person, Operation operation, Material material) {
+      static Job of(Source source) {
+        return new Job(source.session().work().person(), source.operation(), source.material());
+      }
+    }
+  }
+
+  /** Minutes of the person's sessions. */
+  public int minutesLogged() {
+    return days.stream().mapToInt(DayReport::minutesLogged).sum();
+  }
+
+  /** Days whose headline figure lies above their limit. */
+  public long daysOverLimit() {
+    return days.stream()
+        .filter(day -> day.limit().map(held -> held.ratio() > 1).orElse(false))
+        .count();
+  }
+}

@@ -1,0 +1,286 @@
+package motebook.journal;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import motebook.model.Person;
+import motebook.model.Place;
+import motebook.model.Refusal;
+import motebook.model.Session;
+import motebook.model.Surroundings;
+import motebook.model.Work;
+
+/**
+ * The logbook of one shop: one file, which several programs may have open at once.
+ *
+ * <p>Every change is written whole or not at all, is on the disk when the method returns, and can
+ * be taken back. A method that cannot do what it was asked throws {@link Refusal} where the person
+ * can mend it and {@link BookTrouble} where the file is at fault; nothing is written then. A book
+ * may be shared by threads.
+ */
+public final class Book implements AutoCloseable {
+  private final Store store;
+  private final Clock clock;
+  private final Copies copies;
+  private final Changes changes;
+  private final People people;
+  private final Places places;
+  private final Sessions sessions;
+  private final Logging logging;
+  private final Preferences preferences;
+
+  private Book(Store store, Clock clock, Copies copies) {
+    this.store = store;
+    this.clock = clock;
+    this.copies = copies;
+    changes = new Changes(store, clock, copies);
+    people = new People(store);
+    places = new Places(store);
+    sessions = new Sessions(store);
+    logging = new Logging(sessions, people, places);
+    preferences = new Preferences(store, people, places);
+  }
+
+  /**
+   * Opens a book; where the file or its folder is missing or the file is empty, a fresh one is
+   * begun, and a book of an older form is brought up to date after a verified copy.
+   *
+   * @param clock tells the day, the moment and the zone of what is written
+   * @throws BookTrouble if the file cannot be used as a book
+   */
+  public static Book open(Path file, Clock clock) {
+    return open(file, clock, Migrations.shipped());
+  }
+
+  static Book open(Path file, Clock clock, Migrations migrations) {
+    Store store = Connections.open(BookFile.ready(file), Connections.PATIENCE);
+    try {
+      Copies copies = new Copies(store);
+      migrations.bringUpToDate(store, copies, LocalDate.now(clock));
+      return new Book(store, clock, copies);
+    } catch (RuntimeException | Error first) {
+      closeAfter(first, store);
+      throw first;
+    }
+  }
+
+  private static void closeAfter(Throwable first, Store store) {
+    try {
+      store.close();
+    } catch (RuntimeException later) {
+      first.addSuppressed(later);
+    }
+  }
+
+  /** The file, as an absolute path. */
+  public Path file() {
+    return store.file();
+  }
+
+  /** Everyone, in the order in which they were added. */
+  public List<Person> people() {
+    return people.all();
+  }
+
+  /** Every place as it is on a day, in the order in which they were added. */
+  public List<Place> places(LocalDate on) {
+    return places.on(on);
+  }
+
+  /** The place of that name, whatever the case, as it is on a day. */
+  public Optional<Place> place(String name, LocalDate on) {
+    return places.find(name, on);
+  }
+
+  /**
+   * All that a place was and will be, in order of time; the first is from the beginning.
+   *
+   * @throws Refusal if there is no such place
+   */
+  public List<PlaceVersion> placeVersions(String name) {
+    return places.versions(name);
+  }
+
+  /** Everyone's sessions of a day, by start, then by number. */
+  public List<Session> sessionsOn(LocalDate day) {
+    return sessions.between(day, day);
+  }
+
+  /** Everyone's sessions of some days, both included, by day, start and number. */
+  public List<Session> sessionsBetween(LocalDate first, LocalDate last) {
+    return sessions.between(first, last);
+  }
+
+  /** The session of that number. */
+  public Optional<Session> session(long id) {
+    return sessions.find(id);
+  }
+
+  /** How many sessions the book holds. */
+  public long sessionCount() {
+    return store.number("session-count");
+  }
+
+  /** Whether the book holds any session; takes no longer for a long book. */
+  public boolean hasSessions() {
+    return store.number("any-session") == 1;
+  }
+
+  /**
+   * The latest session of a person, by date and start.
+   *
+   * @throws Refusal if there is no such person
+   */
+  public Optional<Session> lastSessionOf(String person) {
+    return sessions.lastOf(people.known().idOf(person));
+  }
+
+  /** What the book assumes where nothing else is said. */
+  public Settings settings() {
+    return preferences.read();
+  }
+
+  /** The newest changes, newest first, undos among them. */
+  public List<Change> history(int limit) {
+    return changes.history(limit);
+  }
+
+  /**
+   * Writes a session.
+   *
+   * @throws Refusal if it overlaps another session of the same person, or names somebody or a place
+   *     that the book does not know
+   */
+  public Session log(Work work) {
+    return changes.make("Logged " + Told.whole(work), () -> logging.log(work, clock.getZone()));
+  }
+
+  /**
+   * Writes many sessions as one change: all, or none.
+   *
+   * @param what the change in words, for the history
+   * @throws Refusal as {@link #log}; it says which one, counted from 1
+   */
+  public List<Session> logAll(List<Work> works, String what) {
+    return changes.make(what, () -> logging.logAll(works, clock.getZone()));
+  }
+
+  /**
+   * Puts other work in the place of a session; its number stays.
+   *
+   * @throws Refusal as {@link #log}, or if there is no such session
+   */
+  public Session amend(long id, Work work) {
+    return changes.make(
+        "Changed session " + id + " to " + Told.whole(work),
+        () -> logging.amend(sessions.get(id), work, clock.getZone()));
+  }
+
+  /**
+   * Deletes a session.
+   *
+   * @throws Refusal if there is none of that number
+   */
+  public void delete(long id) {
+    Session session = sessions.get(id);
+    changes.make(
+        "Deleted session " + id + ", " + Told.whole(session.work()),
+        () -> sessions.delete(sessions.get(id)));
+  }
+
+  /**
+   * Adds somebody who works in the shop.
+   *
+   * @throws Refusal if the name is taken, whatever its case, or cannot be a name
+   */
+  public Person addPerson(String name) {
+    return changes.make("Added person " + name, () -> people.add(name));
+  }
+
+  /**
+   * Gives somebody another name, on all days.
+   *
+   * @throws Refusal if nobody has the old name, or the new one is taken or cannot be a name
+   */
+  public Person renamePerson(String old, String name) {
+    return changes.make("Renamed " + old + " to " + name, () -> people.rename(old, name));
+  }
+
+  /**
+   * Adds a place, which is so from the beginning.
+   *
+   * @throws Refusal if the name is taken, whatever its case, or cannot be a name
+   */
+  public Place addPlace(String name, Surroundings surroundings) {
+    return changes.make("Added place " + name, () -> places.add(name, surroundings));
+  }
+
+  /**
+   * Changes what the air of a place does.
+   *
+   * @param change the figures as they will be, from the figures as they were
+   * @param from the first day of the change; later versions take over each figure that was still
+   *     the old one. Empty: all versions are changed, each by itself
+   * @param what the change in words, for the history
+   * @throws Refusal if there is no such place or a figure becomes impossible
+   */
+  public void changePlace(
+      String name, UnaryOperator<Surroundings> change, Optional<LocalDate> from, String what) {
+    changes.make(what, () -> places.change(name, change, from));
+  }
+
+  /**
+   * Changes what the book assumes where nothing else is said.
+   *
+   * @param what the change in words, for the history
+   * @throws Refusal if the person or the place is unknown
+   */
+  public void change(Settings settings, String what) {
+    changes.make(what, () -> preferences.write(settings));
+  }
+
+  /**
+   * Takes back the last change that still stands and is not itself an undo, so that repeated undo
+   * walks back.
+   *
+   * @return the change that was taken back; empty when there is none
+   */
+  public Optional<Change> undo() {
+    return changes.undo();
+  }
+
+  /** What went wrong beside the last change, such as a daily copy that could not be made. */
+  public Optional<String> warning() {
+    return changes.warning();
+  }
+
+  /** What is wrong with the book, a sentence each; empty when it is sound. */
+  public List<String> verify() {
+    return Checkup.problems(store);
+  }
+
+  /**
+   * Makes a verified copy of the book.
+   *
+   * @param target a file that is not there yet, or a folder, where the copy is named by the day
+   * @return the file of the copy
+   * @throws Refusal if the file is there already
+   * @throws BookTrouble if the copy cannot be made
+   */
+  public Path backup(Path target) {
+    return copies.backup(target, LocalDate.now(clock));
+  }
+
+  /** A number that differs from an earlier one when another program has written in between. */
+  public long dataVersion() {
+    return store.number("data-version");
+  }
+
+  @Override
+  public void close() {
+    store.close();
+  }
+}

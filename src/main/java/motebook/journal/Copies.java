@@ -1,0 +1,154 @@
+package motebook.journal;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import motebook.model.Refusal;
+
+/** Verified copies of one book, beside it and elsewhere. */
+final class Copies {
+  private static final String ENDING = ".db";
+
+  private final Store store;
+  private LocalDate copied = LocalDate.MIN;
+
+  Copies(Store store) {
+    this.store = store;
+  }
+
+  /** The folder beside the book that holds its copies. */
+  static Path folder(Path book) {
+    return book.resolveSibling(book.getFileName() + ".copies");
+  }
+
+  /**
+   * Makes the day's copy if the book holds something and the day has none yet, and throws away the
+   * copies that are no longer worth their room.
+   *
+   * @throws BookTrouble if the copy cannot be made
+   */
+  void daily(LocalDate today) {
+    if (!today.equals(copied) && store.number("any-change") == 1) {
+      Path target = folder(store.file()).resolve(today + ENDING);
+      if (!Files.exists(target)) {
+        copyTo(target);
+        prune();
+      }
+      copied = today;
+    }
+  }
+
+  /** The copy from before the book takes on another form; it is never thrown away by itself. */
+  void beforeVersion(int version, LocalDate today) {
+    copyTo(folder(store.file()).resolve(today + "-before-version-" + version + ENDING));
+  }
+
+  /**
+   * A copy where the person wants it.
+   *
+   * @param target a file that is not there yet, or a folder, in which the copy is named by the day
+   * @return the file of the copy
+   * @throws Refusal if there is such a file
+   */
+  Path backup(Path target, LocalDate today) {
+    Path named = Files.isDirectory(target) ? target.resolve(nameOn(today)) : target;
+    Path file = named.toAbsolutePath().normalize();
+    if (Files.exists(file)) {
+      throw new Refusal("There is a file " + file + " already. Choose another name for the copy.");
+    }
+    copyTo(file);
+    return file;
+  }
+
+  private String nameOn(LocalDate today) {
+    String name = String.valueOf(store.file().getFileName());
+    int dot = name.lastIndexOf('.');
+    return dot > 0
+        ? name.substring(0, dot) + "-" + today + name.substring(dot)
+        : name + "-" + today;
+  }
+
+  private void copyTo(Path target) {
+    try {
+      Path part = Files.createTempFile(Folders.make(target.getParent()), "copying", ".part");
+      try {
+        store.run("copy-into", part);
+        verify(part);
+        flush(part);
+        Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+      } finally {
+        Files.deleteIfExists(part);
+      }
+    } catch (IOException e) {
+      throw Troubles.of("The copy " + target + " of the book cannot be made", e);
+    }
+  }
+
+  private void verify(Path copy) {
+    try (Store other = Connections.open(copy, Connections.PATIENCE)) {
+      boolean sound = other.list("integrity", Row::text).equals(List.of("ok"));
+      Migrations.State theirs = Migrations.state(other);
+      Migrations.State ours = Migrations.state(store);
+      if (!sound
+          || theirs.application() != ours.application()
+          || theirs.version() != ours.version()) {
+        throw new BookTrouble(
+            Troubles.damaged(store.file()) + " A copy made just now is not sound.");
+      }
+    }
+  }
+
+  /** A copy counts only once it is on the disk. */
+  private static void flush(Path copy) throws IOException {
+    try (FileChannel channel = FileChannel.open(copy, StandardOpenOption.WRITE)) {
+      channel.force(true);
+    }
+  }
+
+  private void prune() {
+    try {
+      Map<LocalDate, Path> copies = dailyCopies();
+      Set<LocalDate> kept = Keeping.kept(copies.keySet());
+      for (Map.Entry<LocalDate, Path> copy : copies.entrySet()) {
+        if (!kept.contains(copy.getKey())) {
+          Files.delete(copy.getValue());
+        }
+      }
+    } catch (IOException e) {
+      throw Troubles.of("An old copy of the book cannot be thrown away", e);
+    }
+  }
+
+  private Map<LocalDate, Path> dailyCopies() throws IOException {
+    List<Path> files = new ArrayList<>();
+    try (Stream<Path> all = Files.list(folder(store.file()))) {
+      all.forEach(files::add);
+    }
+    Map<LocalDate, Path> daily = new TreeMap<>();
+    files.forEach(file -> dayOf(file).ifPresent(day -> daily.put(day, file)));
+    return daily;
+  }
+
+  private static Optional<LocalDate> dayOf(Path file) {
+    String name = String.valueOf(file.getFileName());
+    try {
+      return name.endsWith(ENDING)
+          ? Optional.of(LocalDate.parse(name.substring(0, name.length() - ENDING.length())))
+          : Optional.empty();
+    } catch (DateTimeParseException e) {
+      return Optional.empty();
+    }
+  }
+}

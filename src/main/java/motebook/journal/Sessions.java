@@ -1,0 +1,143 @@
+package motebook.journal;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import motebook.model.MaskUse;
+import motebook.model.Refusal;
+import motebook.model.Session;
+import motebook.model.Work;
+
+/** What was done. */
+final class Sessions {
+  private static final long NONE = 0;
+
+  private final Store store;
+
+  Sessions(Store store) {
+    this.store = store;
+  }
+
+  List<Session> between(LocalDate first, LocalDate last) {
+    return store.list("sessions-between", Sessions::read, first, last);
+  }
+
+  Optional<Session> find(long id) {
+    return store.first("session", Sessions::read, id);
+  }
+
+  /**
+   * The session of that number.
+   *
+   * @throws Refusal if there is none
+   */
+  Session get(long id) {
+    return find(id)
+        .orElseThrow(() -> new Refusal("The book holds no session with the number " + id + "."));
+  }
+
+  Optional<Session> lastOf(long person) {
+    return store.first("last-session-of", Sessions::read, person);
+  }
+
+  private static Session read(ResultSet row) throws SQLException {
+    Work work =
+        new Work(
+            row.getString("person"),
+            row.getString("place"),
+            LocalDate.parse(row.getString("date")),
+            LocalTime.MIDNIGHT.plusMinutes(row.getInt("start_minute")),
+            row.getInt("minutes"),
+            row.getString("operation"),
+            Row.optional(row, "material"),
+            Row.optional(row, "controls").map(Sessions::lines).orElse(List.of()),
+            mask(row),
+            row.getString("note"));
+    return new Session(row.getLong("id"), work);
+  }
+
+  private static List<String> lines(String text) {
+    return Arrays.asList(text.split("\n", -1));
+  }
+
+  private static Optional<MaskUse> mask(ResultSet row) throws SQLException {
+    String respirator = row.getString("respirator");
+    return respirator == null
+        ? Optional.empty()
+        : Optional.of(
+            new MaskUse(respirator, row.getBoolean("seal_checked"), row.getDouble("worn_percent")));
+  }
+
+  /**
+   * Writes work as a new session.
+   *
+   * @return its number
+   * @throws Refusal if it overlaps another session of the person
+   */
+  long insert(Work work, Who who, ZoneId zone) {
+    refuseOverlap(work, who, NONE);
+    long id = store.number("session-insert", columns(work, who, zone).toArray());
+    insertControls(id, work);
+    return id;
+  }
+
+  /** Puts other work in the place of a session; its zone is kept while its time is the same. */
+  void update(Session old, Work work, Who who, ZoneId here) {
+    refuseOverlap(work, who, old.id());
+    boolean sameTime =
+        work.date().equals(old.work().date()) && work.start().equals(old.work().start());
+    ZoneId zone = sameTime ? zoneOf(old.id()) : here;
+    List<Object> values = columns(work, who, zone);
+    values.add(old.id());
+    store.run("session-update", values.toArray());
+    if (!work.controls().equals(old.work().controls())) {
+      store.run("controls-delete", old.id());
+      insertControls(old.id(), work);
+    }
+  }
+
+  private ZoneId zoneOf(long id) {
+    return ZoneId.of(store.first("session-zone", Row::text, id).orElseThrow());
+  }
+
+  void delete(Session session) {
+    store.run("controls-delete", session.id());
+    store.run("session-delete", session.id());
+  }
+
+  private void refuseOverlap(Work work, Who who, long except) {
+    Overlaps.refuse(
+        work, store.list("sessions-of-on", Sessions::read, who.person(), work.date(), except));
+  }
+
+  private void insertControls(long id, Work work) {
+    int position = 0;
+    for (String control : work.controls()) {
+      store.run("control-insert", id, position++, control);
+    }
+  }
+
+  private static List<Object> columns(Work work, Who who, ZoneId zone) {
+    return new ArrayList<>(
+        Arrays.asList(
+            who.person(),
+            who.place(),
+            work.date(),
+            work.startMinute(),
+            work.minutes(),
+            zone.getId(),
+            work.date().atTime(work.start()).atZone(zone).toInstant(),
+            work.operation(),
+            work.material(),
+            work.mask().map(MaskUse::respirator),
+            work.mask().map(mask -> mask.checked() ? 1 : 0),
+            work.mask().map(MaskUse::wornPercent),
+            work.note()));
+  }
+}

@@ -1,0 +1,101 @@
+package motebook.journal;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import org.sqlite.SQLiteErrorCode;
+
+/** The one place where an error of the database or of the disk becomes a plain sentence. */
+final class Troubles {
+  private static final int PRIMARY_CODE = 0xff;
+
+  private Troubles() {}
+
+  /** A {@link BookTrouble} where the file is at fault, an IllegalStateException where we are. */
+  static RuntimeException of(Path file, SQLException e) {
+    String sentence = sentence(file, SQLiteErrorCode.getErrorCode(e.getErrorCode() & PRIMARY_CODE));
+    return sentence.isEmpty()
+        ? new IllegalStateException(e.getMessage(), e)
+        : new BookTrouble(sentence, e);
+  }
+
+  private static String sentence(Path file, SQLiteErrorCode code) {
+    return switch (code) {
+      case SQLITE_BUSY, SQLITE_LOCKED, SQLITE_PROTOCOL -> locked(file);
+      case SQLITE_NOTADB -> foreign(file);
+      case SQLITE_CORRUPT, SQLITE_FORMAT -> damaged(file);
+      case SQLITE_FULL -> full(file);
+      case SQLITE_READONLY, SQLITE_PERM, SQLITE_AUTH -> readOnly(file);
+      case SQLITE_CANTOPEN -> closed(file);
+      case SQLITE_IOERR -> unreadable(file);
+      default -> "";
+    };
+  }
+
+  private static String locked(Path file) {
+    return "The book "
+        + file
+        + " is in use by another program that does not let go of it. Close that program, or wait"
+        + " and try again.";
+  }
+
+  static String foreign(Path file) {
+    return "The file "
+        + file
+        + " is not a Motebook book. Choose another file, or move this one away to begin a new book"
+        + " there.";
+  }
+
+  static String damaged(Path file) {
+    return "The book "
+        + file
+        + " is damaged. Keep the file, and go on with the newest copy in "
+        + Copies.folder(file)
+        + ".";
+  }
+
+  private static String full(Path file) {
+    return "The disk that holds the book "
+        + file
+        + " is full; nothing was written. Make room on it and try again.";
+  }
+
+  private static String readOnly(Path file) {
+    return "The book "
+        + file
+        + " may not be written. Make the file and its folder writable for yourself.";
+  }
+
+  private static String closed(Path file) {
+    return "The book "
+        + file
+        + " cannot be opened. See that the file and its folder may be read and written.";
+  }
+
+  private static String unreadable(Path file) {
+    return "The disk failed while the book "
+        + file
+        + " was read or written; nothing was written. Check the disk, then the book.";
+  }
+
+  /**
+   * An error of the file system.
+   *
+   * @param what the sentence that says what could not be done, without its full stop
+   */
+  static BookTrouble of(String what, IOException e) {
+    return new BookTrouble(what + ": " + reason(e) + ".", e);
+  }
+
+  private static String reason(IOException e) {
+    if (e instanceof AccessDeniedException) {
+      return "it may not be read or written; change its permissions";
+    }
+    if (e instanceof FileSystemException f && f.getReason() != null) {
+      return f.getReason();
+    }
+    return String.valueOf(e.getMessage());
+  }
+}

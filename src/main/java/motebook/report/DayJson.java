@@ -1,0 +1,96 @@
+package motebook.report;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import motebook.desk.DayReport;
+import motebook.desk.DayReport.OtherSource;
+import motebook.desk.DayReport.SessionLine;
+import motebook.desk.DayReport.Twa;
+import motebook.desk.HeldLimit;
+import motebook.model.MaskUse;
+import motebook.model.Work;
+import motebook.reference.Caution;
+import motebook.science.Estimate;
+
+/** A day as JSON. */
+public final class DayJson {
+  private DayJson() {}
+
+  /** The object of {@code day --json}. */
+  public static Map<String, Object> of(DayReport day) {
+    return Json.object(
+        "date", day.date().toString(),
+        "person", day.person(),
+        "limit", limit(day.limit()),
+        "sessions", day.sessions().stream().map(DayJson::session).toList(),
+        "twa",
+            Json.object(
+                "outside", twa(day.outside()),
+                "inside", twa(day.inside()),
+                "respirable_outside_typical_mg_m3", day.respirableOutsideTypical()),
+        "others", day.others().stream().map(DayJson::other).toList(),
+        "minutes_logged", day.minutesLogged(),
+        "minutes_between_counted", day.minutesBetween(),
+        "remarks", day.remarks(),
+        "cautions", day.cautions().stream().map(Caution::sentence).toList());
+  }
+
+  static Object limit(Optional<HeldLimit> held) {
+    return held.map(HeldLimit::limit)
+        .map(
+            limit ->
+                Json.object(
+                    "key", limit.key(),
+                    "mg_m3", limit.mgPerM3(),
+                    "fraction", word(limit.fraction())))
+        .orElse(null);
+  }
+
+  private static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+  }
+
+  private static Map<String, Object> session(SessionLine line) {
+    Work work = line.source().session().work();
+    return Json.object(
+        "id", line.source().session().id(),
+        "start", work.start().toString(),
+        "minutes", work.minutes(),
+        "operation", work.operation(),
+        "material", work.material().orElse(null),
+        "controls", work.controls(),
+        "place", work.place(),
+        "respirator", work.mask().map(MaskUse::respirator).orElse(null),
+        "worn_percent", work.mask().map(MaskUse::wornPercent).orElse(0.0),
+        "credited_apf", line.credit().apf(),
+        "credit_refused", line.credit().refused().orElse(null),
+        "mean_outside_mg_m3", line.meanOutsideMgPerM3(),
+        "share_percent", line.sharePercent(),
+        "rough", line.source().rough(),
+        "note", work.note());
+  }
+
+  private static Map<String, Object> other(OtherSource other) {
+    return Json.object(
+        "session", other.source().session().id(),
+        "person", other.source().session().work().person(),
+        "operation", other.source().operation().key(),
+        "share_percent", other.sharePercent());
+  }
+
+  static Map<String, Object> twa(Twa twa) {
+    Map<String, Object> object = estimate(twa.estimate());
+    OptionalDouble chance = twa.chanceOverLimit();
+    object.put("chance_over_limit", chance.isPresent() ? chance.getAsDouble() : null);
+    return object;
+  }
+
+  static Map<String, Object> estimate(Estimate estimate) {
+    return Json.object(
+        "typical_mg_m3", estimate.typical(),
+        "central_mg_m3", estimate.central(),
+        "low90_mg_m3", estimate.low90(),
+        "high90_mg_m3", estimate.high90());
+  }
+}

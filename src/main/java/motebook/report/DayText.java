@@ -1,0 +1,98 @@
+package motebook.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import motebook.desk.DayReport;
+import motebook.desk.DayReport.OtherSource;
+import motebook.desk.DayReport.SessionLine;
+import motebook.model.Work;
+import motebook.reference.Caution;
+
+/** A day as text for a terminal. */
+public final class DayText {
+  private DayText() {}
+
+  /** The lines of {@code day}. */
+  public static List<String> of(DayReport day, Ink ink) {
+    List<String> lines = new ArrayList<>();
+    lines.add(ink.headline(Wording.date(day.date()) + ", " + day.person()));
+    if (day.sessions().isEmpty()) {
+      lines.add("  Nothing is logged on this day.");
+      return lines;
+    }
+    day.sessions().forEach(session -> lines.add(session(session)));
+    day.sessions().forEach(session -> refused(session, lines));
+    day.others().forEach(other -> lines.add(other(other)));
+    lines.addAll(dose(day, ink));
+    day.remarks().forEach(remark -> lines.add("note      " + remark));
+    day.cautions().stream().map(Caution::sentence).forEach(c -> lines.add("caution   " + c));
+    lines.add(Wording.ESTIMATES);
+    return lines;
+  }
+
+  /** The day's dose alone, as it is shown after each logged line. */
+  public static List<String> dose(DayReport day, Ink ink) {
+    List<String> lines = new ArrayList<>();
+    lines.add("8-h mean  outside " + ink.headline(Wording.estimate(day.outside().estimate())));
+    lines.add(
+        "          inside  "
+            + Wording.estimate(day.inside().estimate())
+            + (Wording.masked(day) ? "" : ", no mask worn"));
+    day.limit()
+        .ifPresent(
+            held -> {
+              lines.add("limit     " + Wording.limit(held.limit()) + ": " + Wording.ratio(held));
+              Wording.chance(day.outside().chanceOverLimit())
+                  .ifPresent(chance -> lines.add("          " + chance + " outside the mask"));
+            });
+    lines.add(
+        "of it     "
+            + Figures.rough(day.respirableOutsideTypical())
+            + " mg/m³ respirable (typical); "
+            + Figures.duration(day.minutesLogged())
+            + " logged"
+            + (day.minutesBetween() > 0
+                ? ", " + day.minutesBetween() + " min between sessions counted in the room"
+                : ""));
+    return lines;
+  }
+
+  private static String session(SessionLine line) {
+    Work work = line.source().session().work();
+    return String.format(
+        Locale.ROOT,
+        "%4d  %s  %s, %s: %s mg/m³%s, %s of the dose%s",
+        line.source().session().id(),
+        Wording.span(work),
+        Wording.jobAndControls(line.source()),
+        work.place(),
+        Figures.rough(line.meanOutsideMgPerM3()),
+        line.source().rough() ? " (rough)" : "",
+        Figures.percent(line.sharePercent()),
+        work.note().isEmpty() ? "" : " [" + work.note() + "]");
+  }
+
+  private static void refused(SessionLine line, List<String> lines) {
+    line.credit()
+        .refused()
+        .ifPresent(
+            why ->
+                lines.add(
+                    "mask      not credited in session "
+                        + line.source().session().id()
+                        + ": "
+                        + why));
+  }
+
+  private static String other(OtherSource other) {
+    Work work = other.source().session().work();
+    return String.format(
+        Locale.ROOT,
+        "      %s  %s's %s: %s of the dose",
+        Wording.span(work),
+        work.person(),
+        Wording.job(other.source()),
+        Figures.percent(other.sharePercent()));
+  }
+}

@@ -1,0 +1,100 @@
+package motebook.report;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import motebook.desk.DayReport;
+import motebook.desk.HeldLimit;
+import motebook.desk.Source;
+import motebook.model.Work;
+import motebook.reference.Limit;
+import motebook.reference.Material;
+import motebook.science.Estimate;
+
+/** The phrases that every text answer and every screen shares. */
+public final class Wording {
+  /** What every estimate is said with. */
+  public static final String ESTIMATES =
+      "Estimates from published averages, not measurements. Local rules, the maker's instructions"
+          + " and a licensed hygienist come first.";
+
+  private static final DateTimeFormatter LONG_DATE =
+      DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
+
+  private Wording() {}
+
+  /** {@code Monday 2 March 2026}. */
+  public static String date(LocalDate date) {
+    return LONG_DATE.format(date);
+  }
+
+  /** {@code about 3.1 mg/m³ (90 % range 0.37 to 27)}; {@code none} where nothing was breathed. */
+  public static String estimate(Estimate estimate) {
+    return estimate.central() == 0
+        ? "none"
+        : "about "
+            + Figures.rough(estimate.central())
+            + " mg/m³ (90 % range "
+            + Figures.rough(estimate.low90())
+            + " to "
+            + Figures.rough(estimate.high90())
+            + ")";
+  }
+
+  /** {@code orbital sanding of oak}. */
+  public static String job(Source source) {
+    return source.session().work().material().isEmpty()
+        ? source.operation().name()
+        : source.operation().name() + " of " + material(source.material());
+  }
+
+  /** A material as it is said. */
+  public static String material(Material material) {
+    return material.name();
+  }
+
+  /** {@code orbital sanding of oak, with tool vacuum, air cleaner}. */
+  public static String jobAndControls(Source source) {
+    return source.controls().isEmpty()
+        ? job(source)
+        : job(source)
+            + " with "
+            + String.join(" and ", source.controls().stream().map(c -> c.spoken()).toList());
+  }
+
+  /** {@code 09:00-10:00}. */
+  public static String span(Work work) {
+    return Figures.clock(work.startMinute()) + "-" + Figures.clock(work.endMinute());
+  }
+
+  /** {@code 1 mg/m³ inhalable dust (ACGIH TLV, advisory)}. */
+  public static String limit(Limit limit) {
+    return Figures.plain(limit.mgPerM3())
+        + " mg/m³ "
+        + limit.fraction().name().toLowerCase(Locale.ROOT)
+        + " dust ("
+        + limit.body()
+        + ", "
+        + limit.place()
+        + ")";
+  }
+
+  /** {@code about 3.1 times the limit}. */
+  public static String ratio(HeldLimit held) {
+    return "about " + Figures.rough(held.ratio()) + " times the limit";
+  }
+
+  /** {@code chance of being over it 81 %}; empty without a limit. */
+  public static Optional<String> chance(OptionalDouble chance) {
+    return chance.isPresent()
+        ? Optional.of("chance of being over it " + Figures.percent(100 * chance.getAsDouble()))
+        : Optional.empty();
+  }
+
+  /** Whether a respirator was worn in any session of the day. */
+  public static boolean masked(DayReport day) {
+    return day.sessions().stream().anyMatch(s -> s.source().session().work().mask().isPresent());
+  }
+}

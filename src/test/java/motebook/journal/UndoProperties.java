@@ -1,0 +1,149 @@
+package motebook.journal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalTime;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import motebook.model.MaskUse;
+import motebook.model.Refusal;
+import motebook.model.Session;
+import motebook.model.Surroundings;
+import motebook.model.Surroundings.Indoors;
+import motebook.model.Surroundings.Outdoors;
+import motebook.model.Work;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
+
+/** Whatever is done to a book, undo leads back to exactly what it held. */
+class UndoProperties {
+  private static final String[] NOTES = {
+    "", "plain", "quote ' and \" and \\", "Zoë ³ 木", "{\"a\":1}"
+  };
+
+  @Property(tries = 60)
+  void undo_leads_back_through_any_changes(
+      @ForAll @Size(min = 1, max = 25) List<@IntRange(max = 7) Integer> steps, @ForAll long seed) {
+    Path folder = Shop.scratch();
+    try (Book book = Shop.open(folder)) {
+      Random random = new Random(seed);
+      Deque<List<String>> before = new ArrayDeque<>();
+      for (int step : steps) {
+        play(book, folder, random, step, before);
+      }
+      while (!before.isEmpty()) {
+        assertThat(book.undo()).isPresent();
+        assertThat(Shop.content(folder)).isEqualTo(before.pop());
+      }
+      assertThat(book.undo()).isEmpty();
+      assertThat(book.verify()).isEmpty();
+    }
+  }
+
+  /** Makes a change, and remembers what was there before if one was made. */
+  private static void play(
+      Book book, Path folder, Random random, int step, Deque<List<String>> before) {
+    List<String> content = Shop.content(folder);
+    int changes = book.history(1000).size();
+    if (step == 7 && !before.isEmpty()) {
+      book.undo();
+      assertThat(Shop.content(folder)).isEqualTo(before.pop());
+      return;
+    }
+    try {
+      change(book, random, step);
+    } catch (Refusal refused) {
+      assertThat(Shop.content(folder)).isEqualTo(content);
+    }
+    if (book.history(1000).size() > changes) {
+      before.push(content);
+    }
+  }
+
+  private static void change(Book book, Random random, int step) {
+    List<Session> sessions =
+        book.sessionsBetween(Shop.MONDAY.minusDays(9), Shop.MONDAY.plusDays(9));
+    switch (step) {
+      case 0 -> book.addPerson("Person " + (char) ('a' + random.nextInt(26)));
+      case 1 -> book.addPlace("Place " + (char) ('a' + random.nextInt(26)), air(random));
+      case 2 -> book.log(work(book, random));
+      case 3 -> book.logAll(List.of(work(book, random), work(book, random)), "Two");
+      case 4 -> book.changePlace(place(book, random), s -> air(random), day(random), "Air");
+      case 5 ->
+          book.change(
+              new Settings(
+                  person(book, random), place(book, random), "set", 1 + random.nextDouble(), 7),
+              "Settings");
+      default -> {
+        if (!sessions.isEmpty()) {
+          amendOrDelete(book, random, sessions.get(random.nextInt(sessions.size())));
+        }
+      }
+    }
+  }
+
+  private static void amendOrDelete(Book book, Random random, Session session) {
+    if (random.nextBoolean()) {
+      book.delete(session.id());
+    } else {
+      book.amend(session.id(), work(book, random));
+    }
+  }
+
+  private static Work work(Book book, Random random) {
+    Optional<MaskUse> mask =
+        random.nextBoolean()
+            ? Optional.of(new MaskUse("mask", random.nextBoolean(), 1 + 99 * random.nextDouble()))
+            : Optional.empty();
+    List<String> controls = new ArrayList<>(List.of("a-b", "c", "d"));
+    controls.subList(0, random.nextInt(4)).clear();
+    return new Work(
+        person(book, random),
+        place(book, random),
+        Shop.MONDAY.plusDays(random.nextInt(3)),
+        LocalTime.of(random.nextInt(20), random.nextInt(60)),
+        1 + random.nextInt(60),
+        "planer",
+        Optional.of("oak").filter(any -> random.nextBoolean()),
+        controls,
+        mask,
+        NOTES[random.nextInt(NOTES.length)]);
+  }
+
+  private static String person(Book book, Random random) {
+    return book.people().get(random.nextInt(book.people().size())).name();
+  }
+
+  private static String place(Book book, Random random) {
+    var places = book.places(Shop.MONDAY);
+    return places.get(random.nextInt(places.size())).name();
+  }
+
+  private static Optional<java.time.LocalDate> day(Random random) {
+    return random.nextBoolean()
+        ? Optional.empty()
+        : Optional.of(Shop.MONDAY.plusDays(random.nextInt(5)));
+  }
+
+  private static Surroundings air(Random random) {
+    double closed = random.nextDouble() * 5;
+    return random.nextInt(4) == 0
+        ? new Outdoors(Math.exp(random.nextDouble() * 5))
+        : new Indoors(
+            1 + 1000 * random.nextDouble(),
+            closed,
+            closed + random.nextDouble(),
+            0.01 + random.nextDouble(),
+            random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(random.nextDouble()),
+            random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(1e-3 / 3),
+            random.nextInt(100));
+  }
+}
