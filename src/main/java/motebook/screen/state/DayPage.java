@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import motebook.desk.Air;
 import motebook.desk.DayReport;
+import motebook.journal.Settings;
 import motebook.model.Session;
 
 /**
@@ -13,7 +14,7 @@ import motebook.model.Session;
  * @param air the air of each place, the person's own places first
  * @param sessions everybody's sessions of the day, by start
  * @param people everybody in the book
- * @param place the place that is meant where none is named
+ * @param settings the owner's choices
  * @param bookEmpty whether the book holds no session at all
  */
 public record DayPage(
@@ -21,7 +22,7 @@ public record DayPage(
     List<Air> air,
     List<Session> sessions,
     List<String> people,
-    String place,
+    Settings settings,
     boolean bookEmpty) {
   public DayPage {
     air = List.copyOf(air);

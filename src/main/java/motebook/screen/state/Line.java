@@ -132,9 +132,7 @@ public record Line(String text, int caret, Optional<Reading> reading, int pick, 
       return this;
     }
     Reading kept =
-        pick < 0
-            ? fresh
-            : new Reading(fresh.text(), fresh.understood(), fresh.fault(), choices());
+        pick < 0 ? fresh : new Reading(fresh.text(), fresh.understood(), fresh.fault(), choices());
     return new Line(text, caret, Optional.of(kept), pick, sent);
   }
 
@@ -143,8 +141,7 @@ public record Line(String text, int caret, Optional<Reading> reading, int pick, 
   }
 
   Line refused(Fault fault) {
-    Reading refusal =
-        new Reading(text, Optional.empty(), Optional.of(fault), choices());
+    Reading refusal = new Reading(text, Optional.empty(), Optional.of(fault), choices());
     return new Line(text, caret, Optional.of(refusal), -1, false);
   }
 }

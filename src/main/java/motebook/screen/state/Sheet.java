@@ -54,14 +54,12 @@ public record Sheet(
   private Sheet settled(DayPage fresh) {
     int last = Math.max(0, fresh.report().sessions().size() - 1);
     int places = Math.max(1, fresh.air().size());
-    return new Sheet(
-        date, person, page, Math.min(chosen, last), Math.floorMod(place, places), top);
+    return new Sheet(date, person, page, Math.min(chosen, last), Math.floorMod(place, places), top);
   }
 
   Sheet pointing(int session) {
     int last = current().map(p -> p.report().sessions().size()).orElse(0) - 1;
-    return new Sheet(
-        date, person, page, Math.max(0, Math.min(session, last)), place, top);
+    return new Sheet(date, person, page, Math.max(0, Math.min(session, last)), place, top);
   }
 
   Sheet nextPlace() {

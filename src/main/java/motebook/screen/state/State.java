@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param look the characters that it can show
  * @param now local time
  * @param focus what the keys act on
+ * @param back what they act on again when a page over it is closed
  * @param sheet the day that is looked at
  * @param line the line that is being typed
  * @param kept the line as it was last kept on the disk
@@ -23,6 +24,7 @@ public record State(
     Look look,
     LocalDateTime now,
     Focus focus,
+    Focus back,
     Sheet sheet,
     Line line,
     String kept,
@@ -35,12 +37,14 @@ public record State(
    *
    * @param draft a line that was left unfinished last time, or empty
    */
-  public static State opening(Size size, Look look, LocalDateTime now, LocalDate day, String draft) {
+  public static State opening(
+      Size size, Look look, LocalDateTime now, LocalDate day, String draft) {
     Line line = Line.of(draft);
     return new State(
         size,
         look,
         now,
+        Focus.DAY,
         Focus.DAY,
         Sheet.of(day),
         line,
@@ -56,44 +60,45 @@ public record State(
   }
 
   State with(Size other) {
-    return new State(other, look, now, focus, sheet, line, kept, notice, undo, over);
+    return new State(other, look, now, focus, back, sheet, line, kept, notice, undo, over);
   }
 
   State at(LocalDateTime other) {
-    return new State(size, look, other, focus, sheet, line, kept, notice, undo, over);
+    return new State(size, look, other, focus, back, sheet, line, kept, notice, undo, over);
   }
 
   State with(Focus other) {
-    return new State(size, look, now, other, sheet, line, kept, notice, Optional.empty(), over);
+    return new State(
+        size, look, now, other, focus, sheet, line, kept, notice, Optional.empty(), over);
   }
 
   State with(Sheet other) {
-    return new State(size, look, now, focus, other, line, kept, notice, undo, over);
+    return new State(size, look, now, focus, back, other, line, kept, notice, undo, over);
   }
 
   State with(Line other) {
-    return new State(size, look, now, focus, sheet, other, kept, notice, undo, over);
+    return new State(size, look, now, focus, back, sheet, other, kept, notice, undo, over);
   }
 
   State keeping(String draft) {
-    return new State(size, look, now, focus, sheet, line, draft, notice, undo, over);
+    return new State(size, look, now, focus, back, sheet, line, draft, notice, undo, over);
   }
 
   State saying(String text, Notice.Tone tone) {
     Notice said = new Notice(text, tone);
-    return new State(size, look, now, focus, sheet, line, kept, said, undo, over);
+    return new State(size, look, now, focus, back, sheet, line, kept, said, undo, over);
   }
 
   State quiet() {
-    return new State(size, look, now, focus, sheet, line, kept, Notice.NONE, undo, over);
+    return new State(size, look, now, focus, back, sheet, line, kept, Notice.NONE, undo, over);
   }
 
   State asking(Undoable change) {
     return new State(
-        size, look, now, Focus.UNDO, sheet, line, kept, notice, Optional.of(change), over);
+        size, look, now, Focus.UNDO, focus, sheet, line, kept, notice, Optional.of(change), over);
   }
 
   State leaving() {
-    return new State(size, look, now, focus, sheet, line, kept, notice, undo, true);
+    return new State(size, look, now, focus, back, sheet, line, kept, notice, undo, true);
   }
 }
