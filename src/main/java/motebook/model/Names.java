@@ -19,7 +19,8 @@ public final class Names {
           "wearing",
           "checked",
           "using",
-          "note");
+          "note",
+          "note:");
 
   private Names() {}
 

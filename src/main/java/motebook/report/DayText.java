@@ -3,11 +3,11 @@ package motebook.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import motebook.desk.DayReport;
 import motebook.desk.DayReport.OtherSource;
 import motebook.desk.DayReport.SessionLine;
 import motebook.model.Work;
-import motebook.reference.Caution;
 
 /** A day as text for a terminal. */
 public final class DayText {
@@ -25,8 +25,7 @@ public final class DayText {
     day.sessions().forEach(session -> refused(session, lines));
     day.others().forEach(other -> lines.add(other(other)));
     lines.addAll(dose(day, ink));
-    day.remarks().forEach(remark -> lines.add("note      " + remark));
-    day.cautions().stream().map(Caution::sentence).forEach(c -> lines.add("caution   " + c));
+    lines.addAll(warnings(day));
     lines.add(Wording.ESTIMATES);
     return lines;
   }
@@ -56,6 +55,14 @@ public final class DayText {
                 ? ", " + day.minutesBetween() + " min between sessions counted in the room"
                 : ""));
     return lines;
+  }
+
+  /** What must be known beside the dose: remarks and cautions. */
+  public static List<String> warnings(DayReport day) {
+    return Stream.concat(
+            day.remarks().stream().map(remark -> "note      " + remark),
+            day.cautions().stream().map(caution -> "caution   " + caution.sentence()))
+        .toList();
   }
 
   private static String session(SessionLine line) {

@@ -1,0 +1,169 @@
+package motebook.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import motebook.entry.Days;
+import motebook.entry.Scene;
+import motebook.journal.Book;
+import motebook.model.Person;
+import motebook.model.Refusal;
+import motebook.model.Text;
+import motebook.reference.Reference;
+import motebook.report.Ink;
+import motebook.report.Json;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+
+/** What every command shares: the book, the ink, the scene a line is read against. */
+final class Desk {
+  /** When to use emphasis. */
+  enum Color {
+    AUTO,
+    ALWAYS,
+    NEVER
+  }
+
+  private final World world;
+
+  @Option(
+      names = "--book",
+      paramLabel = "FILE",
+      scope = ScopeType.INHERIT,
+      description = "The book's file (else MOTEBOOK_BOOK, else the data folder).")
+  private Path chosen;
+
+  @Option(
+      names = "--color",
+      paramLabel = "WHEN",
+      scope = ScopeType.INHERIT,
+      defaultValue = "auto",
+      description = "auto, always or never; NO_COLOR is honoured.")
+  private Color color = Color.AUTO;
+
+  Desk(World world) {
+    this.world = world;
+  }
+
+  Desk(World world, Path book) {
+    this(world);
+    this.chosen = book;
+  }
+
+  World world() {
+    return world;
+  }
+
+  Clock clock() {
+    return world.clock();
+  }
+
+  PrintWriter out() {
+    return world.out();
+  }
+
+  /** The book that is meant: the option, the environment, the XDG data folder. */
+  Path bookFile() {
+    Map<String, String> env = world.environment();
+    if (chosen != null) {
+      return chosen;
+    }
+    if (given(env.get("MOTEBOOK_BOOK"))) {
+      return Path.of(env.get("MOTEBOOK_BOOK"));
+    }
+    Path data =
+        given(env.get("XDG_DATA_HOME"))
+            ? Path.of(env.get("XDG_DATA_HOME"))
+            : Path.of(env.getOrDefault("HOME", "."), ".local", "share");
+    return data.resolve("motebook").resolve("book.db");
+  }
+
+  private static boolean given(String value) {
+    return value != null && !value.isBlank();
+  }
+
+  Book open() {
+    return Book.open(bookFile(), clock());
+  }
+
+  boolean colored() {
+    return switch (color) {
+      case ALWAYS -> true;
+      case NEVER -> false;
+      case AUTO -> world.outIsTerminal() && !given(world.environment().get("NO_COLOR"));
+    };
+  }
+
+  Ink ink() {
+    return colored() ? Ink.BOLD : Ink.PLAIN;
+  }
+
+  LocalDate today() {
+    return LocalDate.now(clock());
+  }
+
+  /** A date as a person gives it; today where none is given. */
+  LocalDate date(String given) {
+    if (given == null) {
+      return today();
+    }
+    return Days.parse(given, today())
+        .orElseThrow(
+            () ->
+                new Refusal(
+                    "\""
+                        + Text.clean(given)
+                        + "\" is no date: say 2026-03-02, today, yesterday or a weekday."));
+  }
+
+  Scene scene(Book book) {
+    return new Scene(
+        LocalDateTime.now(clock()),
+        book.settings().person(),
+        book.settings().place(),
+        book.people(),
+        book::places,
+        List.of(),
+        Reference.shipped());
+  }
+
+  /** The person's name as the book spells it; the book's own person where none is given. */
+  String person(String given, Book book) {
+    if (given == null) {
+      return book.settings().person();
+    }
+    List<Person> people = book.people();
+    return people.stream()
+        .map(Person::name)
+        .filter(name -> Text.folded(name).equals(Text.folded(given)))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new Refusal(
+                    "The book knows nobody named \""
+                        + Text.clean(given)
+                        + "\". It knows: "
+                        + String.join(", ", people.stream().map(Person::name).toList())
+                        + ". Add somebody with: motebook person add NAME"));
+  }
+
+  /** Prints an answer, as JSON or as lines. */
+  void answer(boolean json, Supplier<Object> object, Supplier<List<String>> lines) {
+    if (json) {
+      out().println(Json.write(object.get()));
+    } else {
+      lines.get().forEach(out()::println);
+    }
+  }
+
+  /** The default of an optional string. */
+  static Optional<String> optional(String value) {
+    return Optional.ofNullable(value);
+  }
+}

@@ -1,0 +1,88 @@
+package motebook.entry;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import motebook.model.Refusal;
+import motebook.model.Text;
+
+/** Figures with units as a person gives them: metric unless a suffix says otherwise. */
+public final class Quantities {
+  /** One foot in metres, exact by definition. */
+  private static final double FOOT_M = 0.3048;
+
+  private static final double CUBIC_FOOT_M3 = FOOT_M * FOOT_M * FOOT_M;
+  private static final Pattern FIGURE =
+      Pattern.compile("([-+]?\\d{1,12}(?:[.,]\\d{1,12})?)\\s*([a-z³/]*[a-z0-9³/]*)");
+
+  private static final Map<String, Double> VOLUMES =
+      units("m³", 1.0, "m3", 1.0, "ft3", CUBIC_FOOT_M3, "ft³", CUBIC_FOOT_M3, "l", 0.001);
+  private static final Map<String, Double> LENGTHS =
+      units("m", 1.0, "ft", FOOT_M, "cm", 0.01, "in", FOOT_M / 12);
+  private static final Map<String, Double> FLOWS =
+      units("m³/min", 1.0, "m3/min", 1.0, "cfm", CUBIC_FOOT_M3, "m³/h", 1 / 60.0, "m3/h", 1 / 60.0);
+  private static final Map<String, Double> SPEEDS = units("m/min", 1.0, "fpm", FOOT_M, "m/s", 60.0);
+
+  private Quantities() {}
+
+  private static Map<String, Double> units(Object... namesAndFactors) {
+    Map<String, Double> units = new LinkedHashMap<>();
+    for (int i = 0; i < namesAndFactors.length; i += 2) {
+      units.put((String) namesAndFactors[i], (Double) namesAndFactors[i + 1]);
+    }
+    return units;
+  }
+
+  /**
+   * A volume in m³, from {@code 90}, {@code 90m3} or {@code 3200ft3}.
+   *
+   * @param what the option it stands for, for the message
+   * @throws Refusal if it is no number, negative, or has a suffix that is not known
+   */
+  public static double volumeM3(String what, String text) {
+    return figure(what, text, VOLUMES);
+  }
+
+  /** A length in m, from {@code 6.1} or {@code 20ft}; refuses as for a volume. */
+  public static double lengthM(String what, String text) {
+    return figure(what, text, LENGTHS);
+  }
+
+  /** A flow in m³/min, from {@code 11.3} or {@code 400cfm}; refuses as for a volume. */
+  public static double flowM3PerMin(String what, String text) {
+    return figure(what, text, FLOWS);
+  }
+
+  /** A speed in m/min, from {@code 6} or {@code 20fpm}; refuses as for a volume. */
+  public static double speedMPerMin(String what, String text) {
+    return figure(what, text, SPEEDS);
+  }
+
+  private static double figure(String what, String text, Map<String, Double> units) {
+    String clean = Text.clean(text);
+    Matcher figure = FIGURE.matcher(clean.toLowerCase(java.util.Locale.ROOT));
+    if (!figure.matches()) {
+      throw new Refusal(what + " needs a number, with or without a unit: got \"" + clean + "\".");
+    }
+    double value = Double.parseDouble(figure.group(1).replace(',', '.'));
+    if (value < 0) {
+      throw new Refusal(what + " cannot be negative: got \"" + clean + "\".");
+    }
+    String unit = figure.group(2);
+    if (unit.isEmpty()) {
+      return value;
+    }
+    Double factor = units.get(unit);
+    if (factor == null) {
+      throw new Refusal(
+          what
+              + " knows no unit \""
+              + unit
+              + "\". It knows: "
+              + String.join(", ", units.keySet())
+              + ".");
+    }
+    return value * factor;
+  }
+}

@@ -1,0 +1,62 @@
+package motebook.entry;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import motebook.model.Person;
+import motebook.model.Place;
+import motebook.model.Text;
+import motebook.reference.Reference;
+
+/**
+ * What a line is read against. All times are local.
+ *
+ * @param now the time at which the line is said
+ * @param person the book's own person, meant where nobody is named
+ * @param place the place meant where none is named
+ * @param people everybody in the book
+ * @param places the places, each as it is on the date asked for
+ * @param respirators the names of the respirators that the book holds
+ * @param reference the shipped tables
+ */
+public record Scene(
+    LocalDateTime now,
+    String person,
+    String place,
+    List<Person> people,
+    Function<LocalDate, List<Place>> places,
+    List<String> respirators,
+    Reference reference) {
+
+  public Scene {
+    people = List.copyOf(people);
+    respirators = List.copyOf(respirators);
+  }
+
+  LocalDate today() {
+    return now.toLocalDate();
+  }
+
+  /** The place with the name on a day; an equal spelling beats one that only folds the same. */
+  Optional<Place> placeNamed(String name, LocalDate day) {
+    List<Place> all = places.apply(day);
+    return all.stream()
+        .filter(place -> place.name().equals(name))
+        .findFirst()
+        .or(() -> all.stream().filter(place -> same(place.name(), name)).findFirst());
+  }
+
+  boolean knowsPerson(String name) {
+    return same(person, name) || people.stream().anyMatch(each -> same(each.name(), name));
+  }
+
+  boolean holdsRespirator(String name) {
+    return respirators.stream().anyMatch(each -> same(each, name));
+  }
+
+  private static boolean same(String a, String b) {
+    return Text.folded(a).equals(Text.folded(b));
+  }
+}

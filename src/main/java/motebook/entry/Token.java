@@ -1,0 +1,70 @@
+package motebook.entry;
+
+import java.util.ArrayList;
+import java.util.List;
+import motebook.model.Names;
+import motebook.model.Text;
+
+/**
+ * One word of a line or of a name.
+ *
+ * @param word as names are compared: composed, lower case
+ * @param from index of its first character in the settled text
+ * @param to index after its last character
+ * @param afterComma whether a comma stands between it and the word before
+ */
+record Token(String word, int from, int to, boolean afterComma) {
+
+  /** Whether it is one of the words that give the line its joints. */
+  boolean joint() {
+    return Names.JOINTS.contains(word);
+  }
+
+  boolean opensNote() {
+    return word.equals("note") || word.equals("note:");
+  }
+
+  /** The words of a settled text, up to and with the one that opens a note. */
+  static List<Token> upToNote(String text) {
+    return split(text, true);
+  }
+
+  /** All words of a settled text. */
+  static List<Token> all(String text) {
+    return split(text, false);
+  }
+
+  private static List<Token> split(String text, boolean stopAtNote) {
+    List<Token> tokens = new ArrayList<>();
+    boolean comma = false;
+    int at = 0;
+    while (at < text.length()) {
+      if (separates(text.charAt(at))) {
+        comma |= text.charAt(at) == ',';
+        at++;
+      } else {
+        int to = wordEnd(text, at);
+        Token token = new Token(Text.folded(text.substring(at, to)), at, to, comma);
+        tokens.add(token);
+        if (stopAtNote && token.opensNote()) {
+          break;
+        }
+        comma = false;
+        at = to;
+      }
+    }
+    return List.copyOf(tokens);
+  }
+
+  private static int wordEnd(String text, int from) {
+    int to = from;
+    while (to < text.length() && !separates(text.charAt(to))) {
+      to++;
+    }
+    return to;
+  }
+
+  private static boolean separates(char c) {
+    return c == ' ' || c == '-' || c == ',' || c == '/';
+  }
+}

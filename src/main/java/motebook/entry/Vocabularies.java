@@ -1,0 +1,39 @@
+package motebook.entry;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import motebook.reference.Named;
+
+/** What each slot of the line may name in a scene. */
+final class Vocabularies {
+  private final Map<Slot, Vocabulary> bySlot = new EnumMap<>(Slot.class);
+
+  Vocabularies(Scene scene) {
+    bySlot.put(Slot.OPERATION, rows(scene.reference().operations()));
+    bySlot.put(Slot.MATERIAL, rows(scene.reference().materials()));
+    bySlot.put(Slot.CONTROL, rows(scene.reference().controls()));
+    bySlot.put(
+        Slot.PLACE,
+        names(scene.places().apply(scene.today()).stream().map(place -> place.name()).toList()));
+    bySlot.put(Slot.PERSON, names(scene.people().stream().map(person -> person.name()).toList()));
+    bySlot.put(Slot.MASK, names(scene.respirators()));
+  }
+
+  /** The names of a slot; none for a date or a time of day. */
+  Vocabulary of(Slot slot) {
+    return bySlot.getOrDefault(slot, new Vocabulary(List.of()));
+  }
+
+  private static Vocabulary rows(List<? extends Named> rows) {
+    return new Vocabulary(
+        rows.stream()
+            .map(row -> Vocabulary.Entry.of(row.key(), Saying.name(row), row.names()))
+            .toList());
+  }
+
+  private static Vocabulary names(List<String> names) {
+    return new Vocabulary(
+        names.stream().map(name -> Vocabulary.Entry.of(name, name, List.of(name))).toList());
+  }
+}

@@ -1,0 +1,138 @@
+package motebook.entry;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * The names of one slot. A name may be shortened to any run of the beginnings of its words; an
+ * exact name beats whatever else it may be short for.
+ */
+final class Vocabulary {
+  private final List<Entry> entries;
+
+  Vocabulary(List<Entry> entries) {
+    this.entries = List.copyOf(entries);
+  }
+
+  List<Entry> entries() {
+    return entries;
+  }
+
+  /**
+   * What can be named.
+   *
+   * @param key what stands for it in a session
+   * @param label the name it is shown by
+   * @param names every name it answers to
+   */
+  record Entry(String key, String label, List<Spelling> names) {
+    static Entry of(String key, String label, List<String> names) {
+      return new Entry(key, label, names.stream().map(Spelling::of).toList());
+    }
+  }
+
+  /** A name and its words. */
+  record Spelling(String text, List<Token> words) {
+    static Spelling of(String name) {
+      String text = Settled.of(name).text();
+      return new Spelling(text, Token.all(text));
+    }
+
+    int size() {
+      return words.size();
+    }
+
+    String word(int index) {
+      return words.get(index).word();
+    }
+  }
+
+  /**
+   * Words of a line that name something.
+   *
+   * @param to index of the word after them
+   * @param exact whether they are a whole name
+   * @param choices what they may name; more than one where they are ambiguous
+   */
+  record Match(int to, boolean exact, List<Entry> choices) {
+    boolean unique() {
+      return choices.size() == 1;
+    }
+  }
+
+  /** Every way in which words of the line from an index on name something. */
+  List<Match> at(Line line, int from) {
+    Map<Integer, Set<Entry>> exact = new TreeMap<>();
+    Map<Integer, Set<Entry>> begun = new TreeMap<>();
+    for (Entry entry : entries) {
+      for (Spelling name : entry.names()) {
+        wholeEnd(line, from, name, exact, entry);
+        for (int first = 0; first < name.size(); first++) {
+          begunEnds(line, from, name, first, begun, entry);
+        }
+      }
+    }
+    return matches(line, from, exact, begun);
+  }
+
+  private static void wholeEnd(
+      Line line, int from, Spelling name, Map<Integer, Set<Entry>> exact, Entry entry) {
+    for (int i = 0; i < name.size(); i++) {
+      if (!line.is(from + i, name.word(i))) {
+        return;
+      }
+    }
+    note(exact, from + name.size(), entry);
+  }
+
+  private static void begunEnds(
+      Line line, int from, Spelling name, int first, Map<Integer, Set<Entry>> begun, Entry entry) {
+    if (line.isJoint(from)) {
+      return;
+    }
+    int length = 0;
+    while (fits(line, from + length, name, first + length)) {
+      length++;
+      if (!line.isJoint(from + length - 1)) {
+        note(begun, from + length, entry);
+      }
+    }
+  }
+
+  private static void note(Map<Integer, Set<Entry>> ends, int end, Entry entry) {
+    ends.computeIfAbsent(end, key -> new LinkedHashSet<>()).add(entry);
+  }
+
+  /** Whether a word of the line is a word of the name or, unless it is a joint, begins it. */
+  static boolean fits(Line line, int index, Spelling name, int word) {
+    if (index >= line.size() || word >= name.size()) {
+      return false;
+    }
+    String typed = line.token(index).word();
+    return line.isJoint(index) ? name.word(word).equals(typed) : name.word(word).startsWith(typed);
+  }
+
+  private static List<Match> matches(
+      Line line, int from, Map<Integer, Set<Entry>> exact, Map<Integer, Set<Entry>> begun) {
+    Map<Integer, Match> matches = new LinkedHashMap<>();
+    exact.forEach(
+        (to, choices) ->
+            matches.put(to, new Match(to, true, sameSpelling(line, from, to, choices))));
+    begun.forEach(
+        (to, choices) -> matches.putIfAbsent(to, new Match(to, false, List.copyOf(choices))));
+    return List.copyOf(matches.values());
+  }
+
+  /** Of names that differ only in case or marks, the one that was typed, if one was. */
+  private static List<Entry> sameSpelling(Line line, int from, int to, Set<Entry> choices) {
+    String typed = line.typedWithMarks(from, to);
+    List<Entry> same = new ArrayList<>(choices);
+    same.removeIf(entry -> !entry.label().equals(typed));
+    return choices.size() > 1 && same.size() == 1 ? same : List.copyOf(choices);
+  }
+}

@@ -1,0 +1,226 @@
+package motebook.command;
+
+import static motebook.command.Shell.at;
+import static motebook.command.Shell.number;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The keys, figures and exit codes that other programs may rely on. */
+class ContractTest {
+  @TempDir Path folder;
+  private Shell shell;
+
+  @BeforeEach
+  void open() {
+    shell = new Shell(folder.resolve("book.db"));
+  }
+
+  @Test
+  void the_day_of_one_hour_answers_with_every_key_and_the_derived_figures() {
+    assertThat(shell.say("log 60m orbital sanding of oak at 9:00 on 2026-03-02").code()).isZero();
+    Map<String, Object> day = shell.json("day 2026-03-02");
+    assertThat(day)
+        .containsKeys(
+            "date",
+            "person",
+            "limit",
+            "sessions",
+            "twa",
+            "others",
+            "minutes_logged",
+            "minutes_between_counted")
+        .containsEntry("date", "2026-03-02")
+        .containsEntry("person", "me")
+        .containsEntry("minutes_logged", 60)
+        .containsEntry("minutes_between_counted", 0)
+        .containsEntry("others", List.of());
+    assertThat(at(day, "limit"))
+        .isEqualTo(Map.of("key", "acgih-wood", "mg_m3", 1.0, "fraction", "inhalable"));
+    @SuppressWarnings("unchecked")
+    Map<String, Object> session = (Map<String, Object>) at(day, "sessions", 0);
+    assertThat(session)
+        .containsEntry("id", 1)
+        .containsEntry("start", "09:00")
+        .containsEntry("minutes", 60)
+        .containsEntry("operation", "orbital-sanding")
+        .containsEntry("material", "oak")
+        .containsEntry("controls", List.of())
+        .containsEntry("place", "shop")
+        .containsEntry("respirator", null)
+        .containsEntry("credit_refused", null)
+        .containsEntry("rough", false);
+    assertThat(number(session, "worn_percent")).isZero();
+    assertThat(number(session, "credited_apf")).isEqualTo(1);
+    assertThat(number(session, "mean_outside_mg_m3")).isCloseTo(25, within(1e-9));
+    assertThat(number(session, "share_percent")).isCloseTo(100, within(1e-9));
+    for (String side : List.of("outside", "inside")) {
+      assertThat(number(day, "twa", side, "typical_mg_m3")).isCloseTo(3.125, within(1e-9));
+      assertThat(number(day, "twa", side, "central_mg_m3")).isCloseTo(3.125, within(1e-9));
+      assertThat(number(day, "twa", side, "low90_mg_m3")).isCloseTo(0.365307, within(1e-6));
+      assertThat(number(day, "twa", side, "high90_mg_m3")).isCloseTo(26.7326, within(1e-4));
+      assertThat(number(day, "twa", side, "chance_over_limit")).isCloseTo(0.808734, within(1e-6));
+    }
+    assertThat(number(day, "twa", "respirable_outside_typical_mg_m3"))
+        .isCloseTo(0.521875, within(1e-9));
+  }
+
+  @Test
+  void where_no_limit_applies_the_limit_and_the_chance_are_null() {
+    shell.say("limits use eu");
+    shell.say("log 60m table saw pine at 9:00 on 2026-03-02");
+    Map<String, Object> day = shell.json("day 2026-03-02");
+    assertThat(day).containsEntry("limit", null);
+    assertThat(at(day, "twa", "outside", "chance_over_limit")).isNull();
+  }
+
+  @Test
+  void others_are_listed_with_session_person_and_share() {
+    shell.say("person add Ana");
+    shell.say("log 60m assembly of oak at 9:00 on 2026-03-02");
+    shell.say("log 60m orbital sanding of oak at 9:00 by Ana on 2026-03-02");
+    Map<String, Object> day = shell.json("day 2026-03-02");
+    assertThat(number(day, "others", 0, "session")).isEqualTo(2);
+    assertThat(at(day, "others", 0, "person")).isEqualTo("Ana");
+    assertThat(number(day, "others", 0, "share_percent")).isCloseTo(95.2172, within(1e-3));
+    assertThat(shell.json("day 2026-03-02 --person ana")).containsEntry("person", "Ana");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        // 29 CFR 1910.1000(d)(1) and (2): the examples printed there.
+        "twa 120m@150 120m@75 240m@50 --limit 100 | twa | 81.25",
+        "twa 120m@150 120m@75 240m@50 --limit 100 | index | 0.8125",
+        "mixture 500/1000 45/200 40/200 | index | 0.925",
+        // CDC/HICPAC 2003, Table B.1: 46 min.
+        "clear --air-changes 6 --removal 99 | minutes | 46.0517",
+        // Derived on the closed form of one room, V 90 m3, Q 1.5 m3/min, G 10 mg/min.
+        "air --emission 10 --volume 90 --air-changes 1 --speed 10 --minutes 15 | room_mg_m3 | 1.474661",
+        "air --emission 10 --volume 90 --air-changes 1 --speed 10 --minutes 15 | room_mean_mg_m3 | 0.768021",
+        "air --emission 10 --volume 90 --air-changes 1 --speed 10 --minutes 15 | near_mg_m3 | 1.972021",
+        "air --emission 10 --volume 90 --air-changes 1 --speed 10 --minutes 15 | near_mean_mg_m3 | 1.265381",
+        // Brief and Scala, read second-hand.
+        "shift --limit 0.05 --hours 12 | factor | 0.5",
+        "shift --limit 0.05 --hours 12 | adjusted_limit | 0.025",
+        // Derived on the rule of 29 CFR 1910.1025(c)(3).
+        "wear --apf 10 --worn 90 | effective_factor | 5.26316",
+      })
+  void the_calculator_answers_with_flat_objects(String line, String key, double value) {
+    assertThat(number(shell.json("reckon " + line), key)).isCloseTo(value, within(1e-5 * value));
+  }
+
+  @Test
+  void without_a_limit_the_index_of_a_mean_is_null() {
+    assertThat(shell.json("reckon twa 8h@2"))
+        .containsEntry("index", null)
+        .containsEntry("twa", 2.0);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "log 40m orbitel sanding of oak | orbitel",
+        "log | ",
+        "log 0m assembly | minute",
+        "log 30m assembly at 25:00 | 25:00",
+        "log 40m sweeping with collector | sweeping",
+        "log 40m table saw oak wearing half mask | respirator",
+        "log 40m table saw oak with air cleaner | --cleaner-flow",
+        "day 2026-13-01 | 2026-13-01",
+        "day --person Nobody | Nobody",
+        "limits use mars | mars",
+        "place change shop | --volume",
+        "place change attic --volume 20 | attic",
+        "place add attic | --volume",
+        "place add attic --volume 20 --length 4 | not both",
+        "place add attic --length 4 --width 2 | three sides",
+        "place add attic --volume 20parsecs | parsecs",
+        "place add attic --volume -3 | --volume",
+        "place change yard --volume 20 | Outdoors",
+        "place change shop --outdoor still | --outdoor",
+        "place change yard --outdoor hurricane | light-breeze",
+        "person add me | me",
+        "reckon twa 120@150 | 120m",
+        "reckon twa 120m150 | 120m@150",
+        "reckon twa 1h@NaN | between",
+        "reckon mixture 5/0 | above 0",
+        "reckon clear --air-changes 6 --removal 100 | below 100",
+        "reckon clear --air-changes 0 --removal 9 | above 0",
+        "reckon shift --limit 1 --hours 24 | below 24",
+        "reckon shift --limit 1 | --week-hours",
+        "reckon wear --apf 0.5 --worn 9 | --apf",
+        "reckon wear --apf 10 --worn 101 | --worn",
+        "reckon | twa",
+        "nonsense | nonsense",
+        "day --jsn | --jsn",
+      })
+  void what_is_not_understood_ends_with_2_says_why_and_writes_nothing(String line, String why) {
+    Shell.Said said = shell.say(line);
+    assertThat(said.code()).as(said.err()).isEqualTo(2);
+    assertThat(said.err()).isNotBlank().contains(why == null ? "" : why).doesNotContain("\tat ");
+    assertThat(said.out()).isEmpty();
+    assertThat(shell.json("history")).containsEntry("changes", List.of());
+  }
+
+  @Test
+  void a_file_that_is_no_book_ends_with_4() throws Exception {
+    Path file = folder.resolve("letter.txt");
+    java.nio.file.Files.writeString(file, "Dear reader, this is no book at all. ".repeat(100));
+    Shell.Said said = shell.run("day", "--book", file.toString());
+    assertThat(said.code()).isEqualTo(4);
+    assertThat(said.err()).contains("letter.txt").doesNotContain("Exception");
+    assertThat(java.nio.file.Files.readString(file)).startsWith("Dear reader");
+  }
+
+  @Test
+  void every_command_has_help_that_ends_well() {
+    for (String line :
+        List.of(
+            "",
+            "log",
+            "day",
+            "week",
+            "undo",
+            "history",
+            "verify",
+            "place",
+            "place add",
+            "place change",
+            "place list",
+            "person",
+            "person add",
+            "person list",
+            "limits",
+            "limits list",
+            "limits use",
+            "reckon",
+            "reckon twa",
+            "reckon mixture",
+            "reckon clear",
+            "reckon air",
+            "reckon shift",
+            "reckon wear",
+            "sample-shop")) {
+      Shell.Said said = shell.say((line + " --help").strip());
+      assertThat(said.code()).as(line).isZero();
+      assertThat(said.out()).as(line).startsWith("Usage: motebook");
+    }
+  }
+
+  @Test
+  void alone_it_opens_the_screen_on_the_book() {
+    assertThat(shell.run().code()).isZero();
+    assertThat(shell.screenOpened).contains(folder.resolve("book.db"));
+  }
+}

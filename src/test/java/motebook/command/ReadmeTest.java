@@ -1,0 +1,73 @@
+package motebook.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The examples of the README are what the program says, word for word. */
+class ReadmeTest {
+  private static final Path README = Path.of("README.md");
+  private static final String PROMPT = "$ motebook ";
+
+  @TempDir Path folder;
+
+  @Test
+  void every_example_says_what_the_program_says() throws IOException {
+    String written = Files.readString(README);
+    String played = played(written);
+    if (Boolean.getBoolean("golden.accept")) {
+      Files.writeString(README, played);
+    }
+    assertThat(played).isEqualTo(Files.readString(README));
+    assertThat(written.lines().filter(line -> line.startsWith(PROMPT)).count()).isGreaterThan(15);
+  }
+
+  /** The page with the answer under each prompt replaced by what the program says. */
+  private String played(String page) {
+    Shell shell = new Shell(folder.resolve("book.db")).at("2026-03-02T17:30");
+    List<String> lines = new ArrayList<>();
+    boolean inConsole = false;
+    for (String line : page.split("\n", -1)) {
+      if (line.startsWith("```")) {
+        inConsole = line.equals("```console");
+        lines.add(line);
+      } else if (!inConsole) {
+        lines.add(line);
+      } else if (line.startsWith(PROMPT)) {
+        lines.add(line);
+        Shell.Said said = shell.say(line.substring(PROMPT.length()));
+        (said.out() + said.err()).lines().forEach(lines::add);
+      }
+    }
+    return String.join("\n", lines);
+  }
+
+  @Test
+  void every_line_of_the_grammar_is_understood() throws IOException {
+    Shell shell = new Shell(folder.resolve("lines.db")).at("2026-03-02T17:30");
+    shell.say("person add Ana");
+    shell.say("place change shop --cleaner-flow 10");
+    String block = Files.readString(README).split("```text\n", -1)[1].split("```", -1)[0];
+    assertThat(block.lines()).hasSize(5);
+    block
+        .lines()
+        .forEach(
+            line -> {
+              assertThat(shell.run("log", line).code()).as(line).isZero();
+              shell.say("undo");
+            });
+  }
+
+  @Test
+  void the_two_commands_stand_at_the_top() throws IOException {
+    assertThat(Files.readString(README))
+        .contains("mvn -q package -DskipTests && target/motebook/bin/motebook --sample")
+        .contains("```sh\nmvn verify\n```");
+  }
+}
