@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import motebook.model.Place;
 import motebook.model.Session;
 import motebook.model.Surroundings;
 import motebook.reference.Limit;
@@ -79,17 +78,18 @@ public final class DayReckoning {
     if (!source.session().work().place().equals(breath.place())) {
       return Portion.NONE;
     }
-    Place place = shop.place(breath.place());
     Portion near =
         breath.own().filter(source::equals).isPresent()
-            ? nearField(source, place.surroundings()).times(breath.minutes())
+            ? nearField(source).times(breath.minutes())
             : Portion.NONE;
     return room(breath.place())
         .map(room -> near.plus(room.fromSource(source, breath.from(), breath.to())))
         .orElse(near);
   }
 
-  private static Portion nearField(Source source, Surroundings air) {
+  /** What a running source adds at the face of whoever runs it, in mg/m³. */
+  Portion nearField(Source source) {
+    Surroundings air = shop.place(source.session().work().place()).surroundings();
     double mgPerM3 = source.mgPerMin() / NearField.exchangeM3PerMin(air.airSpeedMPerMin());
     double fine = Emission.FINE_SHARE;
     return new Portion(mgPerM3 * (1 - fine), mgPerM3 * fine);
@@ -170,6 +170,11 @@ public final class DayReckoning {
   /** Minutes of short gaps that were counted as spent in the room. */
   int minutesBetween() {
     return breaths.stream().filter(b -> b.own().isEmpty()).mapToInt(Breath::minutes).sum();
+  }
+
+  /** The person's day, stretch by stretch. */
+  List<Breath> breaths() {
+    return breaths;
   }
 
   /** Every source of the day, whoever ran it and wherever. */

@@ -1,0 +1,71 @@
+package motebook.screen;
+
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import motebook.screen.state.Look;
+import motebook.screen.terminal.Palette;
+
+/**
+ * How the screens are drawn and where they open.
+ *
+ * @param palette the colours that are used
+ * @param look the characters that are used
+ * @param day the day that is shown first; today where none is given
+ */
+public record Options(Palette palette, Look look, Optional<LocalDate> day) {
+
+  /** When colours are used. */
+  public enum Colour {
+    AUTO,
+    ALWAYS,
+    NEVER
+  }
+
+  /** What the surroundings of the program call for. */
+  public static Options from(Map<String, String> environment, Colour colour) {
+    return new Options(palette(environment, colour), look(environment), Optional.empty());
+  }
+
+  private static Palette palette(Map<String, String> environment, Colour colour) {
+    boolean wanted =
+        switch (colour) {
+          case ALWAYS -> true;
+          case NEVER -> false;
+          case AUTO -> value(environment, "NO_COLOR").isEmpty() && !isDumb(environment);
+        };
+    if (!wanted) {
+      return Palette.NONE;
+    }
+    boolean many =
+        value(environment, "TERM").contains("256color")
+            || !value(environment, "COLORTERM").isEmpty();
+    return many ? Palette.MANY : Palette.SIXTEEN;
+  }
+
+  private static Look look(Map<String, String> environment) {
+    boolean asked = value(environment, "MOTEBOOK_ASCII").equals("1");
+    boolean poor = isDumb(environment) || value(environment, "TERM").equals("linux");
+    return asked || poor || !isUnicode(environment) ? Look.ASCII : Look.UNICODE;
+  }
+
+  private static boolean isDumb(Map<String, String> environment) {
+    return value(environment, "TERM").equals("dumb");
+  }
+
+  // As in POSIX: the first of the three that is set decides.
+  private static boolean isUnicode(Map<String, String> environment) {
+    for (String name : new String[] {"LC_ALL", "LC_CTYPE", "LANG"}) {
+      String locale = value(environment, name);
+      if (!locale.isEmpty()) {
+        return locale.toLowerCase(Locale.ROOT).replace("-", "").contains("utf8");
+      }
+    }
+    return false;
+  }
+
+  private static String value(Map<String, String> environment, String name) {
+    return environment.getOrDefault(name, "");
+  }
+}

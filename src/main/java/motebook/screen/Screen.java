@@ -1,0 +1,82 @@
+package motebook.screen;
+
+import java.io.IOException;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import motebook.journal.Book;
+import motebook.screen.state.State;
+import motebook.screen.terminal.Window;
+
+/** The door for the hands: the screens in a text terminal. */
+public final class Screen {
+  private static final String KEPT = " A line that was being typed is kept for the next time.";
+
+  private Screen() {}
+
+  /**
+   * Shows the screens on a book until the person leaves; the terminal is then as it was before,
+   * whatever happened.
+   *
+   * @return 0 after leaving, 1 if it could not go on; why was then told on standard error
+   */
+  public static int run(Book book, Clock clock, Options options) {
+    if (!Window.isTerminal()) {
+      System.err.println(
+          "The screens need a terminal; motebook --help lists the commands that do not.");
+      return 1;
+    }
+    try {
+      return show(book, clock, options);
+    } catch (IOException e) {
+      System.err.println("The terminal cannot be used: " + e.getMessage() + ".");
+      return 1;
+    }
+  }
+
+  private static int show(Book book, Clock clock, Options options) throws IOException {
+    Draft draft = Draft.beside(book.file());
+    Clerk clerk = new Clerk(book, clock, draft);
+    try (Window window = Window.open(options.palette())) {
+      Loop loop = new Loop(window, clock, opening(window, clock, options, draft));
+      Rescue rescue = new Rescue(window, loop, draft);
+      try (rescue) {
+        window.listen(loop::tell, loop::crash);
+        run(loop, clerk);
+      } catch (RuntimeException | Error crash) {
+        return told(crash, window, rescue);
+      }
+    }
+    return 0;
+  }
+
+  private static State opening(Window window, Clock clock, Options options, Draft draft) {
+    LocalDateTime now = LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES);
+    LocalDate day = options.day().orElse(now.toLocalDate());
+    return State.opening(window.size(), options.look(), now, day, draft.read());
+  }
+
+  private static void run(Loop loop, Clerk clerk) {
+    try (Worker worker = new Worker(clerk, loop::tell, loop::crash)) {
+      loop.run(worker);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private static int told(Throwable crash, Window window, Rescue rescue) {
+    window.close();
+    Throwable cause = crash instanceof Loop.Crash ? crash.getCause() : crash;
+    StackTraceElement[] where = cause.getStackTrace();
+    System.err.println(
+        "Motebook had to stop because of a fault of its own ("
+            + cause.getClass().getSimpleName()
+            + (where.length > 0
+                ? " in " + where[0].getFileName() + ":" + where[0].getLineNumber()
+                : "")
+            + "). What was logged is in the book."
+            + (rescue.keptLine() ? KEPT : ""));
+    return 1;
+  }
+}

@@ -1,0 +1,139 @@
+package motebook.screen.draw;
+
+import java.util.List;
+import java.util.Optional;
+import motebook.desk.Air;
+import motebook.reference.Caution;
+import motebook.screen.state.DayPage;
+import motebook.screen.state.State;
+
+/** The day: the air strip, the gauge, the sessions, what they call for, and the line. */
+final class DayView {
+  private static final String EXAMPLE = "    ";
+  private static final List<String> FIRST_WORDS =
+      List.of(
+          "Nothing is in this book yet.",
+          "",
+          "Say what you did, the way you would tell it: how long, what, to which wood, and what"
+              + " caught the dust. Press Enter, or just begin to type, for example:",
+          "",
+          EXAMPLE + "40m orbital sanding of oak with tool vacuum",
+          EXAMPLE + "9:00-9:30 table saw pine with collector",
+          EXAMPLE + "1h20 assembly",
+          "",
+          "It is read back to you, with the day's dose, before you press Enter again.");
+  private static final List<String> NO_WORK =
+      List.of(
+          "Nothing is logged on this day.",
+          "",
+          "Press Enter, or just begin to type, to log some work.");
+
+  private final Canvas canvas;
+  private final State state;
+
+  DayView(Canvas canvas, State state) {
+    this.canvas = canvas;
+    this.state = state;
+  }
+
+  void draw() {
+    Optional<DayPage> page = state.sheet().current();
+    int foot = Rows.foot(canvas.rows(), state);
+    if (page.isEmpty()) {
+      canvas.text(2, 1, "Reading the book …", Role.QUIET);
+    } else if (page.get().sessions().isEmpty()) {
+      empty(page.get());
+    } else {
+      day(page.get(), Rows.of(canvas.rows(), canvas.columns(), page.get(), state));
+    }
+    new Foot(canvas, state).draw(foot);
+  }
+
+  private void empty(DayPage page) {
+    int row = 2;
+    for (String paragraph : page.bookEmpty() ? FIRST_WORDS : NO_WORK) {
+      boolean example = paragraph.startsWith(EXAMPLE);
+      for (String line : Fit.wrap(paragraph.strip(), canvas.columns() - 8)) {
+        canvas.text(row++, example ? 5 : 1, line, example ? Role.TYPED : Role.PLAIN);
+      }
+      row += paragraph.isEmpty() ? 1 : 0;
+    }
+  }
+
+  private void day(DayPage page, Rows rows) {
+    Air air = page.air().get(Math.floorMod(state.sheet().place(), page.air().size()));
+    int columns = canvas.columns() - AirStrip.MARGIN - 1;
+    Hours hours = Hours.of(page, state.now(), columns);
+    legend(page, air);
+    strip(page, air, hours, rows);
+    bars(page, air, hours, rows);
+    if (rows.wide()) {
+      new Gauge(canvas, page.report()).columns(rows.gauge());
+    } else {
+      new Gauge(canvas, page.report()).lines(rows.gauge());
+    }
+    new SessionList(canvas, page).draw(rows.list(), rows.listRows(), state.sheet().chosen());
+    cautions(page, rows);
+  }
+
+  private void legend(DayPage page, Air air) {
+    int at = canvas.text(1, 1, air.place() + " air, mg/m³ ", Role.PLAIN);
+    if (air.outdoors()) {
+      at = canvas.text(1, at, "(outdoors: no room holds the dust) ", Role.QUIET);
+    } else {
+      at = canvas.text(1, at, "  " + canvas.glyph("█", "#"), Role.FINE);
+      at = canvas.text(1, at, " fine", Role.PLAIN);
+      at = canvas.text(1, at, "  " + canvas.glyph("▒", ":"), Role.COARSE);
+      at = canvas.text(1, at, " coarse", Role.PLAIN);
+    }
+    at = canvas.text(1, at, "  " + canvas.glyph("•", "o"), Role.BREATHED);
+    canvas.text(1, at, " breathed ", Role.PLAIN);
+    if (page.air().size() > 1) {
+      canvas.ending(1, canvas.columns() - 1, "r: " + page.air().size() + " places", Role.QUIET);
+    }
+  }
+
+  private int now() {
+    boolean today = state.sheet().date().equals(state.today());
+    return today ? state.now().getHour() * 60 + state.now().getMinute() : -1;
+  }
+
+  private void strip(DayPage page, Air air, Hours hours, Rows rows) {
+    double highest =
+        page.air().stream()
+            .mapToDouble(a -> Math.max(a.breathed(0, 1440), room(a)))
+            .max()
+            .orElse(0);
+    new AirStrip(canvas, air, hours, Scale.holding(highest), 2, rows.strip())
+        .draw(page.report().limit(), page.settings().totalConversion(), now());
+  }
+
+  private static double room(Air air) {
+    return air.fine(0, 1440) + air.coarse(0, 1440);
+  }
+
+  private void bars(DayPage page, Air air, Hours hours, Rows rows) {
+    SessionBars bars = new SessionBars(canvas, hours, page);
+    int row = 2 + rows.strip();
+    bars.hours(row++, now());
+    bars.own(row++, air.place(), state.sheet().chosen());
+    if (rows.others()) {
+      bars.others(row++, air.place());
+    }
+    if (rows.masks()) {
+      bars.masks(row);
+    }
+  }
+
+  private void cautions(DayPage page, Rows rows) {
+    List<Caution> cautions = page.report().cautions();
+    for (int row = 0; row < Math.min(rows.cautions(), cautions.size()); row++) {
+      boolean more = row == rows.cautions() - 1 && cautions.size() > rows.cautions();
+      String rest = more ? " n: " + (cautions.size() - row - 1) + " more" : "";
+      int end = canvas.columns() - 1 - Width.of(rest);
+      canvas.fitted(
+          rows.caution() + row, 1, end, "! " + cautions.get(row).sentence(), Role.WARNING);
+      canvas.ending(rows.caution() + row, canvas.columns() - 1, rest, Role.KEY);
+    }
+  }
+}

@@ -1,0 +1,120 @@
+package motebook.screen.draw;
+
+import java.util.Optional;
+import motebook.desk.DayReport;
+import motebook.desk.DayReport.Twa;
+import motebook.desk.HeldLimit;
+import motebook.reference.Limit;
+import motebook.report.Figures;
+import motebook.report.Wording;
+import motebook.science.Estimate;
+
+/** The day's dose outside and inside the mask, side by side, held against the limit. */
+final class Gauge {
+  private static final Scale SCALE = new Scale(0.01, 100);
+  private static final int LABEL = 9;
+
+  private final Canvas canvas;
+  private final DayReport report;
+
+  Gauge(Canvas canvas, DayReport report) {
+    this.canvas = canvas;
+    this.report = report;
+  }
+
+  /** Four rows: what is held against what; then each side's figure, its bar, its range. */
+  void columns(int row) {
+    canvas.fitted(row, 1, canvas.columns() - 1, heading(), Role.QUIET);
+    int middle = canvas.columns() / 2;
+    side(row + 1, 1, middle - 1, "outside the mask", report.outside());
+    side(row + 1, middle + 1, canvas.columns() - 1, "inside" + worn(), report.inside());
+  }
+
+  /** Three rows for a narrow terminal: the limit, then one row for each side. */
+  void lines(int row) {
+    canvas.fitted(row, 1, canvas.columns() - 1, heading(), Role.QUIET);
+    line(row + 1, "outside", report.outside());
+    line(row + 2, "inside", report.inside());
+  }
+
+  private String heading() {
+    String over = "8-hour mean, estimated, not measured; ";
+    return over + report.limit().map(held -> limit(held.limit())).orElse("no limit applies");
+  }
+
+  private static String limit(Limit limit) {
+    return "limit " + Wording.limit(limit);
+  }
+
+  private String worn() {
+    return Wording.masked(report) ? "" : ": no mask worn";
+  }
+
+  private void side(int row, int from, int to, String name, Twa twa) {
+    int at = canvas.text(row, from, to, name + "  ", Role.PLAIN);
+    canvas.fitted(row, at, to, headline(twa.estimate()), Role.FIGURE);
+    bar(row + 1, from, to - 1, twa.estimate());
+    canvas.fitted(row + 2, from, to, range(twa), Role.PLAIN);
+  }
+
+  private void line(int row, String name, Twa twa) {
+    canvas.text(row, 1, name, Role.PLAIN);
+    int at = canvas.text(row, LABEL, headline(twa.estimate()) + "  ", Role.FIGURE);
+    canvas.fitted(row, at, canvas.columns() - 1, range(twa), Role.PLAIN);
+  }
+
+  private static String headline(Estimate estimate) {
+    return estimate.central() == 0
+        ? "none"
+        : "about " + Figures.rough(estimate.central()) + " mg/m³";
+  }
+
+  private static String range(Twa twa) {
+    if (twa.estimate().central() == 0) {
+      return "";
+    }
+    String range =
+        Figures.rough(twa.estimate().low90())
+            + " to "
+            + Figures.rough(twa.estimate().high90())
+            + " in 9 of 10 such days";
+    return twa.chanceOverLimit().isPresent()
+        ? range + "; over limit: " + Figures.percent(100 * twa.chanceOverLimit().getAsDouble())
+        : range;
+  }
+
+  private void bar(int row, int from, int to, Estimate estimate) {
+    int width = to - from;
+    for (int column = 0; column < width; column++) {
+      canvas.put(row, from + column, canvas.glyph("·", "."), Role.QUIET);
+    }
+    Optional<Integer> limit = report.limit().map(this::inhalable).map(v -> column(v, width));
+    if (estimate.central() > 0) {
+      span(row, from, width, estimate, limit.orElse(width));
+    }
+    limit.ifPresent(at -> canvas.put(row, from + at, canvas.glyph("┃", "|"), Role.LIMIT));
+  }
+
+  // The limit in the fraction of the bar, inhalable: through the ratio that the day was held at.
+  private double inhalable(HeldLimit held) {
+    return held.ratio() > 0
+        ? report.outside().estimate().central() / held.ratio()
+        : held.limit().mgPerM3();
+  }
+
+  private void span(int row, int from, int width, Estimate estimate, int limit) {
+    int low = column(estimate.low90(), width);
+    int high = column(estimate.high90(), width);
+    for (int column = low; column <= high; column++) {
+      boolean over = column > limit;
+      String glyph = over ? canvas.glyph("═", "=") : canvas.glyph("─", "-");
+      canvas.put(row, from + column, glyph, over ? Role.WARNING : Role.FIGURE);
+    }
+    int centre = column(estimate.central(), width);
+    canvas.put(row, from + centre, canvas.glyph("◆", "#"), Role.FIGURE);
+  }
+
+  private static int column(double value, int width) {
+    return (int) Math.min(width - 1, Math.floor(SCALE.place(value) * width));
+  }
+}

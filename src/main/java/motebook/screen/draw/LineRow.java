@@ -1,0 +1,67 @@
+package motebook.screen.draw;
+
+import motebook.screen.state.Fault;
+import motebook.screen.state.Line;
+
+/** The row in which the line is typed; a line longer than the row slides under the caret. */
+final class LineRow {
+  private static final int FROM = 3;
+
+  private final Canvas canvas;
+  private final int row;
+  private final Line line;
+  private final int skipped;
+
+  LineRow(Canvas canvas, int row, Line line, boolean open) {
+    this.canvas = canvas;
+    this.row = row;
+    this.line = line;
+    this.skipped = open ? skipped() : 0;
+  }
+
+  // Characters that have slid out on the left.
+  private int skipped() {
+    int room = canvas.columns() - FROM - 2;
+    int from = 0;
+    while (Width.of(line.text().substring(from, line.caret())) > room) {
+      from += Character.charCount(line.text().codePointAt(from));
+    }
+    return from;
+  }
+
+  void typed() {
+    canvas.text(row, 1, skipped > 0 ? "<" : ">", Role.KEY);
+    canvas.text(row, FROM, canvas.columns() - 1, line.text().substring(skipped), Role.TYPED);
+    canvas.caret(column(line.caret()), row);
+  }
+
+  private int column(int index) {
+    int from = Math.max(skipped, Math.min(index, line.text().length()));
+    String before = line.text().substring(skipped, from);
+    return FROM + Width.of(canvas.ascii() ? Plainly.of(before) : before);
+  }
+
+  /** The rest of what the line would become, after its end. */
+  void offered(String whole) {
+    int end = column(line.text().length());
+    boolean continues =
+        whole.length() > line.text().length()
+            && whole.regionMatches(true, 0, line.text(), 0, line.text().length());
+    String rest = continues ? whole.substring(line.text().length()) : "  Tab: " + whole;
+    if (line.caret() == line.text().length() && end < canvas.columns() - 2) {
+      canvas.fitted(row, end, canvas.columns() - 1, rest, Role.OFFERED);
+    }
+  }
+
+  /** Marks what is at fault, in the row above the line. */
+  void mark(int above, Fault fault) {
+    if (fault.from() < 0) {
+      return;
+    }
+    int from = column(fault.from());
+    int to = Math.max(from + 1, column(fault.to()));
+    for (int column = from; column < Math.min(to, canvas.columns() - 1); column++) {
+      canvas.put(above, column, canvas.glyph("▾", "v"), Role.WRONG);
+    }
+  }
+}

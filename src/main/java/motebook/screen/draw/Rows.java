@@ -1,0 +1,66 @@
+package motebook.screen.draw;
+
+import motebook.report.Wording;
+import motebook.screen.state.DayPage;
+import motebook.screen.state.State;
+
+/**
+ * How the rows of the day are shared out.
+ *
+ * @param strip rows of the air strip, which begins in row 2
+ * @param others whether others have a row of bars
+ * @param masks whether masks have a row of bars
+ * @param wide whether both sides of the gauge stand beside each other
+ * @param gauge first row of the gauge
+ * @param list first row of the sessions
+ * @param listRows rows of the sessions
+ * @param caution first row of the cautions
+ * @param cautions rows of the cautions
+ */
+record Rows(
+    int strip,
+    boolean others,
+    boolean masks,
+    boolean wide,
+    int gauge,
+    int list,
+    int listRows,
+    int caution,
+    int cautions) {
+  private static final int TALL = 24;
+  private static final int LEAST_LIST = 3;
+  private static final int LINE_AND_KEYS = 2;
+
+  static Rows of(int height, int width, DayPage page, State state) {
+    boolean tall = height >= 20;
+    boolean wide = width >= 78 && tall;
+    boolean others = tall && somebodyElse(page);
+    boolean masks = tall && Wording.masked(page.report());
+    int bars = 2 + (others ? 1 : 0) + (masks ? 1 : 0);
+    int strip = strip(height) - (bars > 3 ? 1 : 0);
+    int gauge = 2 + strip + bars;
+    int list = gauge + (wide ? 4 : 3);
+    int foot = foot(height, state);
+    int calls = page.report().cautions().size();
+    int free = foot - list;
+    int cautions = Math.min(calls, Math.max(tall ? 1 : 0, free - SessionList.wanted(page)));
+    int shown = Foot.speaks(state) && height < TALL + 4 ? 0 : Math.min(cautions, free - LEAST_LIST);
+    int kept = Math.max(0, shown);
+    return new Rows(strip, others, masks, wide, gauge, list, free - kept, foot - kept, kept);
+  }
+
+  // One row for each half power of ten at the usual height; whole multiples keep the scale even.
+  private static int strip(int height) {
+    return height < 20 ? 3 : height < 34 ? 6 : 12;
+  }
+
+  private static boolean somebodyElse(DayPage page) {
+    return page.sessions().stream().anyMatch(s -> !s.work().person().equals(page.person()));
+  }
+
+  /** First row of what is said above the line. */
+  static int foot(int height, State state) {
+    int said = Foot.speaks(state) ? (height < 20 ? 2 : 3) : 0;
+    return height - LINE_AND_KEYS - said;
+  }
+}

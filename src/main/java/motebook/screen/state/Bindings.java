@@ -1,0 +1,24 @@
+package motebook.screen.state;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Every key that works, by what it acts on; the row of keys and the help are drawn from it. */
+public final class Bindings {
+  private Bindings() {}
+
+  /** The keys that work, in the order in which they are shown. */
+  public static List<Binding> of(Focus focus) {
+    return switch (focus) {
+      case DAY -> DayKeys.ALL;
+      case LINE -> LineKeys.ALL;
+      case UNDO -> UndoKeys.ALL;
+      case NOTES, HELP -> PageKeys.ALL;
+    };
+  }
+
+  /** What a key does, if it does something. */
+  public static Optional<Binding> of(Focus focus, Key key) {
+    return of(focus).stream().filter(binding -> binding.keys().contains(key)).findFirst();
+  }
+}

@@ -1,0 +1,15 @@
+package motebook.screen.state;
+
+/** What the keys act on. */
+public enum Focus {
+  /** The day. */
+  DAY,
+  /** The line that is being typed. */
+  LINE,
+  /** The question whether a change is to be taken back. */
+  UNDO,
+  /** The cautions and remarks of the day in full. */
+  NOTES,
+  /** The list of keys. */
+  HELP
+}

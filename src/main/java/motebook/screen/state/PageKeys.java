@@ -1,0 +1,33 @@
+package motebook.screen.state;
+
+import static motebook.screen.state.Binding.on;
+
+import java.util.List;
+
+/** The keys of a page of text that lies over the day. */
+final class PageKeys {
+  private static final int SOME = 8;
+
+  static final List<Binding> ALL =
+      List.of(
+          on(Key.Name.ESCAPE, "Esc", "close", "close this page", PageKeys::close),
+          on(Key.Name.DOWN, "↓", "further", "further down", s -> scroll(s, 1)),
+          on(Key.Name.UP, "↑", "", "further up", s -> scroll(s, -1)),
+          on(Key.Name.PAGE_DOWN, "PgDn", "", "a piece further down", s -> scroll(s, SOME)),
+          on(Key.Name.PAGE_UP, "PgUp", "", "a piece further up", s -> scroll(s, -SOME)),
+          on(Key.Name.ENTER, "Enter", "", "close this page", PageKeys::close),
+          on('q', "", "close this page", PageKeys::close),
+          on('?', "", "close this page", PageKeys::close),
+          on(Key.Name.F1, "F1", "", "close this page", PageKeys::close),
+          on(Key.control('c'), "Ctrl-C", "", "quit", DayKeys::leave));
+
+  private PageKeys() {}
+
+  private static Step close(State state) {
+    return Step.to(state.with(state.back()));
+  }
+
+  private static Step scroll(State state, int by) {
+    return Step.to(state.with(state.sheet().from(state.sheet().top() + by)));
+  }
+}

@@ -1,0 +1,33 @@
+package motebook.screen.state;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import motebook.model.Work;
+
+/**
+ * What was made of a line.
+ *
+ * @param text the line it was made of
+ * @param understood what it says, if it says something that could be logged
+ * @param fault what is wrong with it, if something is
+ * @param completions whole lines that it could become, best first
+ */
+public record Reading(
+    String text, Optional<Understood> understood, Optional<Fault> fault, List<String> completions) {
+  public Reading {
+    completions = List.copyOf(completions);
+  }
+
+  /**
+   * A line that could be logged.
+   *
+   * @param work what it says
+   * @param said the same, said back in full
+   * @param doseBefore headline TWA of the person's day outside the mask as it stands, mg/m³
+   * @param doseAfter the same with this work in it, mg/m³
+   * @param chanceAfter chance that the day is over its limit with this work in it, 0 to 1
+   */
+  public record Understood(
+      Work work, String said, double doseBefore, double doseAfter, OptionalDouble chanceAfter) {}
+}

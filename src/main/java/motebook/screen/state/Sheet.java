@@ -1,0 +1,73 @@
+package motebook.screen.state;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The day that is looked at, and how far one has got in it.
+ *
+ * @param date the day asked for
+ * @param person whose; empty for the book's own person until the book is read
+ * @param page what was read; it may still be of another day or person
+ * @param chosen index of the session that is pointed at
+ * @param place index of the place whose air is shown
+ * @param top first line shown of the notes or the help
+ */
+public record Sheet(
+    LocalDate date, String person, Optional<DayPage> page, int chosen, int place, int top) {
+
+  static Sheet of(LocalDate date) {
+    return new Sheet(date, "", Optional.empty(), 0, 0, 0);
+  }
+
+  /** What was read of exactly this day and person, if it has come already. */
+  public Optional<DayPage> current() {
+    return page.filter(p -> p.date().equals(date) && (person.isEmpty() || isOf(p)));
+  }
+
+  private boolean isOf(DayPage other) {
+    return other.person().equals(person);
+  }
+
+  /** Everybody in the book, as far as it has been read. */
+  public List<String> people() {
+    return page.map(DayPage::people).orElse(List.of());
+  }
+
+  Sheet on(LocalDate other) {
+    return new Sheet(other, person, page, 0, 0, 0);
+  }
+
+  Sheet of(String other) {
+    return new Sheet(date, other, page, 0, 0, 0);
+  }
+
+  /** With a page just read; one of another day or person has come too late. */
+  Sheet with(DayPage fresh) {
+    boolean wanted = fresh.date().equals(date) && (person.isEmpty() || isOf(fresh));
+    return wanted
+        ? new Sheet(date, fresh.person(), Optional.of(fresh), chosen, place, top).settled(fresh)
+        : this;
+  }
+
+  private Sheet settled(DayPage fresh) {
+    int last = Math.max(0, fresh.report().sessions().size() - 1);
+    int places = Math.max(1, fresh.air().size());
+    return new Sheet(date, person, page, Math.min(chosen, last), Math.floorMod(place, places), top);
+  }
+
+  Sheet pointing(int session) {
+    int last = current().map(p -> p.report().sessions().size()).orElse(0) - 1;
+    return new Sheet(date, person, page, Math.max(0, Math.min(session, last)), place, top);
+  }
+
+  Sheet nextPlace() {
+    int places = Math.max(1, current().map(p -> p.air().size()).orElse(0));
+    return new Sheet(date, person, page, chosen, (place + 1) % places, top);
+  }
+
+  Sheet from(int line) {
+    return new Sheet(date, person, page, chosen, place, Math.max(0, line));
+  }
+}

@@ -1,0 +1,25 @@
+package motebook.screen.state;
+
+import java.util.List;
+
+/**
+ * What follows from a message.
+ *
+ * @param state the state after it
+ * @param tasks what is to be done, in order
+ */
+public record Step(State state, List<Task> tasks) {
+  public Step {
+    tasks = List.copyOf(tasks);
+  }
+
+  /** A step that asks for nothing. */
+  static Step to(State state) {
+    return new Step(state, List.of());
+  }
+
+  /** A step that asks for something. */
+  static Step to(State state, Task... tasks) {
+    return new Step(state, List.of(tasks));
+  }
+}

@@ -1,0 +1,64 @@
+package motebook.screen.terminal;
+
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.terminal.ansi.UnixTerminal;
+import java.io.BufferedOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileInputStream;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The terminal that the program was started in, with what Lanterna leaves to be set. */
+final class RealTerminal extends UnixTerminal {
+  private static final Pattern SIZE = Pattern.compile("(\\d+) (\\d+)");
+  private static final byte[] PASTE_BRACKETS_ON = bytes("\u001b[?2004h");
+  private static final byte[] PASTE_BRACKETS_OFF = bytes("\u001b[?2004l");
+  private static final int ONE_FRAME = 1 << 16;
+
+  RealTerminal() throws IOException {
+    super(
+        new FileInputStream(FileDescriptor.in),
+        new BufferedOutputStream(new FileOutputStream(FileDescriptor.out), ONE_FRAME),
+        StandardCharsets.UTF_8,
+        CtrlCBehaviour.TRAP);
+    getInputDecoder().addProfile(PasteBracket.PROFILE);
+    // Ctrl-Z, Ctrl-\, Ctrl-S, Ctrl-Q and Ctrl-V are keys here, not signals.
+    runSTTYCommand("susp", "undef", "quit", "undef", "-ixon", "-iexten");
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  @Override
+  public void enterPrivateMode() throws IOException {
+    super.enterPrivateMode();
+    writeToTerminal(PASTE_BRACKETS_ON);
+    flush();
+  }
+
+  @Override
+  public void exitPrivateMode() throws IOException {
+    writeToTerminal(PASTE_BRACKETS_OFF);
+    super.exitPrivateMode();
+  }
+
+  // Lanterna would write character by character, which tears those beyond 16 bits apart.
+  @Override
+  public void putString(String string) throws IOException {
+    writeToTerminal(bytes(string));
+  }
+
+  // Lanterna would ask the terminal itself and wait two seconds for an answer that may not come.
+  @Override
+  protected TerminalSize findTerminalSize() throws IOException {
+    Matcher size = SIZE.matcher(runSTTYCommand("size"));
+    boolean known = size.find() && !"0".equals(size.group(1)) && !"0".equals(size.group(2));
+    return known
+        ? new TerminalSize(Integer.parseInt(size.group(2)), Integer.parseInt(size.group(1)))
+        : new TerminalSize(80, 24);
+  }
+}
