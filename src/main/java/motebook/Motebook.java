@@ -2,10 +2,17 @@ package motebook;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Optional;
+import motebook.command.Color;
 import motebook.command.Commands;
 import motebook.command.World;
+import motebook.journal.Book;
+import motebook.screen.Options;
+import motebook.screen.Screen;
 
 /** Wires the rooms together. */
 public final class Motebook {
@@ -21,9 +28,15 @@ public final class Motebook {
             new PrintWriter(System.out, false, StandardCharsets.UTF_8),
             new PrintWriter(System.err, true, StandardCharsets.UTF_8),
             System.getenv("MOTEBOOK_TERMINAL") != null,
-            (book, openAt, color) -> {
-              throw new IllegalStateException("no screen yet");
-            });
+            Motebook::openScreen);
     System.exit(Commands.run(world, arguments));
+  }
+
+  private static int openScreen(Path file, Optional<LocalDate> openAt, Color color) {
+    Clock clock = Clock.system(ZoneId.systemDefault());
+    Options chosen = Options.from(System.getenv(), Options.Colour.valueOf(color.name()));
+    try (Book book = Book.open(file, clock)) {
+      return Screen.run(book, clock, new Options(chosen.palette(), chosen.look(), openAt));
+    }
   }
 }
