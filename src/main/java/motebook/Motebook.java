@@ -2,10 +2,16 @@ package motebook;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Optional;
 import motebook.command.Commands;
 import motebook.command.World;
+import motebook.journal.Book;
+import motebook.screen.Options;
+import motebook.screen.Screen;
 
 /** Wires the rooms together. */
 public final class Motebook {
@@ -21,9 +27,16 @@ public final class Motebook {
             new PrintWriter(System.out, false, StandardCharsets.UTF_8),
             new PrintWriter(System.err, true, StandardCharsets.UTF_8),
             System.getenv("MOTEBOOK_TERMINAL") != null,
-            (book, openAt, color) -> {
-              throw new IllegalStateException("no screen yet");
-            });
+            Motebook::screen);
     System.exit(Commands.run(world, arguments));
+  }
+
+  private static int screen(Path file, Optional<LocalDate> day, boolean colour) {
+    Clock clock = Clock.system(ZoneId.systemDefault());
+    Options options =
+        Options.from(System.getenv(), colour ? Options.Colour.ALWAYS : Options.Colour.NEVER);
+    try (Book book = Book.open(file, clock)) {
+      return Screen.run(book, clock, options.openingAt(day));
+    }
   }
 }
