@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
+import motebook.command.Color;
 import motebook.command.Commands;
 import motebook.command.World;
 import motebook.journal.Book;
@@ -27,16 +28,15 @@ public final class Motebook {
             new PrintWriter(System.out, false, StandardCharsets.UTF_8),
             new PrintWriter(System.err, true, StandardCharsets.UTF_8),
             System.getenv("MOTEBOOK_TERMINAL") != null,
-            Motebook::screen);
+            Motebook::openScreen);
     System.exit(Commands.run(world, arguments));
   }
 
-  private static int screen(Path file, Optional<LocalDate> day, boolean colour) {
+  private static int openScreen(Path file, Optional<LocalDate> openAt, Color color) {
     Clock clock = Clock.system(ZoneId.systemDefault());
-    Options options =
-        Options.from(System.getenv(), colour ? Options.Colour.ALWAYS : Options.Colour.NEVER);
+    Options chosen = Options.from(System.getenv(), Options.Colour.valueOf(color.name()));
     try (Book book = Book.open(file, clock)) {
-      return Screen.run(book, clock, options.openingAt(day));
+      return Screen.run(book, clock, new Options(chosen.palette(), chosen.look(), openAt));
     }
   }
 }

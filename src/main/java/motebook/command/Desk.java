@@ -23,13 +23,6 @@ import picocli.CommandLine.ScopeType;
 
 /** What every command shares: the book, the ink, the scene a line is read against. */
 final class Desk {
-  /** When to use emphasis. */
-  enum Color {
-    AUTO,
-    ALWAYS,
-    NEVER
-  }
-
   private final World world;
 
   @Option(
@@ -92,7 +85,11 @@ final class Desk {
     return Book.open(bookFile(), clock());
   }
 
-  boolean colored() {
+  Color color() {
+    return color;
+  }
+
+  private boolean colored() {
     return switch (color) {
       case ALWAYS -> true;
       case NEVER -> false;

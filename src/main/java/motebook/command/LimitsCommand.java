@@ -74,7 +74,7 @@ final class LimitsCommand {
           limit.set().equals(chosen) ? "*" : " ",
           limit.set(),
           Wording.limit(limit),
-          String.join(", ", limit.woodClasses().stream().map(LimitsCommand::word).toList()),
+          Wording.wood(limit),
           limit.edition().isEmpty() ? "edition not known" : limit.edition(),
           limit.evidence());
     }
@@ -109,6 +109,8 @@ final class LimitsCommand {
                         .println(
                             "  "
                                 + Wording.limit(limit)
+                                + ", "
+                                + Wording.wood(limit)
                                 + ", over "
                                 + Figures.duration(limit.averagingMinutes())));
       }

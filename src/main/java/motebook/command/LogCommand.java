@@ -3,6 +3,7 @@ package motebook.command;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import motebook.desk.DayReport;
 import motebook.desk.Intake;
@@ -12,6 +13,7 @@ import motebook.entry.SpokenLine;
 import motebook.journal.Book;
 import motebook.model.Session;
 import motebook.model.Work;
+import motebook.reference.Caution;
 import motebook.report.DayJson;
 import motebook.report.DayText;
 import motebook.report.Json;
@@ -57,20 +59,25 @@ final class LogCommand implements Callable<Integer> {
   }
 
   private void logLine(Book book, Scene scene) {
-    Session session = book.log(SpokenLine.read(String.join(" ", words), scene));
-    Work work = session.work();
+    Ledger ledger = new Ledger(book);
+    Work work = SpokenLine.read(String.join(" ", words), scene);
+    Set<Caution> heard = Set.copyOf(ledger.day(work.date(), work.person()).cautions());
+    Session session = book.log(work);
+    DayReport day = ledger.day(work.date(), work.person());
     String said = SpokenLine.say(work, scene);
-    DayReport day = new Ledger(book).day(work.date(), work.person());
     desk.answer(
         answer.json(),
         () -> Json.object("id", session.id(), "line", said, "day", DayJson.of(day)),
-        () -> {
-          List<String> lines = new ArrayList<>();
-          lines.add("Logged as session " + session.id() + ": " + said);
-          lines.addAll(DayText.dose(day, desk.ink()));
-          DayText.warnings(day).forEach(lines::add);
-          return lines;
-        });
+        () -> answer(session, said, day, heard));
+  }
+
+  private List<String> answer(Session session, String said, DayReport day, Set<Caution> heard) {
+    List<String> lines = new ArrayList<>();
+    lines.add("Logged as session " + session.id() + ": " + said);
+    lines.addAll(DayText.dose(day, desk.ink()));
+    List<Caution> fresh = day.cautions().stream().filter(c -> !heard.contains(c)).toList();
+    lines.addAll(DayText.warnings(day, fresh));
+    return lines;
   }
 
   private void logFile(Book book, Scene scene) {

@@ -51,7 +51,7 @@ final class Root implements Callable<Integer> {
   public Integer call() {
     return sample
         ? openSample()
-        : desk.world().screen().open(desk.bookFile(), Optional.empty(), desk.colored());
+        : desk.world().screen().open(desk.bookFile(), Optional.empty(), desk.color());
   }
 
   private int openSample() {
@@ -60,7 +60,7 @@ final class Root implements Callable<Integer> {
       Path book = folder.resolve("sample.db");
       Desk thrownAway = new Desk(desk.world(), book);
       LocalDate last = new SampleShopCommand(thrownAway).fill();
-      return desk.world().screen().open(book, Optional.of(last), desk.colored());
+      return desk.world().screen().open(book, Optional.of(last), desk.color());
     } finally {
       remove(folder);
     }

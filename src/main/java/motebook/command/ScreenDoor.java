@@ -12,8 +12,8 @@ public interface ScreenDoor {
    *
    * @param book the book's file
    * @param openAt the day to show first; today where empty
-   * @param color whether colours may be used
+   * @param color when colours are used
    * @return exit code
    */
-  int open(Path book, Optional<LocalDate> openAt, boolean color);
+  int open(Path book, Optional<LocalDate> openAt, Color color);
 }

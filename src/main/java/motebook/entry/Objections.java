@@ -22,7 +22,7 @@ final class Objections {
     // A word nobody knows comes before one that may mean several things.
     for (Clause clause : reading.clauses()) {
       if (clause.meaning() instanceof Unknown unknown) {
-        throw unknown(clause, unknown.opened(), reading);
+        throw unknown(clause, unknown.opened());
       }
     }
     for (Clause clause : reading.clauses()) {
@@ -63,16 +63,14 @@ final class Objections {
             + " was said already. Say it once; a second session is a line of its own.");
   }
 
-  private Refusal unknown(Clause clause, Optional<Slot> opened, Reading reading) {
+  private Refusal unknown(Clause clause, Optional<Slot> opened) {
     if (grammar.line().is(clause.from(), "using")) {
       return at(
           clause.from(),
           clause.to(),
           "Amounts of a finish are not kept yet: leave \"using …\" out, or put it after \"note\".");
     }
-    return opened
-        .map(slot -> noSuchName(clause, slot))
-        .orElseGet(() -> noSuchWord(clause.from(), reading));
+    return opened.map(slot -> noSuchName(clause, slot)).orElseGet(() -> noSuchWord(clause.from()));
   }
 
   private Refusal noSuchName(Clause clause, Slot slot) {
@@ -143,7 +141,7 @@ final class Objections {
     return labels.isEmpty() ? "." : ". It knows: " + String.join(", ", labels) + ".";
   }
 
-  private Refusal noSuchWord(int from, Reading reading) {
+  private Refusal noSuchWord(int from) {
     List<String> elsewhere = inAnotherSlot(from);
     if (!elsewhere.isEmpty()) {
       return at(
@@ -151,7 +149,7 @@ final class Objections {
           from + 1,
           quoted(from, from + 1) + " needs its joint: say " + Saying.anyOf(elsewhere) + ".");
     }
-    List<String> near = NearMiss.names(grammar, from, bareSlots(reading), any -> "");
+    List<String> near = NearMiss.names(grammar, from, BARE, any -> "");
     if (near.isEmpty()) {
       near = NearMiss.names(grammar, from, withJoints(), slot -> slot.joint() + " ");
     }
@@ -169,16 +167,8 @@ final class Objections {
             : quoted(from, from + 1) + ": did you mean " + Saying.anyOf(near) + "?");
   }
 
-  private static List<Slot> bareSlots(Reading reading) {
-    List<Slot> slots = new ArrayList<>();
-    if (!reading.fills(Slot.OPERATION)) {
-      slots.add(Slot.OPERATION);
-    }
-    if (!reading.fills(Slot.MATERIAL)) {
-      slots.add(Slot.MATERIAL);
-    }
-    return slots;
-  }
+  // Even where the rest of a misspelt name was taken for a name of its own.
+  private static final List<Slot> BARE = List.of(Slot.OPERATION, Slot.MATERIAL);
 
   private static List<Slot> withJoints() {
     return List.of(Slot.CONTROL, Slot.PLACE, Slot.PERSON);

@@ -8,6 +8,7 @@ import motebook.desk.DayReport;
 import motebook.desk.DayReport.OtherSource;
 import motebook.desk.DayReport.SessionLine;
 import motebook.model.Work;
+import motebook.reference.Caution;
 
 /** A day as text for a terminal. */
 public final class DayText {
@@ -36,8 +37,9 @@ public final class DayText {
     lines.add("8-h mean  outside " + ink.headline(Wording.estimate(day.outside().estimate())));
     lines.add(
         "          inside  "
-            + Wording.estimate(day.inside().estimate())
-            + (Wording.masked(day) ? "" : ", no mask worn"));
+            + (Wording.masked(day)
+                ? Wording.estimate(day.inside().estimate())
+                : "the same: no mask worn"));
     day.limit()
         .ifPresent(
             held -> {
@@ -57,11 +59,19 @@ public final class DayText {
     return lines;
   }
 
-  /** What must be known beside the dose: remarks and cautions. */
-  public static List<String> warnings(DayReport day) {
+  private static List<String> warnings(DayReport day) {
+    return warnings(day, day.cautions());
+  }
+
+  /**
+   * What must be known beside the dose.
+   *
+   * @param cautions those to say; a day that goes on need not hear each again
+   */
+  public static List<String> warnings(DayReport day, List<Caution> cautions) {
     return Stream.concat(
             day.remarks().stream().map(remark -> "note      " + remark),
-            day.cautions().stream().map(caution -> "caution   " + caution.sentence()))
+            cautions.stream().map(caution -> "caution   " + caution.sentence()))
         .toList();
   }
 

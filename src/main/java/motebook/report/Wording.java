@@ -11,6 +11,7 @@ import motebook.desk.Source;
 import motebook.model.Work;
 import motebook.reference.Limit;
 import motebook.reference.Material;
+import motebook.reference.WoodClass;
 import motebook.science.Estimate;
 
 /** The phrases that every text answer and every screen shares. */
@@ -79,6 +80,17 @@ public final class Wording {
         + ", "
         + limit.place()
         + ")";
+  }
+
+  /** The wood that a limit is for: {@code hardwood, board, unknown}. */
+  public static String wood(Limit limit) {
+    return limit.woodClasses().size() == WoodClass.values().length
+        ? "all wood"
+        : String.join(
+            ", ",
+            limit.woodClasses().stream()
+                .map(wood -> wood.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .toList());
   }
 
   /** {@code about 3.1 times the limit}. */

@@ -1,0 +1,8 @@
+package motebook.command;
+
+/** When colours and emphasis are used. */
+public enum Color {
+  AUTO,
+  ALWAYS,
+  NEVER
+}

@@ -1,0 +1,112 @@
+package motebook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The packaged program, started as a person starts it. */
+class LauncherIT {
+  private static final Path HOME = Path.of(System.getProperty("motebook.home"));
+
+  @TempDir Path folder;
+
+  private record Said(int code, String out, String err) {}
+
+  private Said run(Map<String, String> environment, Path program, String... words)
+      throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>(List.of(program.toString()));
+    command.addAll(List.of(words));
+    Path err = Files.createTempFile(folder, "err", ".txt");
+    ProcessBuilder builder = new ProcessBuilder(command).redirectError(err.toFile());
+    builder.environment().keySet().removeIf(name -> name.startsWith("LC_") || name.equals("LANG"));
+    builder.environment().put("MOTEBOOK_BOOK", folder.resolve("book.db").toString());
+    builder.environment().putAll(environment);
+    Process process = builder.start();
+    process.getOutputStream().close();
+    String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    return new Said(process.waitFor(), out, Files.readString(err));
+  }
+
+  private Said say(String... words) throws IOException, InterruptedException {
+    return run(new HashMap<>(), HOME.resolve("bin/motebook"), words);
+  }
+
+  @Test
+  void under_the_plain_c_locale_names_and_units_stay_whole() throws Exception {
+    Map<String, String> plain = Map.of("LC_ALL", "C");
+    Path program = HOME.resolve("bin/motebook");
+    assertThat(run(plain, program, "person", "add", "Zoë").code()).isZero();
+    Said said =
+        run(plain, program, "log", "20m assembly by Zoë at 9:00 on 2026-03-02 note naïve ³ 木");
+    assertThat(said.code()).as(said.err()).isZero();
+    assertThat(said.out()).contains("by Zoë").contains("naïve ³ 木").contains("mg/m³");
+  }
+
+  @Test
+  void it_starts_through_a_link_from_any_folder_with_spaces_in_its_path() throws Exception {
+    Path link = Files.createDirectories(folder.resolve("my tools")).resolve("mote");
+    Files.createSymbolicLink(link, HOME.resolve("bin/motebook").toAbsolutePath());
+    Said said = run(Map.of(), link, "--version");
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).startsWith("motebook ");
+  }
+
+  @Test
+  void copied_elsewhere_it_says_no_word_about_its_own_insides() throws Exception {
+    Path copy = folder.resolve("a copy");
+    try (Stream<Path> all = Files.walk(HOME)) {
+      for (Path path : (Iterable<Path>) all::iterator) {
+        Files.copy(path, copy.resolve(HOME.relativize(path).toString()));
+      }
+    }
+    Said said =
+        run(
+            Map.of(),
+            copy.resolve("bin/motebook"),
+            "reckon",
+            "wear",
+            "--apf",
+            "10",
+            "--worn",
+            "90",
+            "--json");
+    assertThat(said.code()).as(said.err()).isZero();
+    assertThat(said.out()).startsWith("{\"effective_factor\":5.26315789473684");
+    assertThat(said.err()).isEmpty();
+  }
+
+  @Test
+  void an_at_sign_is_no_file_to_expand() throws Exception {
+    Said said = say("log", "@book.db");
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err()).contains("@book.db");
+  }
+
+  @Test
+  void answers_go_to_standard_output_and_messages_to_standard_error() throws Exception {
+    Said good = say("day", "--json");
+    assertThat(good.out()).startsWith("{\"date\":");
+    assertThat(good.err()).isEmpty();
+    Said bad = say("log", "40m orbitel sanding");
+    assertThat(bad.code()).isEqualTo(2);
+    assertThat(bad.out()).isEmpty();
+    assertThat(bad.err()).contains("orbital sanding");
+  }
+
+  @Test
+  void the_screen_without_a_terminal_is_refused_in_plain_words() throws Exception {
+    Said said = say();
+    assertThat(said.code()).isNotZero();
+    assertThat(said.err()).isNotBlank().doesNotContain("\tat ");
+  }
+}
