@@ -74,10 +74,10 @@ class HouseTest {
           .resideInAnyPackage("motebook.model..", "java..");
 
   @ArchTest
-  static final ArchRule LANTERNA_STAYS_IN_THE_SCREEN =
+  static final ArchRule LANTERNA_STAYS_IN_THE_ADAPTER =
       noClasses()
           .that()
-          .resideOutsideOfPackage("motebook.screen..")
+          .resideOutsideOfPackage("motebook.screen.terminal..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("com.googlecode.lanterna..");

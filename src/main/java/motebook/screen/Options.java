@@ -28,6 +28,11 @@ public record Options(Palette palette, Look look, Optional<LocalDate> day) {
     return new Options(palette(environment, colour), look(environment), Optional.empty());
   }
 
+  /** The same, opening at a day. */
+  public Options openingAt(Optional<LocalDate> other) {
+    return new Options(palette, look, other);
+  }
+
   private static Palette palette(Map<String, String> environment, Colour colour) {
     boolean wanted =
         switch (colour) {

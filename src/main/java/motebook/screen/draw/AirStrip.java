@@ -47,9 +47,9 @@ final class AirStrip {
   private void labels() {
     int step = Math.max(1, (int) Math.round(height / 6.0));
     for (int level = 0; level < height; level += step) {
-      if (isPowerOfTen(scale.value(level / (double) height))) {
-        String value = Figures.rough(scale.value(level / (double) height));
-        canvas.ending(row(level), MARGIN - 1, value, Role.QUIET);
+      double value = scale.value(level / (double) height);
+      if (isPowerOfTen(value)) {
+        canvas.ending(row(level), MARGIN - 1, Figures.plain(value), Role.QUIET);
       }
     }
     for (int level = 0; level < height; level++) {
@@ -76,7 +76,10 @@ final class AirStrip {
             ? limit.mgPerM3() * totalConversion
             : limit.mgPerM3();
     int row = row(level(inhalable));
-    canvas.ending(row, MARGIN - 1, " limit " + Figures.plain(limit.mgPerM3()), Role.LIMIT);
+    String value = Figures.plain(limit.mgPerM3());
+    String label = value.length() > 3 ? "lim " + value : "limit " + value;
+    canvas.ending(row, MARGIN - 1, " ".repeat(MARGIN), Role.LIMIT);
+    canvas.ending(row, MARGIN - 1, label, Role.LIMIT);
     for (int column = MARGIN; column < MARGIN + hours.columns(); column++) {
       canvas.put(row, column, canvas.glyph("╌", "-"), Role.LIMIT);
     }

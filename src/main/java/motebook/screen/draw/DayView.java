@@ -3,7 +3,6 @@ package motebook.screen.draw;
 import java.util.List;
 import java.util.Optional;
 import motebook.desk.Air;
-import motebook.reference.Caution;
 import motebook.screen.state.DayPage;
 import motebook.screen.state.State;
 
@@ -38,7 +37,7 @@ final class DayView {
 
   void draw() {
     Optional<DayPage> page = state.sheet().current();
-    int foot = Rows.foot(canvas.rows(), state);
+    int foot = Rows.foot(canvas.rows(), canvas.columns(), state);
     if (page.isEmpty()) {
       canvas.text(2, 1, "Reading the book …", Role.QUIET);
     } else if (page.get().sessions().isEmpty()) {
@@ -69,7 +68,7 @@ final class DayView {
     bars(page, air, hours, rows);
     if (rows.wide()) {
       new Gauge(canvas, page.report()).columns(rows.gauge());
-    } else {
+    } else if (rows.gauged()) {
       new Gauge(canvas, page.report()).lines(rows.gauge());
     }
     new SessionList(canvas, page).draw(rows.list(), rows.listRows(), state.sheet().chosen());
@@ -126,14 +125,9 @@ final class DayView {
   }
 
   private void cautions(DayPage page, Rows rows) {
-    List<Caution> cautions = page.report().cautions();
-    for (int row = 0; row < Math.min(rows.cautions(), cautions.size()); row++) {
-      boolean more = row == rows.cautions() - 1 && cautions.size() > rows.cautions();
-      String rest = more ? " n: " + (cautions.size() - row - 1) + " more" : "";
-      int end = canvas.columns() - 1 - Width.of(rest);
-      canvas.fitted(
-          rows.caution() + row, 1, end, "! " + cautions.get(row).sentence(), Role.WARNING);
-      canvas.ending(rows.caution() + row, canvas.columns() - 1, rest, Role.KEY);
+    List<String> lines = Cautions.lines(page, canvas.columns() - 2, rows.cautions());
+    for (int row = 0; row < lines.size(); row++) {
+      canvas.text(rows.caution() + row, 1, lines.get(row), Role.WARNING);
     }
   }
 }

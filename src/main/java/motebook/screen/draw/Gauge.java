@@ -1,5 +1,6 @@
 package motebook.screen.draw;
 
+import java.util.Locale;
 import java.util.Optional;
 import motebook.desk.DayReport;
 import motebook.desk.DayReport.Twa;
@@ -13,6 +14,7 @@ import motebook.science.Estimate;
 final class Gauge {
   private static final Scale SCALE = new Scale(0.01, 100);
   private static final int LABEL = 9;
+  private static final int RANGE = 28;
 
   private final Canvas canvas;
   private final DayReport report;
@@ -30,20 +32,27 @@ final class Gauge {
     side(row + 1, middle + 1, canvas.columns() - 1, "inside" + worn(), report.inside());
   }
 
-  /** Three rows for a narrow terminal: the limit, then one row for each side. */
+  /** Three rows for a narrow terminal: what the figures are, then one row for each side. */
   void lines(int row) {
-    canvas.fitted(row, 1, canvas.columns() - 1, heading(), Role.QUIET);
+    String over = report.limit().map(held -> ", chance over " + amount(held.limit())).orElse("");
+    String heading = "estimated 8-hour mean, 90 % range" + over;
+    canvas.fitted(row, 1, canvas.columns() - 1, heading, Role.QUIET);
     line(row + 1, "outside", report.outside());
     line(row + 2, "inside", report.inside());
   }
 
   private String heading() {
-    String over = "8-hour mean, estimated, not measured; ";
+    String over = "8-hour means, estimated, not measured; ";
     return over + report.limit().map(held -> limit(held.limit())).orElse("no limit applies");
   }
 
   private static String limit(Limit limit) {
-    return "limit " + Wording.limit(limit);
+    String fraction = limit.fraction().name().toLowerCase(Locale.ROOT);
+    return "limit " + amount(limit) + " " + fraction + " (" + limit.body() + ")";
+  }
+
+  private static String amount(Limit limit) {
+    return Figures.plain(limit.mgPerM3()) + " mg/m³";
   }
 
   private String worn() {
@@ -54,13 +63,14 @@ final class Gauge {
     int at = canvas.text(row, from, to, name + "  ", Role.PLAIN);
     canvas.fitted(row, at, to, headline(twa.estimate()), Role.FIGURE);
     bar(row + 1, from, to - 1, twa.estimate());
-    canvas.fitted(row + 2, from, to, range(twa), Role.PLAIN);
+    canvas.fitted(row + 2, from, to, range(twa, to - from), Role.PLAIN);
   }
 
   private void line(int row, String name, Twa twa) {
     canvas.text(row, 1, name, Role.PLAIN);
-    int at = canvas.text(row, LABEL, headline(twa.estimate()) + "  ", Role.FIGURE);
-    canvas.fitted(row, at, canvas.columns() - 1, range(twa), Role.PLAIN);
+    canvas.text(row, LABEL, headline(twa.estimate()), Role.FIGURE);
+    canvas.text(row, RANGE, spread(twa.estimate()), Role.PLAIN);
+    canvas.ending(row, canvas.columns() - 1, chance(twa).orElse(""), Role.PLAIN);
   }
 
   private static String headline(Estimate estimate) {
@@ -69,18 +79,26 @@ final class Gauge {
         : "about " + Figures.rough(estimate.central()) + " mg/m³";
   }
 
-  private static String range(Twa twa) {
-    if (twa.estimate().central() == 0) {
+  private static String range(Twa twa, int columns) {
+    String range = spread(twa.estimate());
+    if (range.isEmpty()) {
       return "";
     }
-    String range =
-        Figures.rough(twa.estimate().low90())
-            + " to "
-            + Figures.rough(twa.estimate().high90())
-            + " in 9 of 10 such days";
+    String chance = chance(twa).map(value -> "; chance over: " + value).orElse("");
+    String full = range + " (90 %)" + chance;
+    return full.length() <= columns ? full : range + chance;
+  }
+
+  private static String spread(Estimate estimate) {
+    return estimate.central() == 0
+        ? ""
+        : Figures.rough(estimate.low90()) + " to " + Figures.rough(estimate.high90());
+  }
+
+  private static Optional<String> chance(Twa twa) {
     return twa.chanceOverLimit().isPresent()
-        ? range + "; over limit: " + Figures.percent(100 * twa.chanceOverLimit().getAsDouble())
-        : range;
+        ? Optional.of(Figures.percent(100 * twa.chanceOverLimit().getAsDouble()))
+        : Optional.empty();
   }
 
   private void bar(int row, int from, int to, Estimate estimate) {
@@ -111,7 +129,7 @@ final class Gauge {
       canvas.put(row, from + column, glyph, over ? Role.WARNING : Role.FIGURE);
     }
     int centre = column(estimate.central(), width);
-    canvas.put(row, from + centre, canvas.glyph("◆", "#"), Role.FIGURE);
+    canvas.put(row, from + centre, canvas.glyph("◆", "*"), Role.FIGURE);
   }
 
   private static int column(double value, int width) {

@@ -6,6 +6,7 @@ import motebook.screen.state.Line;
 /** The row in which the line is typed; a line longer than the row slides under the caret. */
 final class LineRow {
   private static final int FROM = 3;
+  private static final int SHORTEST_OFFER = 14;
 
   private final Canvas canvas;
   private final int row;
@@ -41,16 +42,26 @@ final class LineRow {
     return FROM + Width.of(canvas.ascii() ? Plainly.of(before) : before);
   }
 
-  /** The rest of what the line would become, after its end. */
+  /** What the line would become, told behind its end. */
   void offered(String whole) {
     int end = column(line.text().length());
-    boolean continues =
-        whole.length() > line.text().length()
-            && whole.regionMatches(true, 0, line.text(), 0, line.text().length());
-    String rest = continues ? whole.substring(line.text().length()) : "  Tab: " + whole;
-    if (line.caret() == line.text().length() && end < canvas.columns() - 2) {
-      canvas.fitted(row, end, canvas.columns() - 1, rest, Role.OFFERED);
+    if (line.caret() == line.text().length() && end < canvas.columns() - SHORTEST_OFFER) {
+      String offer = "  [Tab: " + whole.substring(common(whole)).strip();
+      int behind = canvas.fitted(row, end, canvas.columns() - 2, offer, Role.OFFERED);
+      canvas.text(row, behind, "]", Role.OFFERED);
     }
+  }
+
+  // Where the word begins in which both part, or the end of the line if it only goes on.
+  private int common(String whole) {
+    String text = line.text();
+    int same = 0;
+    while (same < Math.min(text.length(), whole.length())
+        && Character.toLowerCase(text.charAt(same)) == Character.toLowerCase(whole.charAt(same))) {
+      same++;
+    }
+    boolean between = same == whole.length() || whole.charAt(same) == ' ';
+    return between && same == text.length() ? same : whole.lastIndexOf(' ', same - 1) + 1;
   }
 
   /** Marks what is at fault, in the row above the line. */

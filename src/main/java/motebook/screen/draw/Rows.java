@@ -2,6 +2,7 @@ package motebook.screen.draw;
 
 import motebook.report.Wording;
 import motebook.screen.state.DayPage;
+import motebook.screen.state.Focus;
 import motebook.screen.state.State;
 
 /**
@@ -11,6 +12,7 @@ import motebook.screen.state.State;
  * @param others whether others have a row of bars
  * @param masks whether masks have a row of bars
  * @param wide whether both sides of the gauge stand beside each other
+ * @param gauged whether there is a gauge
  * @param gauge first row of the gauge
  * @param list first row of the sessions
  * @param listRows rows of the sessions
@@ -22,12 +24,12 @@ record Rows(
     boolean others,
     boolean masks,
     boolean wide,
+    boolean gauged,
     int gauge,
     int list,
     int listRows,
     int caution,
     int cautions) {
-  private static final int TALL = 24;
   private static final int LEAST_LIST = 3;
   private static final int LINE_AND_KEYS = 2;
 
@@ -39,14 +41,29 @@ record Rows(
     int bars = 2 + (others ? 1 : 0) + (masks ? 1 : 0);
     int strip = strip(height) - (bars > 3 ? 1 : 0);
     int gauge = 2 + strip + bars;
-    int list = gauge + (wide ? 4 : 3);
-    int foot = foot(height, state);
-    int calls = page.report().cautions().size();
-    int free = foot - list;
-    int cautions = Math.min(calls, Math.max(tall ? 1 : 0, free - SessionList.wanted(page)));
-    int shown = Foot.speaks(state) && height < TALL + 4 ? 0 : Math.min(cautions, free - LEAST_LIST);
-    int kept = Math.max(0, shown);
-    return new Rows(strip, others, masks, wide, gauge, list, free - kept, foot - kept, kept);
+    int list = gauge + gaugeRows(tall, wide, state);
+    int free = foot(height, width, state) - list;
+    int spare = free - SessionList.wanted(page);
+    int least = tall && Foot.wanted(state, width) == 0 ? 1 : 0;
+    int kept =
+        Math.min(
+            Cautions.wanted(page, width - 2), Math.max(least, Math.min(spare, free - LEAST_LIST)));
+    return new Rows(
+        strip,
+        others,
+        masks,
+        wide,
+        list > gauge,
+        gauge,
+        list,
+        free - kept,
+        list + free - kept,
+        kept);
+  }
+
+  // In a small window the line that is being typed tells the dose itself.
+  private static int gaugeRows(boolean tall, boolean wide, State state) {
+    return wide ? 4 : tall || state.focus() != Focus.LINE ? 3 : 0;
   }
 
   // One row for each half power of ten at the usual height; whole multiples keep the scale even.
@@ -59,8 +76,8 @@ record Rows(
   }
 
   /** First row of what is said above the line. */
-  static int foot(int height, State state) {
-    int said = Foot.speaks(state) ? (height < 20 ? 2 : 3) : 0;
-    return height - LINE_AND_KEYS - said;
+  static int foot(int height, int width, State state) {
+    int most = Math.max(4, height / 4);
+    return height - LINE_AND_KEYS - Math.min(most, Foot.wanted(state, width));
   }
 }

@@ -8,9 +8,9 @@ package motebook.screen.draw;
  */
 record Scale(double low, double high) {
   private static final double DECADES = 3;
-  private static final double USUAL_TOP = 30;
+  private static final double USUAL_TOP = Math.pow(10, 1.5);
 
-  /** Three powers of ten that hold the highest value; 0.03 to 30 mg/m³ as long as they do. */
+  /** Three powers of ten that hold the highest value; about 0.03 to 30 mg/m³ as long as they do. */
   static Scale holding(double highest) {
     double top = USUAL_TOP;
     while (top < highest) {

@@ -2,10 +2,14 @@ package motebook.screen.draw;
 
 import java.util.List;
 import motebook.model.Work;
+import motebook.report.Figures;
 import motebook.screen.state.DayPage;
 
 /** The sessions of a day as bars beneath the air strip. */
 final class SessionBars {
+  private static final int LABEL = 5;
+  private static final int NOW = 5;
+
   private final Canvas canvas;
   private final Hours hours;
   private final DayPage page;
@@ -18,14 +22,15 @@ final class SessionBars {
 
   /** Labels the hours. */
   void hours(int row, int now) {
+    int mark = now >= hours.from() && now < hours.to() ? hours.column(now) : Integer.MIN_VALUE / 2;
     for (int hour = hours.from() / 60; hour * 60 < hours.to(); hour += hours.step()) {
-      int column = AirStrip.MARGIN + hours.column(hour * 60);
-      String label = String.format(java.util.Locale.ROOT, "%02d:00", hour);
-      canvas.text(row, column, label, Role.QUIET);
+      int column = hours.column(hour * 60);
+      boolean free = column + LABEL < mark || mark + NOW < column;
+      String label = free ? Figures.clock(hour * 60) : "";
+      canvas.text(row, AirStrip.MARGIN + column, label, Role.QUIET);
     }
-    if (now >= hours.from() && now < hours.to()) {
-      int column = AirStrip.MARGIN + hours.column(now);
-      canvas.text(row, Math.max(AirStrip.MARGIN, column - 1), " now", Role.NOW);
+    if (mark >= 0) {
+      canvas.text(row, AirStrip.MARGIN + mark, canvas.glyph("▲now", "^now"), Role.NOW);
     }
   }
 

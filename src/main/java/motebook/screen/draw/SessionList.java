@@ -61,7 +61,7 @@ final class SessionList {
 
   private void own(int row, int index, SessionLine line, Role role) {
     canvas.role(row, 0, canvas.columns(), role);
-    canvas.ending(row, 4, Integer.toString(index + 1), role);
+    canvas.ending(row, 4, (role == Role.CHOSEN ? ">" : "") + (index + 1), role);
     Work work = line.source().session().work();
     canvas.text(row, 5, Wording.span(work), role);
     canvas.fitted(row, WORK, edge - FIGURES, work(line), role);

@@ -25,8 +25,9 @@ final class RealTerminal extends UnixTerminal {
         StandardCharsets.UTF_8,
         CtrlCBehaviour.TRAP);
     getInputDecoder().addProfile(PasteBracket.PROFILE);
-    // Ctrl-Z, Ctrl-\, Ctrl-S, Ctrl-Q and Ctrl-V are keys here, not signals.
-    runSTTYCommand("susp", "undef", "quit", "undef", "-ixon", "-iexten");
+    // Ctrl-Z, Ctrl-\, Ctrl-S, Ctrl-Q and Ctrl-V are keys here, not signals; Enter sends a line
+    // feed.
+    runSTTYCommand("susp", "undef", "quit", "undef", "-ixon", "-iexten", "icrnl");
   }
 
   private static byte[] bytes(String text) {

@@ -1,0 +1,44 @@
+package motebook.screen.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+import motebook.reference.Caution;
+import motebook.screen.state.DayPage;
+
+/** The cautions that a day calls for, in as many rows as there are for them. */
+final class Cautions {
+  private Cautions() {}
+
+  /** The rows that they take when each is said in full. */
+  static int wanted(DayPage page, int columns) {
+    return full(page, columns).size();
+  }
+
+  private static List<String> full(DayPage page, int columns) {
+    List<String> lines = new ArrayList<>();
+    sentences(page).forEach(sentence -> lines.addAll(Fit.wrap(sentence, columns)));
+    return lines;
+  }
+
+  private static List<String> sentences(DayPage page) {
+    return page.report().cautions().stream().map(Caution::sentence).map("! "::concat).toList();
+  }
+
+  /**
+   * In full where they fit, else the first of them in one row each; the last says how many more.
+   */
+  static List<String> lines(DayPage page, int columns, int rows) {
+    List<String> full = full(page, columns);
+    if (full.size() <= rows) {
+      return full;
+    }
+    List<String> lines = new ArrayList<>();
+    List<String> all = sentences(page);
+    for (int row = 0; row < Math.min(rows, all.size()); row++) {
+      int more = row == rows - 1 ? all.size() - rows : 0;
+      String rest = more > 0 ? "  n: " + more + " more" : "";
+      lines.add(Fit.into(all.get(row), columns - rest.length()) + rest);
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,109 @@
+package motebook.screen.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import motebook.report.Figures;
+import motebook.screen.state.Fault;
+import motebook.screen.state.Notice.Tone;
+import motebook.screen.state.Reading;
+import motebook.screen.state.Reading.Understood;
+import motebook.screen.state.State;
+
+/**
+ * What there is to say above the line.
+ *
+ * @param parts lines that may be cut where there is no room
+ * @param last lines that must be seen, below the others
+ * @param fault what is to be marked in the line
+ */
+record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
+
+  /** One line. */
+  record Part(String text, Role role) {}
+
+  private static final Told NOTHING = new Told(List.of(), List.of(), Optional.empty());
+
+  /** What was made of the line. */
+  static Told ofLine(State state, int columns) {
+    Optional<Reading> reading = state.line().current();
+    Optional<Fault> fault = reading.flatMap(Reading::fault);
+    if (state.line().blank()) {
+      return said("First how long, or from when to when; then what you did.", Role.QUIET, columns);
+    } else if (fault.isPresent()) {
+      Told told = said(fault.get().sentence(), Role.WRONG, columns);
+      return new Told(told.parts, List.of(), fault.filter(f -> f.from() >= 0));
+    }
+    return reading
+        .flatMap(Reading::understood)
+        .map(understood -> understood(understood, columns))
+        .orElse(NOTHING);
+  }
+
+  /** The question that is asked, or what has just happened. */
+  static Told ofDay(State state, int columns) {
+    return state
+        .undo()
+        .map(change -> said("Take this back? " + change.what(), Role.WARNING, columns))
+        .orElseGet(() -> said(state.notice().text(), role(state.notice().tone()), columns));
+  }
+
+  private static Role role(Tone tone) {
+    return switch (tone) {
+      case DONE -> Role.DONE;
+      case ASKED -> Role.WARNING;
+      case WRONG -> Role.WRONG;
+    };
+  }
+
+  private static Told said(String text, Role role, int columns) {
+    return text.isEmpty()
+        ? NOTHING
+        : new Told(parts(text, role, columns), List.of(), Optional.empty());
+  }
+
+  private static List<Part> parts(String text, Role role, int columns) {
+    return Fit.wrap(text, columns).stream().map(line -> new Part(line, role)).toList();
+  }
+
+  private static Told understood(Understood understood, int columns) {
+    return new Told(
+        parts(understood.said(), Role.DONE, columns),
+        List.of(new Part(Fit.into(dose(understood), columns), Role.PLAIN)),
+        Optional.empty());
+  }
+
+  private static String dose(Understood understood) {
+    String before =
+        understood.doseBefore() == 0 ? "" : " (now " + Figures.rough(understood.doseBefore()) + ")";
+    String chance =
+        understood.chanceAfter().isPresent()
+            ? "; chance over: " + Figures.percent(100 * understood.chanceAfter().getAsDouble())
+            : "";
+    return "day outside about "
+        + Figures.rough(understood.doseAfter())
+        + " mg/m³"
+        + before
+        + chance;
+  }
+
+  /** The rows that all of it takes. */
+  int rows() {
+    return parts.size() + last.size() + (fault.isPresent() ? 1 : 0);
+  }
+
+  /** As much as fits into some rows. */
+  List<Part> fitting(int rows) {
+    List<Part> lines = new ArrayList<>(parts);
+    int most = Math.max(0, rows - last.size());
+    if (lines.size() > most) {
+      lines = new ArrayList<>(lines.subList(0, most));
+      if (most > 0) {
+        Part cut = lines.get(most - 1);
+        lines.set(most - 1, new Part(cut.text() + " …", cut.role()));
+      }
+    }
+    lines.addAll(last);
+    return lines;
+  }
+}

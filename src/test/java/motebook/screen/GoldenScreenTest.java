@@ -1,0 +1,90 @@
+package motebook.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import motebook.screen.state.Look;
+import motebook.screen.state.Size;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class GoldenScreenTest {
+  private static final List<Size> SIZES =
+      List.of(new Size(80, 24), new Size(60, 15), new Size(120, 40));
+
+  @TempDir Path folder;
+
+  private record Scene(String name, Consumer<Pilot> story) {}
+
+  private static final List<Scene> SCENES =
+      List.of(
+          new Scene("empty-book", pilot -> pilot.open()),
+          new Scene("one-session", pilot -> logged(pilot, "60m orbital sanding of oak at 9:00")),
+          new Scene("working-day", ShopDay::log),
+          new Scene(
+              "line-understood",
+              pilot -> {
+                ShopDay.log(pilot);
+                pilot.type("20m orb sand of mdf with tool vac at 11:20");
+              }),
+          new Scene(
+              "line-at-fault",
+              pilot -> {
+                ShopDay.log(pilot);
+                pilot.type("20m orbitel sanding of oak");
+              }),
+          new Scene(
+              "undo-asked",
+              pilot -> {
+                ShopDay.log(pilot);
+                pilot.press("u");
+              }),
+          new Scene(
+              "notes",
+              pilot -> {
+                ShopDay.log(pilot);
+                pilot.press("n");
+              }),
+          new Scene("help", pilot -> pilot.open().press("?")));
+
+  private static void logged(Pilot pilot, String... lines) {
+    pilot.open();
+    for (String line : lines) {
+      pilot.type(line).press("Enter");
+    }
+    pilot.press("Up");
+  }
+
+  static Stream<Arguments> scenes() {
+    return SCENES.stream().flatMap(s -> Stream.of(Look.values()).map(look -> arguments(s, look)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("scenes")
+  void every_screen_is_as_it_was_accepted_at_every_size(Scene scene, Look look) throws IOException {
+    try (Pilot pilot = new Pilot(folder.resolve("book.db"), Size.USUAL, look)) {
+      scene.story().accept(pilot);
+      for (Size size : SIZES) {
+        pilot.resize(size.columns(), size.rows());
+        check(scene, look, size, pilot.screen());
+      }
+    }
+  }
+
+  private static void check(Scene scene, Look look, Size size, String screen) throws IOException {
+    if (look == Look.ASCII) {
+      assertThat(screen.chars()).allMatch(c -> c == '\n' || (c >= ' ' && c < 127));
+    }
+    assertThat(screen.toLowerCase(Locale.ROOT)).doesNotContain("safe");
+    String folder = look == Look.ASCII ? "ascii/" : "";
+    Golden.check(folder + scene.name() + "-" + size.columns() + "x" + size.rows(), screen);
+  }
+}
