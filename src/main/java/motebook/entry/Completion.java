@@ -1,137 +1,212 @@
 package motebook.entry;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import motebook.model.Place;
 import motebook.model.Refusal;
-import motebook.reference.Control;
-import motebook.reference.Operation;
+import motebook.model.Work;
 
-/** What may follow the words typed so far. */
+/** What could follow a line that is being typed. */
 final class Completion {
   private static final int MOST = 8;
   private static final int LONGEST_NAME = 8;
+  private static final int LONGEST_HOURS = Work.LONGEST_MINUTES / 60;
 
+  private final String typed;
   private final Line line;
-  private final Grammar grammar;
   private final Scene scene;
-  private final int from;
+  private final LineReader reader;
+  private final Search search;
   private final Set<String> found = new LinkedHashSet<>();
 
-  private Completion(Line line, Scene scene, int from) {
+  private Completion(String typed, Line line, Scene scene) {
+    this.typed = typed;
     this.line = line;
     this.scene = scene;
-    this.from = from;
-    grammar = new Grammar(line, scene);
+    reader = new LineReader(line, scene);
+    search = reader.faultless();
   }
 
-  static List<String> of(String text, Scene scene) {
+  static List<String> of(String typed, Scene scene) {
     try {
-      Line line = Line.of(text);
-      if (line.size() == 0 || line.hasNote()) {
-        return List.of();
-      }
-      return new Completion(line, scene, Stretch.of(line).to()).lines();
+      Line line = Line.of(typed);
+      return line.hasNote() ? List.of() : new Completion(typed, line, scene).lines();
     } catch (Refusal noDurationYet) {
-      return List.of();
+      return durations(typed);
     }
+  }
+
+  /** The units for a number that begins a line; usual durations for an empty one. */
+  private static List<String> durations(String typed) {
+    if (typed.isBlank()) {
+      return Stream.of("15m ", "30m ", "1h ").map(typed::concat).toList();
+    }
+    return typed.matches("\\d{1,3}") ? minutesOrHours(typed) : List.of();
+  }
+
+  private static List<String> minutesOrHours(String number) {
+    return Integer.parseInt(number) > LONGEST_HOURS
+        ? List.of(number + "m ")
+        : List.of(number + "m ", number + "h ");
   }
 
   private List<String> lines() {
-    if (!line.endsInGap() && line.size() > from) {
-      for (int start = Math.max(from, line.size() - LONGEST_NAME); start < line.size(); start++) {
-        goOnFrom(start);
+    int last = line.size();
+    for (int from = Math.max(reader.stretch().to(), last - LONGEST_NAME); from < last; from++) {
+      for (Reading reading : search.at(from)) {
+        unfinished(reading, from);
       }
     }
-    Reading all = Reading.of(grammar, from, line.size(), false);
-    if (all.clean()) {
-      goOnAfter(all);
-    }
+    search.at(last).stream().findFirst().ifPresent(this::next);
     return found.stream().limit(MOST).toList();
   }
 
-  /** Completes the name that begins at a word, or after the joint that stands there. */
-  private void goOnFrom(int start) {
-    Reading before = Reading.of(grammar, from, start, false);
-    if (!before.clean()) {
+  /** Ends for the words from an index on, which follow a reading. */
+  private void unfinished(Reading reading, int from) {
+    Optional<Slot> slot = opened(reading, from);
+    if (slot.isPresent()) {
+      int name = line.is(from + 1, "the") || line.is(from + 1, "with") ? from + 2 : from + 1;
+      ends(reading, slot.get(), name);
+      ends(reading, Slot.OPERATION, from);
+    } else if (!line.isJoint(from)) {
+      ends(reading, Slot.OPERATION, from);
+      ends(reading, Slot.MATERIAL, from);
+      if (from == line.size() - 1 && !line.endsInGap()) {
+        joints(reading).filter(it -> it.startsWith(line.token(from).word())).forEach(this::replace);
+      }
+    }
+  }
+
+  private Optional<Slot> opened(Reading reading, int from) {
+    return Slot.openedBy(line.token(from).word())
+        .filter(slot -> !line.is(from, "and") || reading.endsInControl());
+  }
+
+  private void ends(Reading reading, Slot slot, int from) {
+    if (reading.has(slot) && !slot.repeats()) {
       return;
     }
-    Optional<Slot> opened = Slot.openedBy(line.token(start).word());
-    if (opened.isPresent()) {
-      names(opened.get(), before, start + 1, line.typed(0, start + 1));
+    switch (slot) {
+      case DAY -> words(Days.words(), from);
+      case START -> words(List.of(usualStart()), from);
+      default -> names(reading, slot, from);
+    }
+  }
+
+  private String usualStart() {
+    return Wording.time(scene.now().minusMinutes(reader.stretch().minutes()).toLocalTime());
+  }
+
+  private void words(List<String> words, int from) {
+    if (from == line.size()) {
+      words.forEach(word -> found.add(typed + gap() + word));
+    } else if (from == line.size() - 1 && !line.endsInGap()) {
+      words.stream().filter(it -> it.startsWith(line.token(from).word())).forEach(this::replace);
+    }
+  }
+
+  private String gap() {
+    return line.endsInGap() ? "" : " ";
+  }
+
+  /** Adds what a word lacks after the letters of it that are there. */
+  private void replace(String word) {
+    String begun = line.token(line.size() - 1).word();
+    if (word.length() > begun.length()) {
+      found.add(typed + word.substring(begun.length()));
+    }
+  }
+
+  private void names(Reading reading, Slot slot, int from) {
+    Vocabulary vocabulary = reader.names().of(slot);
+    for (Vocabulary.Entry entry : vocabulary.entries()) {
+      if (slot != Slot.CONTROL || serves(reading, entry)) {
+        ending(vocabulary, entry, from).ifPresent(end -> found.add(typed + end));
+      }
+    }
+  }
+
+  /** What finishes a name so that it names this entry alone; empty where nothing does. */
+  private Optional<String> ending(Vocabulary vocabulary, Vocabulary.Entry entry, int from) {
+    List<String> ends = new ArrayList<>(new NameEndings(line, from).of(entry));
+    ends.removeIf(end -> end.isBlank() || !namesOnly(vocabulary, entry, from, typed + end));
+    return ends.stream().findFirst();
+  }
+
+  private static boolean namesOnly(
+      Vocabulary vocabulary, Vocabulary.Entry entry, int from, String candidate) {
+    Line whole = Line.of(candidate);
+    return vocabulary.at(whole, from).stream()
+        .filter(match -> match.to() == whole.size())
+        .anyMatch(match -> match.choices().equals(List.of(entry)));
+  }
+
+  private boolean serves(Reading reading, Vocabulary.Entry control) {
+    return !reading.keys(Slot.CONTROL).contains(control.key()) && usable(reading, control.key());
+  }
+
+  private boolean usable(Reading reading, String control) {
+    List<String> operation = reading.keys(Slot.OPERATION);
+    Optional<Place> place = place(reading);
+    return operation.isEmpty()
+        || place.isEmpty()
+        || new ControlRules(scene.reference(), operation.get(0), place.get())
+            .objection(control)
+            .isEmpty();
+  }
+
+  private Optional<Place> place(Reading reading) {
+    if (reading.said(Said.Outdoors.class).isPresent()) {
+      return scene.places().apply(scene.today()).stream().filter(Place::outdoors).findFirst();
+    }
+    List<String> said = reading.keys(Slot.PLACE);
+    return scene.placeNamed(said.isEmpty() ? scene.place() : said.get(0), scene.today());
+  }
+
+  /** What can follow when the line is read as far as it goes. */
+  private void next(Reading reading) {
+    if (!reading.has(Slot.OPERATION)) {
+      reader.names().of(Slot.OPERATION).entries().stream()
+          .map(Vocabulary.Entry::label)
+          .forEach(label -> found.add(typed + gap() + label));
     } else {
-      for (Slot slot : List.of(Slot.OPERATION, Slot.MATERIAL)) {
-        names(slot, before, start, line.typed(0, start));
-      }
+      joints(reading).forEach(joint -> found.add(typed + gap() + joint));
     }
   }
 
-  private void names(Slot slot, Reading before, int at, String kept) {
-    if (before.fills(slot) && !slot.repeats()) {
-      return;
-    }
-    for (Vocabulary.Entry entry : grammar.vocabulary(slot).entries()) {
-      boolean begun = entry.names().stream().anyMatch(name -> begins(at, name));
-      if (begun && (slot != Slot.CONTROL || serves(entry.key(), before))) {
-        found.add(kept + " " + entry.label());
-      }
-    }
+  private Stream<String> joints(Reading reading) {
+    return Stream.of(
+            joint("of ", open(reading, Slot.MATERIAL)),
+            joint("and ", reading.endsInControl() && moreControls(reading)),
+            joint("with ", !reading.has(Slot.CONTROL) && moreControls(reading)),
+            joint("in ", open(reading, Slot.PLACE)),
+            joint("outdoors", open(reading, Slot.PLACE) && hasOutdoors()),
+            joint("wearing ", open(reading, Slot.MASK)),
+            joint("by ", open(reading, Slot.PERSON) && scene.people().size() > 1),
+            joint("at ", !reading.has(Slot.START) && reader.stretch().start().isEmpty()),
+            joint("on ", !reading.has(Slot.DAY)),
+            joint("note ", true))
+        .flatMap(Optional::stream);
   }
 
-  /** Whether the words from one on to the end of the line are a run of beginnings of a name's. */
-  private boolean begins(int at, Vocabulary.Spelling name) {
-    int typed = line.size() - at;
-    for (int first = 0; first + typed <= name.size(); first++) {
-      int matched = 0;
-      while (matched < typed && Vocabulary.fits(line, at + matched, name, first + matched)) {
-        matched++;
-      }
-      if (matched == typed) {
-        return true;
-      }
-    }
-    return false;
+  private static Optional<String> joint(String joint, boolean fits) {
+    return fits ? Optional.of(joint) : Optional.empty();
   }
 
-  private boolean serves(String control, Reading reading) {
-    Optional<String> operation = reading.key(Slot.OPERATION);
-    return !reading.controls().contains(control)
-        && operation
-            .map(key -> scene.reference().control(control).rowFor(key).isPresent())
-            .orElse(true);
+  private boolean open(Reading reading, Slot slot) {
+    return !reading.has(slot) && !reader.names().of(slot).entries().isEmpty();
   }
 
-  /** Offers the next part of a line that is understood so far. */
-  private void goOnAfter(Reading reading) {
-    String kept = line.typed(0, line.size());
-    if (!reading.fills(Slot.OPERATION)) {
-      scene.reference().operations().forEach(o -> found.add(kept + " " + Saying.name(o)));
-      return;
-    }
-    Operation operation = scene.reference().operation(reading.key(Slot.OPERATION).orElseThrow());
-    if (!reading.fills(Slot.MATERIAL) && operation.dusty()) {
-      found.add(kept + " of ");
-    }
-    boolean controlled = !reading.controls().isEmpty();
-    scene.reference().controls().stream()
-        .filter(control -> control.actsOn() == Control.ActsOn.SOURCE || controlled)
-        .filter(control -> serves(control.key(), reading))
-        .limit(3)
-        .forEach(c -> found.add(kept + (controlled ? " and " : " with ") + Saying.name(c)));
-    offer(reading, Slot.PLACE, kept);
-    if (scene.people().size() > 1) {
-      offer(reading, Slot.PERSON, kept);
-    }
-    if (reading.first(Clause.At.class).isEmpty()) {
-      found.add(kept + " at ");
-    }
-    found.add(kept + " note ");
+  private boolean hasOutdoors() {
+    return scene.places().apply(scene.today()).stream().anyMatch(Place::outdoors);
   }
 
-  private void offer(Reading reading, Slot slot, String kept) {
-    if (!reading.fills(slot)) {
-      found.add(kept + " " + slot.joint() + " ");
-    }
+  private boolean moreControls(Reading reading) {
+    return reader.names().of(Slot.CONTROL).entries().stream()
+        .anyMatch(control -> serves(reading, control));
   }
 }

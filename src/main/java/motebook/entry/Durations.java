@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.ToIntFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -57,7 +58,7 @@ public final class Durations {
   }
 
   private static Optional<Found> found(
-      Line line, int index, Pattern pattern, java.util.function.ToIntFunction<Matcher> minutes) {
+      Line line, int index, Pattern pattern, ToIntFunction<Matcher> minutes) {
     Matcher match = line.matcherAt(pattern, index);
     return match.lookingAt()
         ? Optional.of(new Found(minutes.applyAsInt(match), line.wordAfter(match.end())))

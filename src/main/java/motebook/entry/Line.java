@@ -3,6 +3,7 @@ package motebook.entry;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import motebook.model.Refusal;
 import motebook.model.Text;
 
@@ -84,11 +85,17 @@ final class Line {
     }
   }
 
-  /** The words as they were typed, with what stands between them. */
+  /** The words as names are compared, one space between them. */
+  String words(int from, int to) {
+    return tokens.subList(from, to).stream().map(Token::word).collect(Collectors.joining(" "));
+  }
+
+  /** The words as they were typed, with what stands between them; cut short where they are many. */
   String typed(int from, int to) {
     return from >= to
         ? ""
-        : Text.clean(settled.text().substring(token(from).from(), token(to - 1).to()));
+        : Wording.shortened(
+            Text.clean(settled.text().substring(token(from).from(), token(to - 1).to())));
   }
 
   /** The words as they were typed, with the marks that stand directly before and after them. */
@@ -102,7 +109,8 @@ final class Line {
   /** A match of the pattern that starts with the word, if there is one. */
   Matcher matcherAt(Pattern pattern, int index) {
     Matcher matcher = pattern.matcher(settled.text());
-    return matcher.region(index < size() ? token(index).from() : settled.text().length(), end());
+    int from = index < size() ? token(index).from() : end();
+    return matcher.region(from, end());
   }
 
   private int end() {

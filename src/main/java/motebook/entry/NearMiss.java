@@ -2,96 +2,133 @@ package motebook.entry;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
-import java.util.function.Function;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
 
-/** The names that come closest to what was typed. */
+/** Finds the names that a misspelt word, with the words around it, may have meant. */
 final class NearMiss {
-  private static final int MOST = 3;
+  private static final int WIDEST = 6;
+  private static final int MOST_SHOWN = 4;
 
-  private NearMiss() {}
+  private final Line line;
+  private final int start;
+  private final Vocabularies names;
 
   /**
-   * A name and how far it is.
-   *
-   * @param saying the name with the joint it needs at that place
-   * @param distance letters to change
-   * @param words how many words were compared
+   * @param start index of the first word that may belong to a name
    */
-  private record Candidate(String saying, int distance, int words) {}
-
-  /** The nearest names of some slots to the words from an index on, nearest first. */
-  static List<String> names(
-      Grammar grammar, int from, List<Slot> slots, Function<Slot, String> lead) {
-    List<Candidate> near = new ArrayList<>();
-    for (Slot slot : slots) {
-      for (Vocabulary.Entry entry : grammar.vocabulary(slot).entries()) {
-        String saying = lead.apply(slot) + entry.label();
-        entry.names().forEach(name -> compare(grammar.line(), from, name, saying, near));
-      }
-    }
-    return best(near);
+  NearMiss(Line line, int start, Vocabularies names) {
+    this.line = line;
+    this.start = start;
+    this.names = names;
   }
 
-  /** The nearest of some words. */
-  static List<String> words(String typed, List<String> words) {
-    List<Candidate> near = new ArrayList<>();
-    words.forEach(word -> consider(typed, word, 1, word, near));
-    return best(near);
+  /** A name, and how far how many words of the line are from it. */
+  private record Near(Slot slot, Vocabulary.Entry entry, int distance, int words) {
+    static final Comparator<Near> CLOSEST =
+        Comparator.comparingInt(Near::distance)
+            .thenComparing(Near::words, Comparator.reverseOrder());
   }
 
-  private static List<String> best(List<Candidate> near) {
-    near.sort(
-        Comparator.comparingInt(Candidate::distance)
-            .thenComparing(Comparator.comparingInt(Candidate::words).reversed()));
-    Set<String> sayings = new LinkedHashSet<>();
-    int least = near.isEmpty() ? 0 : near.get(0).distance();
-    near.stream().filter(c -> c.distance() <= least + 1).forEach(c -> sayings.add(c.saying()));
-    return sayings.stream().limit(MOST).toList();
-  }
-
-  private static void compare(
-      Line line, int from, Vocabulary.Spelling name, String saying, List<Candidate> near) {
-    for (int first = 0; first < name.size(); first++) {
-      StringBuilder typed = new StringBuilder();
-      StringBuilder run = new StringBuilder();
-      for (int i = 0; first + i < name.size() && from + i < line.size(); i++) {
-        typed.append(line.token(from + i).word());
-        run.append(name.word(first + i));
-        consider(typed.toString(), run.toString(), i + 1, saying, near);
-      }
+  /** Neighbouring words, and how many they are. */
+  private record Window(String text, int words) {
+    /** How many letters may be wrong. */
+    int tolerance() {
+      int length = text.length();
+      return length < 3 ? 0 : length < 5 ? 1 : length < 10 ? 2 : 3;
     }
   }
 
-  private static void consider(
-      String typed, String run, int words, String saying, List<Candidate> near) {
-    int most = Math.min(3, Math.max(1, run.length() / 4));
-    if (Math.abs(typed.length() - run.length()) <= most && run.length() > 2) {
-      int distance = distance(typed, run);
-      if (distance <= most) {
-        near.add(new Candidate(saying, distance, words));
-      }
-    }
+  /**
+   * The names nearest to the word and its neighbours, as they would be said; none where nothing is
+   * near.
+   *
+   * @param expected the slot whose joint was said, null for a bare word
+   */
+  List<String> around(int index, Slot expected) {
+    List<Near> nearest = nearest(index);
+    boolean asExpected = nearest.stream().anyMatch(near -> near.slot() == expected);
+    return nearest.stream()
+        .filter(near -> !asExpected || near.slot() == expected)
+        .map(near -> said(expected, near))
+        .distinct()
+        .limit(MOST_SHOWN)
+        .toList();
   }
 
-  /** Letters to add, drop, change or swap with a neighbour (optimal string alignment). */
-  static int distance(String a, String b) {
-    int[][] d = new int[a.length() + 1][b.length() + 1];
-    for (int i = 0; i <= a.length(); i++) {
-      for (int j = 0; j <= b.length(); j++) {
-        d[i][j] = i == 0 || j == 0 ? i + j : step(d, a, b, i, j);
-      }
-    }
-    return d[a.length()][b.length()];
+  /** The same, but only names of several words of which one letter is wrong. */
+  List<String> oneLetterOff(int index) {
+    return nearest(index).stream()
+        .filter(near -> near.distance() == 1 && near.words() > 1)
+        .map(near -> said(null, near))
+        .limit(MOST_SHOWN)
+        .toList();
   }
 
-  private static int step(int[][] d, String a, String b, int i, int j) {
-    int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
-    int least = Math.min(Math.min(d[i - 1][j], d[i][j - 1]) + 1, d[i - 1][j - 1] + change);
-    boolean swapped =
-        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
-    return swapped ? Math.min(least, d[i - 2][j - 2] + 1) : least;
+  private static String said(Slot expected, Near near) {
+    boolean plain = near.slot() == expected || (expected == null && near.slot() == Slot.MATERIAL);
+    return plain ? near.entry().label() : near.slot().said(near.entry().label());
+  }
+
+  private List<Near> nearest(int index) {
+    List<Window> windows = windows(index);
+    List<Near> all = new ArrayList<>();
+    for (Slot slot : Slot.values()) {
+      for (Vocabulary.Entry entry : names.of(slot).entries()) {
+        nearest(slot, entry, windows).ifPresent(all::add);
+      }
+    }
+    all.sort(Near.CLOSEST);
+    return all.stream().filter(near -> Near.CLOSEST.compare(near, all.get(0)) == 0).toList();
+  }
+
+  private static Optional<Near> nearest(Slot slot, Vocabulary.Entry entry, List<Window> windows) {
+    return windows.stream()
+        .flatMap(
+            window ->
+                distance(entry, window).stream()
+                    .mapToObj(distance -> new Near(slot, entry, distance, window.words())))
+        .min(Near.CLOSEST);
+  }
+
+  /** The least distance, if it is small; a text that names the entry as it stands is not near. */
+  private static OptionalInt distance(Vocabulary.Entry entry, Window window) {
+    int most = window.tolerance();
+    OptionalInt least =
+        runs(entry, window.words()).stream()
+            .mapToInt(run -> Spelling.distance(window.text(), run, most))
+            .min();
+    boolean near = least.isPresent() && least.getAsInt() > 0 && least.getAsInt() <= most;
+    return near ? least : OptionalInt.empty();
+  }
+
+  private List<Window> windows(int index) {
+    List<Window> windows = new ArrayList<>();
+    for (int from = Math.max(start, index - WIDEST + 1); from <= index; from++) {
+      for (int to = index + 1; to <= Math.min(line.size(), from + WIDEST); to++) {
+        windows.add(new Window(line.words(from, to), to - from));
+      }
+    }
+    return windows;
+  }
+
+  /** The whole names of an entry and, of longer ones, the runs of as many words. */
+  private static List<String> runs(Vocabulary.Entry entry, int words) {
+    List<String> runs = new ArrayList<>();
+    for (Vocabulary.Name name : entry.names()) {
+      runs.add(joined(name, 0, name.size()));
+      for (int from = 0; words < name.size() && from + words <= name.size(); from++) {
+        runs.add(joined(name, from, from + words));
+      }
+    }
+    return runs;
+  }
+
+  private static String joined(Vocabulary.Name name, int from, int to) {
+    return name.words().subList(from, to).stream()
+        .map(Token::word)
+        .collect(Collectors.joining(" "));
   }
 }

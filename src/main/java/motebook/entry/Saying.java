@@ -1,59 +1,56 @@
 package motebook.entry;
 
-import java.util.Arrays;
+import java.math.BigDecimal;
 import java.util.List;
-import motebook.model.Names;
-import motebook.model.Text;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import motebook.model.MaskUse;
 import motebook.model.Work;
 import motebook.reference.Named;
 import motebook.reference.Reference;
 
-/** Writes a session as the line that says it. */
+/** A session as a full line, which reads as the same session again. */
 final class Saying {
   private Saying() {}
 
-  /** The listed name of a row, or its key with spaces where that name would hold a joint. */
+  /** The name it is said by: the listed one or, where that holds a joint, its key with spaces. */
   static String name(Named row) {
-    boolean joined =
-        row.name().contains(",")
-            || Arrays.stream(Text.folded(row.name()).split(" ", -1))
-                .anyMatch(Names.JOINTS::contains);
-    return joined ? row.spoken() : row.name();
+    return Token.all(row.name()).stream().anyMatch(Token::joint) ? row.spoken() : row.name();
   }
 
-  /** The names of rows as a person lists them: {@code a, b or c}. */
-  static String anyOf(List<String> names) {
-    int last = names.size() - 1;
-    return last < 1
-        ? String.join("", names)
-        : String.join(", ", names.subList(0, last)) + " or " + names.get(last);
-  }
-
-  /** The full line: nothing is left to be assumed. */
   static String line(Work work, Reference reference) {
     StringBuilder line = new StringBuilder(Durations.written(work.minutes()));
     line.append(' ').append(name(reference.operation(work.operation())));
-    work.material()
-        .ifPresent(m -> line.append(" of ").append(name(reference.material(work.material()))));
-    String joint = " with ";
-    for (String control : work.controls()) {
-      line.append(joint).append(name(reference.control(control)));
-      joint = " and ";
+    work.material().ifPresent(key -> line.append(" of ").append(material(key, reference)));
+    if (!work.controls().isEmpty()) {
+      line.append(" with ").append(controls(work.controls(), reference));
     }
     line.append(" in ").append(work.place());
-    work.mask()
-        .ifPresent(
-            mask ->
-                line.append(" wearing ")
-                    .append(mask.respirator())
-                    .append(mask.checked() ? " checked" : "")
-                    .append(mask.wornPercent() == 100 ? "" : " " + percent(mask.wornPercent())));
+    work.mask().ifPresent(mask -> line.append(" wearing ").append(worn(mask)));
     line.append(" by ").append(work.person());
-    line.append(" at ").append(work.start()).append(" on ").append(work.date());
-    return line.append(work.note().isEmpty() ? "" : " note " + work.note()).toString();
+    line.append(" at ").append(Wording.time(work.start()));
+    line.append(" on ").append(work.date());
+    return work.note().isEmpty() ? line.toString() : line + " note " + work.note();
   }
 
-  private static String percent(double percent) {
-    return percent == Math.rint(percent) ? (long) percent + "%" : percent + "%";
+  private static String material(String key, Reference reference) {
+    return name(reference.material(Optional.of(key)));
+  }
+
+  private static String controls(List<String> keys, Reference reference) {
+    return keys.stream()
+        .map(key -> reference.control(key).spoken())
+        .collect(Collectors.joining(" and "));
+  }
+
+  private static String worn(MaskUse mask) {
+    String checked = mask.checked() ? " checked" : "";
+    // said even at 100 where the name itself ends like a share of the time
+    boolean all = mask.wornPercent() == 100 && !mask.respirator().endsWith("%");
+    return mask.respirator() + checked + (all ? "" : " " + percent(mask.wornPercent()));
+  }
+
+  private static String percent(double share) {
+    return BigDecimal.valueOf(share).stripTrailingZeros().toPlainString() + "%";
   }
 }

@@ -51,9 +51,8 @@ record Stretch(int minutes, Optional<LocalTime> start, int to) {
     }
     if (minutes > Work.LONGEST_MINUTES) {
       throw line.refusal(
-          "A session lasts up to 16 hours; this one would last "
-              + Durations.written(minutes)
-              + ". Log the work in parts.",
+          "A session lasts up to 16 hours; this one would last %s. Log the work in parts."
+              .formatted(Durations.written(minutes)),
           0,
           to);
     }
@@ -61,35 +60,36 @@ record Stretch(int minutes, Optional<LocalTime> start, int to) {
   }
 
   private static Refusal noDuration(Line line) {
-    String typed = line.typed(0, 1);
     Matcher number = line.matcherAt(NUMBER, 0);
     if (number.lookingAt()) {
-      String bare = number.group();
-      return line.refusal(
-          "\"%s\" has no unit: say %sm for minutes, %sh for hours, or a stretch such as 9:00-9:30."
-              .formatted(bare, bare, bare),
-          0,
-          line.wordAfter(number.end()));
+      return noUnit(line, number.group(), line.wordAfter(number.end()));
     }
     return line.refusal(
         "\"%s\" is no duration: a line begins with how long the work took or from when to when, "
-                .formatted(typed)
+                .formatted(line.typed(0, 1))
             + "such as 40m, 1h20 or 9:00-9:30.",
         0,
         1);
+  }
+
+  private static Refusal noUnit(Line line, String number, int to) {
+    boolean hours = number.length() <= 2 && Integer.parseInt(number) <= 16;
+    String message = "\"%s\" has no unit: say %sm for minutes, %sor a stretch such as 9:00-9:30.";
+    return line.refusal(
+        message.formatted(
+            Wording.shortened(number),
+            Wording.shortened(number),
+            hours ? number + "h for hours, " : ""),
+        0,
+        to);
   }
 
   private static Stretch between(Line line, Matcher range) {
     int to = line.wordAfter(range.end());
     if (Clock.bareHour(range, FIRST) && Clock.bareHour(range, LAST)) {
       throw line.refusal(
-          "\"%s\" may be early or late: say %s:00-%s:00, or %sam-%sam."
-              .formatted(
-                  range.group(),
-                  range.group(FIRST),
-                  range.group(LAST),
-                  range.group(FIRST),
-                  range.group(LAST)),
+          "\"%s\" may be early or late: say %s:00-%s:00, or say am or pm."
+              .formatted(range.group(), range.group(FIRST), range.group(LAST)),
           0,
           to);
     }

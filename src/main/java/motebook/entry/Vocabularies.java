@@ -3,6 +3,8 @@ package motebook.entry;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import motebook.reference.Named;
 
 /** What each slot of the line may name in a scene. */
@@ -10,13 +12,13 @@ final class Vocabularies {
   private final Map<Slot, Vocabulary> bySlot = new EnumMap<>(Slot.class);
 
   Vocabularies(Scene scene) {
-    bySlot.put(Slot.OPERATION, rows(scene.reference().operations()));
-    bySlot.put(Slot.MATERIAL, rows(scene.reference().materials()));
-    bySlot.put(Slot.CONTROL, rows(scene.reference().controls()));
+    bySlot.put(Slot.OPERATION, rows(scene.reference().operations(), Saying::name));
+    bySlot.put(Slot.MATERIAL, rows(scene.reference().materials(), Saying::name));
+    bySlot.put(Slot.CONTROL, rows(scene.reference().controls(), Named::spoken));
     bySlot.put(
         Slot.PLACE,
         names(scene.places().apply(scene.today()).stream().map(place -> place.name()).toList()));
-    bySlot.put(Slot.PERSON, names(scene.people().stream().map(person -> person.name()).toList()));
+    bySlot.put(Slot.PERSON, names(people(scene)));
     bySlot.put(Slot.MASK, names(scene.respirators()));
   }
 
@@ -25,11 +27,18 @@ final class Vocabularies {
     return bySlot.getOrDefault(slot, new Vocabulary(List.of()));
   }
 
-  private static Vocabulary rows(List<? extends Named> rows) {
+  private static Vocabulary rows(List<? extends Named> rows, Function<Named, String> label) {
     return new Vocabulary(
         rows.stream()
-            .map(row -> Vocabulary.Entry.of(row.key(), Saying.name(row), row.names()))
+            .map(row -> Vocabulary.Entry.of(row.key(), label.apply(row), row.names()))
             .toList());
+  }
+
+  private static List<String> people(Scene scene) {
+    return Stream.concat(
+            Stream.of(scene.person()), scene.people().stream().map(person -> person.name()))
+        .distinct()
+        .toList();
   }
 
   private static Vocabulary names(List<String> names) {

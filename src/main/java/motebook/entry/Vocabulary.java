@@ -1,6 +1,7 @@
 package motebook.entry;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -30,17 +31,27 @@ final class Vocabulary {
    * @param label the name it is shown by
    * @param names every name it answers to
    */
-  record Entry(String key, String label, List<Spelling> names) {
+  record Entry(String key, String label, List<Name> names) {
+    /** The name it is shown by, then the others. */
+    List<Name> shortestFirst() {
+      return names.stream()
+          .sorted(
+              Comparator.comparing((Name name) -> !name.text().equals(label))
+                  .thenComparing(Name::size)
+                  .thenComparing(name -> name.text().length()))
+          .toList();
+    }
+
     static Entry of(String key, String label, List<String> names) {
-      return new Entry(key, label, names.stream().map(Spelling::of).toList());
+      return new Entry(key, label, names.stream().map(Name::of).toList());
     }
   }
 
   /** A name and its words. */
-  record Spelling(String text, List<Token> words) {
-    static Spelling of(String name) {
+  record Name(String text, List<Token> words) {
+    static Name of(String name) {
       String text = Settled.of(name).text();
-      return new Spelling(text, Token.all(text));
+      return new Name(text, Token.all(text));
     }
 
     int size() {
@@ -70,7 +81,7 @@ final class Vocabulary {
     Map<Integer, Set<Entry>> exact = new TreeMap<>();
     Map<Integer, Set<Entry>> begun = new TreeMap<>();
     for (Entry entry : entries) {
-      for (Spelling name : entry.names()) {
+      for (Name name : entry.names()) {
         wholeEnd(line, from, name, exact, entry);
         for (int first = 0; first < name.size(); first++) {
           begunEnds(line, from, name, first, begun, entry);
@@ -81,7 +92,7 @@ final class Vocabulary {
   }
 
   private static void wholeEnd(
-      Line line, int from, Spelling name, Map<Integer, Set<Entry>> exact, Entry entry) {
+      Line line, int from, Name name, Map<Integer, Set<Entry>> exact, Entry entry) {
     for (int i = 0; i < name.size(); i++) {
       if (!line.is(from + i, name.word(i))) {
         return;
@@ -91,7 +102,7 @@ final class Vocabulary {
   }
 
   private static void begunEnds(
-      Line line, int from, Spelling name, int first, Map<Integer, Set<Entry>> begun, Entry entry) {
+      Line line, int from, Name name, int first, Map<Integer, Set<Entry>> begun, Entry entry) {
     if (line.isJoint(from)) {
       return;
     }
@@ -108,13 +119,15 @@ final class Vocabulary {
     ends.computeIfAbsent(end, key -> new LinkedHashSet<>()).add(entry);
   }
 
-  /** Whether a word of the line is a word of the name or, unless it is a joint, begins it. */
-  static boolean fits(Line line, int index, Spelling name, int word) {
+  /** Whether a word of the line is a word of the name or begins it; joints must be whole. */
+  static boolean fits(Line line, int index, Name name, int word) {
     if (index >= line.size() || word >= name.size()) {
       return false;
     }
     String typed = line.token(index).word();
-    return line.isJoint(index) ? name.word(word).equals(typed) : name.word(word).startsWith(typed);
+    return (line.isJoint(index) || name.words().get(word).joint())
+        ? name.word(word).equals(typed)
+        : name.word(word).startsWith(typed);
   }
 
   private static List<Match> matches(

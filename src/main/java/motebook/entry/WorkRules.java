@@ -3,177 +3,91 @@ package motebook.entry;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import motebook.model.MaskUse;
 import motebook.model.Place;
 import motebook.model.Refusal;
-import motebook.model.Surroundings.Indoors;
 import motebook.model.Work;
-import motebook.reference.Control;
-import motebook.reference.Operation;
 
-/** What a session must be to make sense in a scene, however it was entered. */
+/**
+ * What a session must hold to, beyond what {@link Work} checks itself: it is over, and all that it
+ * names is known to the book and goes together.
+ */
 public final class WorkRules {
-  private final Work work;
-  private final Scene scene;
-
-  private WorkRules(Work work, Scene scene) {
-    this.work = work;
-    this.scene = scene;
-  }
+  private WorkRules() {}
 
   /**
-   * What speaks against a session.
+   * A rule that is broken.
    *
-   * @param slot the part of a line at fault
-   * @param key what fills it; empty where the slot has no names
+   * @param slot what is at fault
+   * @param key which control, where that is at fault; else empty
    * @param message what is wrong and what would be right
    */
-  record Objection(Slot slot, String key, String message) {}
+  record Breach(Slot slot, String key, String message) {}
 
   /**
    * Checks a session.
    *
-   * @throws Refusal if it ends in the future, a control does not serve it or cannot work in its
-   *     place, or the book does not hold its respirator
+   * @throws Refusal at the first rule that it breaks
    */
   public static void check(Work work, Scene scene) {
-    first(work, scene)
+    breach(work, scene)
         .ifPresent(
-            objection -> {
-              throw new Refusal(objection.message());
+            breach -> {
+              throw new Refusal(breach.message());
             });
   }
 
-  /** The first thing that speaks against a session. */
-  static Optional<Objection> first(Work work, Scene scene) {
-    WorkRules rules = new WorkRules(work, scene);
-    return Stream.concat(
-            Stream.of(rules.future(), rules.respirator()),
-            work.controls().stream().map(rules::control))
-        .flatMap(Optional::stream)
-        .findFirst();
+  static Optional<Breach> breach(Work work, Scene scene) {
+    return KnownNames.breach(work, scene)
+        .or(() -> future(work, scene))
+        .or(() -> controls(work, scene))
+        .or(() -> mask(work, scene));
   }
 
-  private Optional<Objection> future() {
+  private static Optional<Breach> future(Work work, Scene scene) {
     LocalDateTime end = work.date().atStartOfDay().plusMinutes(work.endMinute());
     if (!end.isAfter(scene.now())) {
       return Optional.empty();
     }
+    String message =
+        "The session would end at %s on %s, which is still to come: it is %s on %s. Log work once it"
+            + " is done; for another day say which, such as on yesterday.";
     return Optional.of(
-        new Objection(
+        new Breach(
             Slot.START,
             "",
-            "The session would end at "
-                + clock(work.endMinute())
-                + " on "
-                + work.date()
-                + ", which is still to come: it is "
-                + clock(60 * scene.now().getHour() + scene.now().getMinute())
-                + " on "
-                + scene.now().toLocalDate()
-                + ". Log it when it is done, or say another time or date."));
+            message.formatted(
+                Wording.minuteOfDay(work.endMinute()),
+                work.date(),
+                Wording.time(scene.now().toLocalTime()),
+                scene.today())));
   }
 
-  private static String clock(int minute) {
-    return "%02d:%02d".formatted(minute / 60, minute % 60);
+  private static Optional<Breach> controls(Work work, Scene scene) {
+    Place place = scene.placeNamed(work.place(), work.date()).orElseThrow();
+    ControlRules rules = new ControlRules(scene.reference(), work.operation(), place);
+    return work.controls().stream()
+        .flatMap(
+            key ->
+                rules
+                    .objection(key)
+                    .map(message -> new Breach(Slot.CONTROL, key, message))
+                    .stream())
+        .findFirst();
   }
 
-  private Optional<Objection> respirator() {
+  private static Optional<Breach> mask(Work work, Scene scene) {
     return work.mask()
-        .filter(mask -> !scene.holdsRespirator(mask.respirator()))
-        .map(
-            mask ->
-                new Objection(
-                    Slot.MASK, mask.respirator(), noRespirator(mask.respirator(), scene)));
+        .map(MaskUse::respirator)
+        .filter(name -> !scene.holdsRespirator(name))
+        .map(name -> new Breach(Slot.MASK, "", respiratorNotHeld(name, scene.respirators())));
   }
 
-  static String noRespirator(String name, Scene scene) {
-    String held =
-        scene.respirators().isEmpty()
-            ? "It holds none yet: leave \"wearing …\" out, and the dose inside is taken as outside."
-            : "It holds: " + String.join(", ", scene.respirators()) + ".";
-    return "The book does not hold a respirator \"" + name + "\". " + held;
-  }
-
-  private Optional<Objection> control(String key) {
-    Control control = scene.reference().control(key);
-    Operation operation = scene.reference().operation(work.operation());
-    Optional<String> message =
-        control.rowFor(operation.key()).isEmpty()
-            ? Optional.of(doesNotServe(control, operation))
-            : inPlace(control);
-    return message.map(text -> new Objection(Slot.CONTROL, key, text));
-  }
-
-  private String doesNotServe(Control control, Operation operation) {
-    List<String> serves =
-        control.rows().stream()
-            .flatMap(
-                row ->
-                    scene.reference().operations().stream()
-                        .filter(o -> row.serves().contains(o.key())))
-            .map(Saying::name)
-            .toList();
-    List<String> serving =
-        scene.reference().controls().stream()
-            .filter(other -> other.actsOn() == Control.ActsOn.SOURCE)
-            .filter(other -> other.rowFor(operation.key()).isPresent())
-            .map(Saying::name)
-            .toList();
-    return "\""
-        + Saying.name(control)
-        + "\" does not serve "
-        + Saying.name(operation)
-        + ". It serves "
-        + Saying.anyOf(serves).replace(" or ", " and ")
-        + ". "
-        + (serving.isEmpty()
-            ? "No control at the source is known for " + Saying.name(operation) + "."
-            : "For " + Saying.name(operation) + " there is " + Saying.anyOf(serving) + ".");
-  }
-
-  private Optional<String> inPlace(Control control) {
-    if (control.actsOn() == Control.ActsOn.SOURCE) {
-      return Optional.empty();
-    }
-    Optional<Place> place = scene.placeNamed(work.place(), work.date());
-    if (place.isEmpty()) {
-      return Optional.empty();
-    }
-    if (place.get().surroundings() instanceof Indoors room) {
-      return missingFlow(control, room);
-    }
-    return Optional.of(
-        "\""
-            + Saying.name(control)
-            + "\" works on a room's air, and "
-            + work.place()
-            + " is outdoors. Leave it out.");
-  }
-
-  private Optional<String> missingFlow(Control control, Indoors room) {
-    return switch (control.key()) {
-      case Control.AIR_CLEANER ->
-          room.cleanerFlowM3PerMin().isPresent()
-              ? Optional.empty()
-              : Optional.of(unknownFlow("clean-air flow of the air cleaner", "--cleaner-flow"));
-      case Control.WINDOW_FAN ->
-          room.fanFlowM3PerMin().isPresent()
-              ? Optional.empty()
-              : Optional.of(unknownFlow("flow of the window fan", "--fan-flow"));
-      default -> Optional.empty();
-    };
-  }
-
-  private String unknownFlow(String what, String option) {
-    return "The book does not know the "
-        + what
-        + " in "
-        + work.place()
-        + ". Give it once: motebook place change "
-        + (work.place().contains(" ") ? "'" + work.place() + "'" : work.place())
-        + " "
-        + option
-        + " 400cfm";
+  static String respiratorNotHeld(String name, List<String> held) {
+    return held.isEmpty()
+        ? "The book holds no respirator \"%s\" yet, nor any other. Leave \"wearing %s\" out."
+            .formatted(name, name)
+        : "The book holds no respirator \"%s\". It holds %s."
+            .formatted(name, Wording.list(held, "and"));
   }
 }

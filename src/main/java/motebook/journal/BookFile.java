@@ -1,11 +1,17 @@
 package motebook.journal;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 
 /** The file of a book, before any database looks at it. */
 final class BookFile {
+  // "SQLite format 3" and a zero byte: https://sqlite.org/fileformat2.html, section 1.3.1.
+  private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
+
   private BookFile() {}
 
   /**
@@ -39,6 +45,19 @@ final class BookFile {
       throw new BookTrouble(
           "The book " + file + " may not be read and written by you. Change its permissions.");
     }
-    return file;
+    return recognised(file);
+  }
+
+  // SQLite takes a file of a few bytes for an empty database and would write over it.
+  private static Path recognised(Path file) {
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] start = in.readNBytes(MAGIC.length);
+      if (start.length > 0 && !Arrays.equals(start, MAGIC)) {
+        throw new BookTrouble(Troubles.foreign(file));
+      }
+      return file;
+    } catch (IOException e) {
+      throw Troubles.of("The book " + file + " cannot be read", e);
+    }
   }
 }

@@ -1,0 +1,177 @@
+package motebook.entry;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import motebook.entry.Said.Fault;
+import motebook.model.Refusal;
+
+/** Says what is wrong with a line that cannot be read, at the word where it goes wrong. */
+final class Complaint {
+  private static final int MOST_LISTED = 12;
+
+  private final Line line;
+  private final Vocabularies names;
+  private final NearMiss nearMiss;
+  private final int start;
+
+  Complaint(Line line, int start, Vocabularies names) {
+    this.line = line;
+    this.names = names;
+    this.start = start;
+    nearMiss = new NearMiss(line, start, names);
+  }
+
+  /** The refusal for the gravest fault of a reading. */
+  Refusal about(Reading reading) {
+    return reading.phrases().stream()
+        .filter(Phrase::faulty)
+        .min(Comparator.comparing(phrase -> fault(phrase).kind()))
+        .map(phrase -> line.refusal(message(phrase, reading), phrase.nameFrom(), end(phrase)))
+        .orElseGet(() -> noOperation(reading));
+  }
+
+  private static Fault fault(Phrase phrase) {
+    return (Fault) phrase.said();
+  }
+
+  /** Amounts swallow the rest of the line; what is pointed at ends at the next clause. */
+  private int end(Phrase phrase) {
+    int to = phrase.to();
+    if (fault(phrase).kind() == Fault.Kind.AMOUNT) {
+      to = phrase.from() + 1;
+      while (to < phrase.to() && (!line.isJoint(to) || line.is(to, "and") || line.is(to, "of"))) {
+        to++;
+      }
+    }
+    return to;
+  }
+
+  private Refusal noOperation(Reading reading) {
+    String stretch = line.typed(0, start);
+    String room = " For time in %s without dusty work, say: %s in shop in %s.";
+    return new Refusal(
+        "What was done is missing. Say it after the duration, such as: "
+            + stretch
+            + " orbital sanding of oak."
+            + reading.keys(Slot.PLACE).stream()
+                .findFirst()
+                .map(place -> room.formatted(place, stretch, place))
+                .orElse(""));
+  }
+
+  private String message(Phrase phrase, Reading reading) {
+    String typed = line.typed(phrase.nameFrom(), end(phrase));
+    Fault fault = fault(phrase);
+    return switch (fault.kind()) {
+      case AMOUNT -> "The book does not yet hold amounts of finishes. Leave \"" + typed + "\" out.";
+      case UNKNOWN -> unknown(phrase, fault.slot(), typed);
+      case DANGLING -> misspeltOr(phrase, typed, dangling(fault.slot(), typed));
+      case LOOSE -> misspeltOr(phrase, typed, loose(typed));
+      case ELSEWHERE -> misspeltOr(phrase, typed, elsewhere(fault, typed));
+      case REPEATED -> misspeltOr(phrase, typed, repeated(phrase, fault.slot(), reading, typed));
+      case AMBIGUOUS -> misspeltOr(phrase, typed, ambiguous(fault, typed));
+    };
+  }
+
+  /** A letter wrong in a name of several words explains more than what became of its words. */
+  private String misspeltOr(Phrase phrase, String typed, String message) {
+    List<String> near = nearMiss.oneLetterOff(phrase.nameFrom());
+    return near.isEmpty() ? message : didYouMean(typed, near);
+  }
+
+  private static String didYouMean(String typed, List<String> near) {
+    return "\"" + typed + "\": did you mean " + Wording.list(near, "or") + "?";
+  }
+
+  private String unknown(Phrase phrase, Slot expected, String typed) {
+    if (expected == Slot.START) {
+      return noTime(typed);
+    }
+    List<String> near = nearMiss.around(phrase.nameFrom(), expected);
+    return near.isEmpty() ? nothingNear(expected, typed) : didYouMean(typed, near);
+  }
+
+  private String nothingNear(Slot expected, String typed) {
+    String quoted = "\"" + typed + "\"";
+    if (expected == null) {
+      return quoted
+          + " names neither an operation nor a material, and no clause begins with it. Say what was"
+          + " done and to what, such as: orbital sanding of oak.";
+    }
+    return switch (expected) {
+      case DAY -> quoted + " is no date: say it as 2026-03-02, today, yesterday or a weekday.";
+      case MASK -> WorkRules.respiratorNotHeld(typed, labels(Slot.MASK));
+      case PLACE, PERSON ->
+          "The book has no " + expected.label() + " " + quoted + ". It has " + known(expected);
+      default -> quoted + " is no " + expected.label() + ". Known are " + known(expected);
+    };
+  }
+
+  private static String noTime(String typed) {
+    return typed.matches("0?[1-9]|1[0-2]")
+        ? "\"%s\" may be early or late: say at %s:00, at %sam or at %spm."
+            .formatted(typed, typed, typed, typed)
+        : "\"" + typed + "\" is no time of day: say it as 9:15, 14:30 or 2:30pm.";
+  }
+
+  private String known(Slot slot) {
+    List<String> labels = labels(slot);
+    return labels.size() > MOST_LISTED
+        ? String.join(", ", labels.subList(0, MOST_LISTED)) + " and others."
+        : Wording.list(labels, "and") + ".";
+  }
+
+  private List<String> labels(Slot slot) {
+    return names.of(slot).entries().stream().map(Vocabulary.Entry::label).toList();
+  }
+
+  private static String dangling(Slot slot, String typed) {
+    String example =
+        switch (slot) {
+          case MATERIAL -> "oak";
+          case CONTROL -> "tool vacuum";
+          case DAY -> Days.YESTERDAY;
+          case START -> "9:15";
+          default -> "NAME";
+        };
+    return "\"" + typed + "\" wants " + slot.one() + " after it: " + slot.said(example) + ".";
+  }
+
+  private static String loose(String typed) {
+    return switch (typed.toLowerCase(Locale.ROOT)) {
+      case "and" ->
+          "\"" + typed + "\" joins one control to another: with tool vacuum and air cleaner.";
+      case "checked" -> "\"" + typed + "\" belongs after a respirator: wearing NAME checked.";
+      case "the" -> "\"" + typed + "\" stands before a place only: in the shop. Leave it out.";
+      default -> "\"" + typed + "\" cannot stand here. Leave it out.";
+    };
+  }
+
+  private static String elsewhere(Fault fault, String typed) {
+    Stream<String> meant =
+        fault.choices().isEmpty()
+            ? Stream.of(typed)
+            : fault.choices().stream().map(Vocabulary.Entry::label);
+    List<String> said = meant.map(fault.slot()::said).toList();
+    return "\"%s\" is %s; say: %s.".formatted(typed, fault.slot().one(), Wording.list(said, "or"));
+  }
+
+  private String repeated(Phrase again, Slot slot, Reading reading, String typed) {
+    String first =
+        reading
+            .phrases(slot)
+            .filter(phrase -> phrase.from() < again.from())
+            .map(phrase -> line.typed(phrase.nameFrom(), phrase.to()))
+            .findFirst()
+            .orElse(typed);
+    return "The %s is said twice: \"%s\" and \"%s\". Say it once."
+        .formatted(slot.label(), first, typed);
+  }
+
+  private static String ambiguous(Fault fault, String typed) {
+    List<String> labels = fault.choices().stream().map(Vocabulary.Entry::label).toList();
+    return "\"%s\" may be %s. Say which.".formatted(typed, Wording.list(labels, "or"));
+  }
+}

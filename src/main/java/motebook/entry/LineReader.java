@@ -1,0 +1,69 @@
+package motebook.entry;
+
+import java.util.ArrayList;
+import java.util.List;
+import motebook.model.Refusal;
+import motebook.model.Work;
+
+/** Reads one line in one scene. */
+final class LineReader {
+  private final Line line;
+  private final Scene scene;
+  private final Stretch stretch;
+  private final Vocabularies names;
+  private final Clauses clauses;
+
+  LineReader(Line line, Scene scene) {
+    this.line = line;
+    this.scene = scene;
+    stretch = Stretch.of(line);
+    names = new Vocabularies(scene);
+    clauses = new Clauses(line, scene, names);
+  }
+
+  Stretch stretch() {
+    return stretch;
+  }
+
+  Vocabularies names() {
+    return names;
+  }
+
+  /** Every faultless reading of every beginning of the line. */
+  Search faultless() {
+    return new Search(stretch.to(), line.size(), clauses::at, false);
+  }
+
+  Work work() {
+    List<Reading> best = faultless().best();
+    if (best.isEmpty() || !best.get(0).has(Slot.OPERATION)) {
+      throw complaint();
+    }
+    if (best.size() > 1) {
+      throw twoWays(best.get(0), best.get(1));
+    }
+    return work(best.get(0));
+  }
+
+  private Work work(Reading reading) {
+    return new Assembly(line, stretch, reading, scene).work();
+  }
+
+  private Refusal twoWays(Reading one, Reading other) {
+    return new Refusal(
+        "The line can be read in two ways: \"%s\" or \"%s\". Write the names out in full."
+            .formatted(SpokenLine.say(work(one), scene), SpokenLine.say(work(other), scene)));
+  }
+
+  private Refusal complaint() {
+    Mishaps mishaps = new Mishaps(line, scene, names);
+    Search tolerant = new Search(stretch.to(), line.size(), index -> all(mishaps, index), true);
+    return new Complaint(line, stretch.to(), names).about(tolerant.best().get(0));
+  }
+
+  private List<Phrase> all(Mishaps mishaps, int index) {
+    List<Phrase> phrases = new ArrayList<>(clauses.at(index));
+    phrases.addAll(mishaps.at(index));
+    return phrases;
+  }
+}

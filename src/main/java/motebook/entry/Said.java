@@ -1,0 +1,68 @@
+package motebook.entry;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+
+/** What one phrase of a line says. */
+sealed interface Said {
+  /** The slot that it fills; null for words that fill none. */
+  Slot slot();
+
+  /** A row of a table, a place or a person, by its key or name. */
+  record Name(Slot slot, String key) implements Said {}
+
+  /** The outdoor place, whatever it is called. */
+  record Outdoors() implements Said {
+    @Override
+    public Slot slot() {
+      return Slot.PLACE;
+    }
+  }
+
+  /** The date. */
+  record Day(LocalDate date) implements Said {
+    @Override
+    public Slot slot() {
+      return Slot.DAY;
+    }
+  }
+
+  /** The time at which the work began. */
+  record Start(LocalTime time) implements Said {
+    @Override
+    public Slot slot() {
+      return Slot.START;
+    }
+  }
+
+  /** A respirator and how it was worn; the share of the time is not yet checked. */
+  record Mask(String respirator, boolean checked, double percent) implements Said {
+    @Override
+    public Slot slot() {
+      return Slot.MASK;
+    }
+  }
+
+  /** Words that cannot stand as they do; {@code choices} are what they may have meant. */
+  record Fault(Kind kind, Slot slot, List<Vocabulary.Entry> choices) implements Said {
+
+    /** What is wrong, the one to be told first coming first. */
+    enum Kind {
+      /** Amounts of a finish, which the book does not hold. */
+      AMOUNT,
+      /** Words that name nothing; the slot is the one that was expected, null for a bare word. */
+      UNKNOWN,
+      /** A joint with nothing after it. */
+      DANGLING,
+      /** A joint that belongs somewhere else. */
+      LOOSE,
+      /** A name that is right in another slot, which is the one given. */
+      ELSEWHERE,
+      /** A slot filled before. */
+      REPEATED,
+      /** A name of several. */
+      AMBIGUOUS
+    }
+  }
+}
