@@ -229,6 +229,11 @@ SELECT EXISTS (SELECT 1 FROM session);
 -- name: last-session-of
 SELECT * FROM session_read WHERE person_id = ? ORDER BY date DESC, start_minute DESC LIMIT 1;
 
+-- name: any-overlap
+SELECT EXISTS (
+  SELECT 1 FROM session
+  WHERE person_id = ? AND date = ? AND start_minute < ? AND start_minute + minutes > ? AND id <> ?);
+
 -- name: sessions-of-on
 SELECT * FROM session_read WHERE person_id = ? AND date = ? AND id <> ? ORDER BY start_minute;
 

@@ -23,16 +23,20 @@ record Known(String kind, List<Name> names) {
     }
   }
 
+  /** The number of a name; refuses as {@link #get}. */
+  long idOf(String raw) {
+    return get(raw).id;
+  }
+
   /**
-   * The number of a name.
+   * The name as the book has it.
    *
    * @throws Refusal naming the known ones, if it is none of them
    */
-  long idOf(String raw) {
+  Name get(String raw) {
     String folded = Text.folded(raw);
     return names.stream()
         .filter(name -> name.folded.equals(folded))
-        .map(Name::id)
         .findFirst()
         .orElseThrow(() -> unknown(raw));
   }

@@ -43,7 +43,7 @@ final class Logging {
   }
 
   private Session insert(Work work, Roll roll, ZoneId zone) {
-    return sessions.get(sessions.insert(work, roll.who(work), zone));
+    return sessions.insert(work, roll.who(work), zone);
   }
 
   Session amend(Session old, Work work, ZoneId zone) {
@@ -57,7 +57,7 @@ final class Logging {
   /** Everybody and everywhere, looked up once for a list of entries. */
   private record Roll(Known people, Known places) {
     Who who(Work work) {
-      return new Who(people.idOf(work.person()), places.idOf(work.place()));
+      return new Who(people.get(work.person()), places.get(work.place()));
     }
   }
 }

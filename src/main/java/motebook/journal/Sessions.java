@@ -77,14 +77,13 @@ final class Sessions {
   /**
    * Writes work as a new session.
    *
-   * @return its number
    * @throws Refusal if it overlaps another session of the person
    */
-  long insert(Work work, Who who, ZoneId zone) {
+  Session insert(Work work, Who who, ZoneId zone) {
     refuseOverlap(work, who, NONE);
     long id = store.number("session-insert", columns(work, who, zone).toArray());
     insertControls(id, work);
-    return id;
+    return new Session(id, who.named(work));
   }
 
   /** Puts other work in the place of a session; its zone is kept while its time is the same. */
@@ -112,8 +111,17 @@ final class Sessions {
   }
 
   private void refuseOverlap(Work work, Who who, long except) {
-    Overlaps.refuse(
-        work, store.list("sessions-of-on", Sessions::read, who.person(), work.date(), except));
+    long person = who.person().id();
+    if (overlaps(work, person, except)) {
+      Overlaps.refuse(
+          work, store.list("sessions-of-on", Sessions::read, person, work.date(), except));
+    }
+  }
+
+  private boolean overlaps(Work work, long person, long except) {
+    return store.number(
+            "any-overlap", person, work.date(), work.endMinute(), work.startMinute(), except)
+        == 1;
   }
 
   private void insertControls(long id, Work work) {
@@ -126,8 +134,8 @@ final class Sessions {
   private static List<Object> columns(Work work, Who who, ZoneId zone) {
     return new ArrayList<>(
         Arrays.asList(
-            who.person(),
-            who.place(),
+            who.person().id(),
+            who.place().id(),
             work.date(),
             work.startMinute(),
             work.minutes(),
