@@ -36,7 +36,7 @@ public final class Motebook {
     Clock clock = Clock.system(ZoneId.systemDefault());
     Options chosen = Options.from(System.getenv(), Options.Colour.valueOf(color.name()));
     try (Book book = Book.open(file, clock)) {
-      return Screen.run(book, clock, new Options(chosen.palette(), chosen.look(), openAt));
+      return Screen.run(book, clock, chosen.openingAt(openAt));
     }
   }
 }

@@ -10,6 +10,7 @@ import motebook.desk.Air;
 import motebook.desk.Day;
 import motebook.desk.DayReckoning;
 import motebook.desk.DayReport;
+import motebook.desk.Intake;
 import motebook.desk.Ledger;
 import motebook.entry.Scene;
 import motebook.entry.SpokenLine;
@@ -70,6 +71,10 @@ final class Clerk {
       return Optional.of(new Message.UndoFound(undoable()));
     } else if (task instanceof Task.Undo undo) {
       return Optional.of(undo(undo.change()));
+    } else if (task instanceof Task.ReadLines lines) {
+      return Optional.of(read(lines));
+    } else if (task instanceof Task.LogLines lines) {
+      return Optional.of(log(lines));
     }
     return keep((Task.KeepDraft) task);
   }
@@ -146,6 +151,20 @@ final class Clerk {
     } catch (BookTrouble trouble) {
       return new Message.NotLogged(line.text(), new Fault(trouble.getMessage(), -1, -1));
     }
+  }
+
+  private Message read(Task.ReadLines lines) {
+    Scene scene = scene(lines.person());
+    List<Work> works = Intake.read(scene, lines.lines());
+    List<String> said = works.stream().map(work -> SpokenLine.say(work, scene)).toList();
+    return works.isEmpty()
+        ? new Message.Failed("The pasted lines hold nothing to log.")
+        : new Message.LinesRead(lines.lines(), lines.person(), said);
+  }
+
+  private Message log(Task.LogLines lines) {
+    List<Session> logged = Intake.log(book, scene(lines.person()), lines.lines());
+    return new Message.LinesLogged(logged.size(), logged.get(logged.size() - 1).work());
   }
 
   private Optional<Undoable> undoable() {

@@ -47,7 +47,7 @@ class KeysTest {
         switch (focus) {
           case DAY -> any -> {};
           case LINE -> p -> p.type("2").type("0m orb sand of m").press("Left", "Left");
-          case UNDO -> p -> p.press("u");
+          case QUESTION -> p -> p.press("u");
           case NOTES -> p -> p.press("n", "Down", "Down");
           case HELP -> p -> p.press("?", "Down", "Down");
         };

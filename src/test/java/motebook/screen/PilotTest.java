@@ -200,9 +200,38 @@ class PilotTest {
 
   @Test
   void control_characters_of_a_paste_are_kept_out() {
-    pilot.paste("20m drilling\u001b[2J\u0007\u202e of\toak\nat 8:00\r\n");
+    pilot.paste("20m drilling\u001b[2J\u0007\u202e of\toak at 8:00\r\n");
     assertThat(pilot.state().line().text()).isEqualTo("20m drilling[2J of oak at 8:00 ");
     assertThat(pilot.state().focus()).isEqualTo(Focus.LINE);
+  }
+
+  @Test
+  void several_pasted_lines_are_logged_as_one_change_after_a_yes() {
+    pilot.paste("20m drilling of oak at 8:00\n\n9:00-9:30 table saw pine\n");
+    assertThat(pilot.screen()).contains("Log these 2 sessions? 20m drilling of oak");
+    assertThat(pilot.book().hasSessions()).isFalse();
+    pilot.press("n");
+    assertThat(pilot.screen()).contains("Nothing was logged.");
+    pilot.paste("20m drilling of oak at 8:00\n9:00-9:30 table saw pine").press("y");
+    assertThat(pilot.book().sessionsOn(TODAY)).hasSize(2);
+    assertThat(pilot.screen()).contains("Logged 2 sessions as one change.");
+    pilot.press("u", "y");
+    assertThat(pilot.book().sessionsOn(TODAY)).isEmpty();
+  }
+
+  @Test
+  void of_several_pasted_lines_none_is_logged_where_one_is_not_understood() {
+    pilot.type("5m").press("Escape").paste("20m drilling at 8:00\n20m drillong at 9:00");
+    assertThat(pilot.screen()).contains("Line 2:").contains("> 5m");
+    assertThat(pilot.state().focus()).isEqualTo(Focus.DAY);
+    assertThat(pilot.book().hasSessions()).isFalse();
+  }
+
+  @Test
+  void of_several_pasted_lines_none_is_logged_where_two_overlap() {
+    pilot.paste("20m drilling at 8:00\n20m drilling at 8:10").press("y");
+    assertThat(pilot.book().hasSessions()).isFalse();
+    assertThat(pilot.screen()).contains("08:00");
   }
 
   @Test

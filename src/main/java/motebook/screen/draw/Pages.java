@@ -48,7 +48,7 @@ final class Pages {
     keys(page, "On the day", Focus.DAY);
     keys(page, "In the line", Focus.LINE);
     page.add(plain(label("a-z …") + "every other key types"));
-    keys(page, "Before something is taken back", Focus.UNDO);
+    keys(page, "When something is asked", Focus.QUESTION);
     keys(page, "On pages like this one", Focus.HELP);
     page.add(new Entry("", Role.PLAIN));
     page.add(new Entry("The air", Role.TITLE));

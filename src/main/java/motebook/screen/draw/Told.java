@@ -43,8 +43,8 @@ record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
   /** The question that is asked, or what has just happened. */
   static Told ofDay(State state, int columns) {
     return state
-        .undo()
-        .map(change -> said("Take this back? " + change.what(), Role.WARNING, columns))
+        .question()
+        .map(question -> said(question.text(), Role.WARNING, columns))
         .orElseGet(() -> said(state.notice().text(), role(state.notice().tone()), columns));
   }
 

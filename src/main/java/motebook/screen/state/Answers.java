@@ -26,9 +26,12 @@ final class Answers {
   }
 
   static Step undoFound(State state, Message.UndoFound found) {
+    if (state.focus() != Focus.DAY) {
+      return Step.to(state);
+    }
     return found
         .change()
-        .map(change -> Step.to(state.asking(change)))
+        .map(change -> Step.to(state.asking(new Question.TakeBack(change))))
         .orElseGet(() -> Step.to(state.saying("There is nothing to take back.", Tone.DONE)));
   }
 
@@ -39,6 +42,17 @@ final class Answers {
             .map(what -> "Taken back: " + what + ".")
             .orElse("Something else was changed in the meantime; nothing was taken back.");
     return DayKeys.read(state.saying(said, Tone.DONE), state.sheet());
+  }
+
+  static Step linesRead(State state, Message.LinesRead read) {
+    return Step.to(state.asking(new Question.LogLines(read.lines(), read.person(), read.said())));
+  }
+
+  /** Shows the day of the last of them. */
+  static Step linesLogged(State state, Message.LinesLogged logged) {
+    String said = "Logged " + logged.count() + " sessions as one change.";
+    Sheet there = state.sheet().on(logged.last().date()).of(logged.last().person());
+    return DayKeys.read(state.saying(said, Tone.DONE), there);
   }
 
   static Step failed(State state, Message.Failed failed) {

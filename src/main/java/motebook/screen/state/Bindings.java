@@ -12,7 +12,7 @@ public final class Bindings {
     return switch (focus) {
       case DAY -> DayKeys.ALL;
       case LINE -> LineKeys.ALL;
-      case UNDO -> UndoKeys.ALL;
+      case QUESTION -> QuestionKeys.ALL;
       case NOTES, HELP -> PageKeys.ALL;
     };
   }

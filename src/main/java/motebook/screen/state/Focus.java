@@ -6,8 +6,8 @@ public enum Focus {
   DAY,
   /** The line that is being typed. */
   LINE,
-  /** The question whether a change is to be taken back. */
-  UNDO,
+  /** A question. */
+  QUESTION,
   /** The cautions and remarks of the day in full. */
   NOTES,
   /** The list of keys. */

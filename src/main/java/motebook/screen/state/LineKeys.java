@@ -41,10 +41,13 @@ final class LineKeys {
     return changed(state, state.line().typed(text));
   }
 
-  /** A pasted line break ends nothing: it is a gap between two words. */
+  /** One pasted line is typed; several are read, so that one answer can log them all. */
   static Step pasted(State state, String text) {
-    State open = state.focus() == Focus.LINE ? state : state.with(Focus.LINE);
-    return typed(open, text);
+    List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();
+    if (lines.size() > 1) {
+      return Step.to(state, new Task.ReadLines(lines, state.sheet().person()));
+    }
+    return typed(state.focus() == Focus.LINE ? state : state.with(Focus.LINE), text);
   }
 
   static Step changed(State state, Line line) {

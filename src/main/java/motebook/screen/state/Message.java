@@ -1,6 +1,7 @@
 package motebook.screen.state;
 
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
 import motebook.model.Work;
 
@@ -36,6 +37,17 @@ public sealed interface Message {
 
   /** A change was taken back, or there was none, or another one was in its place. */
   record Undone(Optional<String> what) implements Message {}
+
+  /** Several pasted lines were understood; nothing is written yet. */
+  record LinesRead(List<String> lines, String person, List<String> said) implements Message {
+    public LinesRead {
+      lines = List.copyOf(lines);
+      said = List.copyOf(said);
+    }
+  }
+
+  /** Several lines were logged, the last of them being this work. */
+  record LinesLogged(int count, Work last) implements Message {}
 
   /** A task could not be done; the sentence says why. */
   record Failed(String sentence) implements Message {}

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param line the line that is being typed
  * @param kept the line as it was last kept on the disk
  * @param notice what has just happened
- * @param undo the change that an undo would take back, while that is asked
+ * @param question what is asked, if something is
  * @param over whether the person wants to leave
  */
 public record State(
@@ -29,7 +29,7 @@ public record State(
     Line line,
     String kept,
     Notice notice,
-    Optional<Undoable> undo,
+    Optional<Question> question,
     boolean over) {
 
   /**
@@ -60,11 +60,11 @@ public record State(
   }
 
   State with(Size other) {
-    return new State(other, look, now, focus, back, sheet, line, kept, notice, undo, over);
+    return new State(other, look, now, focus, back, sheet, line, kept, notice, question, over);
   }
 
   State at(LocalDateTime other) {
-    return new State(size, look, other, focus, back, sheet, line, kept, notice, undo, over);
+    return new State(size, look, other, focus, back, sheet, line, kept, notice, question, over);
   }
 
   State with(Focus other) {
@@ -73,32 +73,42 @@ public record State(
   }
 
   State with(Sheet other) {
-    return new State(size, look, now, focus, back, other, line, kept, notice, undo, over);
+    return new State(size, look, now, focus, back, other, line, kept, notice, question, over);
   }
 
   State with(Line other) {
-    return new State(size, look, now, focus, back, sheet, other, kept, notice, undo, over);
+    return new State(size, look, now, focus, back, sheet, other, kept, notice, question, over);
   }
 
   State keeping(String draft) {
-    return new State(size, look, now, focus, back, sheet, line, draft, notice, undo, over);
+    return new State(size, look, now, focus, back, sheet, line, draft, notice, question, over);
   }
 
   State saying(String text, Notice.Tone tone) {
     Notice said = new Notice(text, tone);
-    return new State(size, look, now, focus, back, sheet, line, kept, said, undo, over);
+    return new State(size, look, now, focus, back, sheet, line, kept, said, question, over);
   }
 
   State quiet() {
-    return new State(size, look, now, focus, back, sheet, line, kept, Notice.NONE, undo, over);
+    return new State(size, look, now, focus, back, sheet, line, kept, Notice.NONE, question, over);
   }
 
-  State asking(Undoable change) {
+  State asking(Question other) {
     return new State(
-        size, look, now, Focus.UNDO, focus, sheet, line, kept, notice, Optional.of(change), over);
+        size,
+        look,
+        now,
+        Focus.QUESTION,
+        focus,
+        sheet,
+        line,
+        kept,
+        notice,
+        Optional.of(other),
+        over);
   }
 
   State leaving() {
-    return new State(size, look, now, focus, back, sheet, line, kept, notice, undo, true);
+    return new State(size, look, now, focus, back, sheet, line, kept, notice, question, true);
   }
 }

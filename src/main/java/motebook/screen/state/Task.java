@@ -1,6 +1,7 @@
 package motebook.screen.state;
 
 import java.time.LocalDate;
+import java.util.List;
 
 /** Something to be done with the book; its answer comes back as a message. */
 public sealed interface Task {
@@ -20,6 +21,20 @@ public sealed interface Task {
 
   /** Log a line. */
   record LogLine(String text, String person) implements Task {}
+
+  /** Read several lines, so that they can be logged after a yes. */
+  record ReadLines(List<String> lines, String person) implements Task {
+    public ReadLines {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** Log several lines as one change: all, or none. */
+  record LogLines(List<String> lines, String person) implements Task {
+    public LogLines {
+      lines = List.copyOf(lines);
+    }
+  }
 
   /** Find what an undo would take back. */
   record FindUndo() implements Task {}

@@ -19,7 +19,7 @@ public final class Update {
   /** The state after a message, and what is to be done. */
   public static Step update(State state, Message message) {
     if (message instanceof Message.Pressed pressed) {
-      return pressed(state.focus() == Focus.UNDO ? state : state.quiet(), pressed.key());
+      return pressed(state.focus() == Focus.QUESTION ? state : state.quiet(), pressed.key());
     } else if (message instanceof Message.Pasted pasted) {
       return LineKeys.pasted(state.quiet(), pasted.text());
     } else if (message instanceof Message.Resized resized) {
@@ -76,6 +76,10 @@ public final class Update {
       return Answers.undoFound(state, found);
     } else if (message instanceof Message.Undone undone) {
       return Answers.undone(state, undone);
+    } else if (message instanceof Message.LinesRead read) {
+      return Answers.linesRead(state, read);
+    } else if (message instanceof Message.LinesLogged logged) {
+      return Answers.linesLogged(state, logged);
     }
     return Answers.failed(state, (Message.Failed) message);
   }

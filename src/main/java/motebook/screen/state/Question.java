@@ -1,0 +1,66 @@
+package motebook.screen.state;
+
+import java.util.List;
+
+/** Something that is done only after a yes. */
+public sealed interface Question {
+  /** The question, with what it is about. */
+  String text();
+
+  /** What a yes asks for. */
+  Task task();
+
+  /** What is said after a no. */
+  String left();
+
+  /**
+   * Whether a change is to be taken back.
+   *
+   * @param change the last change of the book
+   */
+  record TakeBack(Undoable change) implements Question {
+    @Override
+    public String text() {
+      return "Take this back? " + change.what();
+    }
+
+    @Override
+    public Task task() {
+      return new Task.Undo(change);
+    }
+
+    @Override
+    public String left() {
+      return "Nothing was taken back.";
+    }
+  }
+
+  /**
+   * Whether several pasted lines are to be logged.
+   *
+   * @param lines the lines
+   * @param person who is meant where nobody is named
+   * @param said what they say, each said back in full
+   */
+  record LogLines(List<String> lines, String person, List<String> said) implements Question {
+    public LogLines {
+      lines = List.copyOf(lines);
+      said = List.copyOf(said);
+    }
+
+    @Override
+    public String text() {
+      return "Log these " + said.size() + " sessions? " + String.join("; ", said);
+    }
+
+    @Override
+    public Task task() {
+      return new Task.LogLines(lines, person);
+    }
+
+    @Override
+    public String left() {
+      return "Nothing was logged.";
+    }
+  }
+}
