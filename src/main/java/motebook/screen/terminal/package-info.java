@@ -1,0 +1,2 @@
+/** The one place that touches the terminal and the terminal library. */
+package motebook.screen.terminal;
