@@ -106,11 +106,15 @@ final class Line {
     return Text.clean(text.substring(start, end));
   }
 
-  /** A match of the pattern that starts with the word, if there is one. */
+  /** A matcher that looks from the word on; from its minus sign, if it has one. */
   Matcher matcherAt(Pattern pattern, int index) {
     Matcher matcher = pattern.matcher(settled.text());
-    int from = index < size() ? token(index).from() : end();
-    return matcher.region(from, end());
+    return matcher.region(index < size() ? signedFrom(token(index)) : end(), end());
+  }
+
+  private int signedFrom(Token token) {
+    boolean signed = token.from() > 0 && settled.text().charAt(token.from() - 1) == '-';
+    return signed ? token.from() - 1 : token.from();
   }
 
   private int end() {

@@ -1,8 +1,10 @@
 package motebook.entry;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import motebook.entry.Said.Fault;
 import motebook.entry.Said.Fault.Kind;
 
@@ -13,6 +15,8 @@ final class Mishaps {
   private static final int LONGEST_UNKNOWN = 6;
   private static final List<Slot> NAMED =
       List.of(Slot.OPERATION, Slot.MATERIAL, Slot.CONTROL, Slot.PLACE, Slot.PERSON, Slot.MASK);
+
+  private static final Set<Slot> BARE = EnumSet.of(Slot.OPERATION, Slot.MATERIAL);
 
   private final Line line;
   private final Scene scene;
@@ -36,7 +40,7 @@ final class Mishaps {
     } else if (line.isJoint(index)) {
       phrases.add(fault(Kind.LOOSE, null, index, index, index + 1, Phrase.UNKNOWN));
     } else {
-      elsewhere(null, index, index, phrases);
+      elsewhere(BARE, index, index, phrases);
       unknown(null, index, index, phrases);
     }
     return phrases;
@@ -48,16 +52,15 @@ final class Mishaps {
     Slot filled = alone == Kind.LOOSE ? null : slot;
     phrases.add(fault(alone, filled, index, index, index + 1, Phrase.UNKNOWN));
     if (next < line.size()) {
-      // A control after a loose "and" is right in its own slot, but wants "with".
-      elsewhere(filled, index, next, phrases);
+      elsewhere(filled == null ? Set.of() : EnumSet.of(slot), index, next, phrases);
       unknown(slot, index, next, phrases);
     }
   }
 
-  /** Words that would be right in another slot than the one expected; null for a bare word. */
-  private void elsewhere(Slot expected, int from, int nameFrom, List<Phrase> phrases) {
+  /** Words that would be right in another slot than those that can be said here. */
+  private void elsewhere(Set<Slot> here, int from, int nameFrom, List<Phrase> phrases) {
     for (Slot slot : NAMED) {
-      if (slot != expected && !(expected == null && rightWhenBare(slot))) {
+      if (!here.contains(slot)) {
         for (Vocabulary.Match match : names.of(slot).at(line, nameFrom)) {
           int cost = Phrase.WRONG + (match.exact() ? Phrase.WHOLE_NAME : Phrase.SHORTENED);
           Fault fault = new Fault(Kind.ELSEWHERE, slot, match.choices());
@@ -65,18 +68,14 @@ final class Mishaps {
         }
       }
     }
-    if (expected != Slot.DAY) {
+    if (!here.contains(Slot.DAY)) {
       Days.at(line, nameFrom, scene.today())
           .ifPresent(it -> phrases.add(time(Slot.DAY, from, nameFrom, it.to())));
     }
-    if (expected != Slot.START) {
+    if (!here.contains(Slot.START)) {
       Clock.at(line, nameFrom)
           .ifPresent(it -> phrases.add(time(Slot.START, from, nameFrom, it.to())));
     }
-  }
-
-  private static boolean rightWhenBare(Slot slot) {
-    return slot == Slot.OPERATION || slot == Slot.MATERIAL;
   }
 
   private static Phrase time(Slot slot, int from, int nameFrom, int to) {

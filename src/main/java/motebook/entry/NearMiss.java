@@ -32,12 +32,15 @@ final class NearMiss {
             .thenComparing(Near::words, Comparator.reverseOrder());
   }
 
-  /** Neighbouring words, and how many they are. */
-  private record Window(String text, int words) {
-    /** How many letters may be wrong. */
-    int tolerance() {
-      int length = text.length();
-      return length < 3 ? 0 : length < 5 ? 1 : length < 10 ? 2 : 3;
+  /** Neighbouring words, how many they are, and how many letters of them may be wrong. */
+  private record Window(String text, int words, int tolerance) {
+    static Window of(String text, int words, String misspelt) {
+      int most = Math.max(1, tolerance(misspelt.length()));
+      return new Window(text, words, Math.min(tolerance(text.length()), most));
+    }
+
+    private static int tolerance(int length) {
+      return length < 3 ? 0 : length < 6 ? 1 : length < 10 ? 2 : 3;
     }
   }
 
@@ -108,7 +111,7 @@ final class NearMiss {
     List<Window> windows = new ArrayList<>();
     for (int from = Math.max(start, index - WIDEST + 1); from <= index; from++) {
       for (int to = index + 1; to <= Math.min(line.size(), from + WIDEST); to++) {
-        windows.add(new Window(line.words(from, to), to - from));
+        windows.add(Window.of(line.words(from, to), to - from, line.token(index).word()));
       }
     }
     return windows;

@@ -16,6 +16,8 @@ public final class Quantities {
   private static final Pattern FIGURE =
       Pattern.compile("([-+]?\\d{1,12}(?:[.,]\\d{1,12})?)\\s*([a-z³/]*[a-z0-9³/]*)");
 
+  private static final Pattern THOUSANDS = Pattern.compile("[-+]?[1-9]\\d{0,2},\\d{3}");
+
   private static final Map<String, Double> VOLUMES =
       units("m³", 1.0, "m3", 1.0, "ft3", CUBIC_FOOT_M3, "ft³", CUBIC_FOOT_M3, "l", 0.001);
   private static final Map<String, Double> LENGTHS =
@@ -64,6 +66,14 @@ public final class Quantities {
     Matcher figure = FIGURE.matcher(clean.toLowerCase(java.util.Locale.ROOT));
     if (!figure.matches()) {
       throw new Refusal(what + " needs a number, with or without a unit: got \"" + clean + "\".");
+    }
+    if (THOUSANDS.matcher(figure.group(1)).matches()) {
+      throw new Refusal(
+          "The comma may be a thousands mark or a decimal one; write "
+              + what
+              + " without it, such as 3200 or 3.2: got \""
+              + clean
+              + "\".");
     }
     double value = Double.parseDouble(figure.group(1).replace(',', '.'));
     if (value < 0) {

@@ -2,7 +2,7 @@ package motebook.entry;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntFunction;
@@ -26,7 +26,7 @@ final class Search {
     this.end = end;
     this.tolerant = tolerant;
     for (int index = 0; index <= end; index++) {
-      reached.add(new HashMap<>());
+      reached.add(new LinkedHashMap<>());
     }
     keep(from, Reading.NOTHING);
     for (int index = from; index < end; index++) {

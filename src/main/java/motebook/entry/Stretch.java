@@ -66,7 +66,7 @@ record Stretch(int minutes, Optional<LocalTime> start, int to) {
     }
     return line.refusal(
         "\"%s\" is no duration: a line begins with how long the work took or from when to when, "
-                .formatted(line.typed(0, 1))
+                .formatted(Wording.shortened(line.typedWithMarks(0, 1)))
             + "such as 40m, 1h20 or 9:00-9:30.",
         0,
         1);
