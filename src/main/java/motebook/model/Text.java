@@ -22,8 +22,9 @@ public final class Text {
   /** The text in NFC, without control and format characters, spaces single, ends trimmed. */
   public static String clean(String raw) {
     StringBuilder kept = new StringBuilder(raw.length());
-    Normalizer.normalize(raw, Normalizer.Form.NFC).codePoints().forEach(c -> append(kept, c));
-    return kept.toString().strip();
+    raw.codePoints().forEach(c -> append(kept, c));
+    // composed last: what is left out may have stood between a letter and its accent
+    return Normalizer.normalize(kept.toString().strip(), Normalizer.Form.NFC);
   }
 
   private static void append(StringBuilder kept, int c) {

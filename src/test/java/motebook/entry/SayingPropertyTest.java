@@ -212,7 +212,18 @@ class SayingPropertyTest {
 
   @Example
   void a_note_with_a_stripped_character_inside_a_letter_is_said_and_read_alike() {
-    Work work = SpokenLine.read("9m assembly note Zoe\u200b\u0301 helped", Scenes.usual());
+    Work work =
+        new Work(
+            "me",
+            "shop",
+            LocalDate.of(2026, 3, 3),
+            LocalTime.NOON,
+            9,
+            "assembly",
+            Optional.empty(),
+            List.of(),
+            Optional.empty(),
+            "Zoe\u200b\u0301 helped");
     assertThat(work.note()).isEqualTo("Zoé helped");
     assertThat(SpokenLine.read(SpokenLine.say(work, Scenes.usual()), Scenes.usual()))
         .isEqualTo(work);
