@@ -1,11 +1,16 @@
 package motebook.journal;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 
 /** The file of a book, before any database looks at it. */
 final class BookFile {
+  private static final byte[] HEADER = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
+
   private BookFile() {}
 
   /**
@@ -39,6 +44,19 @@ final class BookFile {
       throw new BookTrouble(
           "The book " + file + " may not be read and written by you. Change its permissions.");
     }
+    if (!startsAsDatabase(file)) {
+      throw new BookTrouble(Troubles.foreign(file));
+    }
     return file;
+  }
+
+  /** SQLite itself takes any file below 512 bytes for an empty one, and would write over it. */
+  private static boolean startsAsDatabase(Path file) {
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] start = in.readNBytes(HEADER.length);
+      return start.length == 0 || Arrays.equals(start, HEADER);
+    } catch (IOException e) {
+      throw Troubles.of("The book " + file + " cannot be read", e);
+    }
   }
 }
