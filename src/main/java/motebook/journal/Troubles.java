@@ -3,6 +3,7 @@ package motebook.journal;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import org.sqlite.SQLiteErrorCode;
@@ -49,11 +50,12 @@ final class Troubles {
   }
 
   static String damaged(Path file) {
-    return "The book "
-        + file
-        + " is damaged. Keep the file, and go on with the newest copy in "
-        + Copies.folder(file)
-        + ".";
+    Path copies = Copies.folder(file);
+    String remedy =
+        Files.isDirectory(copies)
+            ? "go on with the newest copy in " + copies
+            : "go on with a copy of your own; there is none beside it";
+    return "The book " + file + " is damaged. Keep the file, and " + remedy + ".";
   }
 
   private static String full(Path file) {

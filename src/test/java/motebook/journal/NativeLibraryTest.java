@@ -18,7 +18,7 @@ class NativeLibraryTest {
   void the_library_is_unpacked_once_for_its_owner_only() throws IOException {
     Path library = NativeLibrary.unpacked(cache).orElseThrow();
     assertThat(library).startsWith(cache.resolve("motebook")).isNotEmptyFile();
-    assertThat(library.getParent().getFileName().toString()).startsWith("sqlite-3.");
+    assertThat(library.getParent().getFileName().toString()).startsWith("sqlite-jdbc-3.");
     assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(library.getParent())))
         .isEqualTo("rwx------");
     FileTime then = FileTime.fromMillis(1_000_000);
@@ -35,6 +35,7 @@ class NativeLibraryTest {
     Files.writeString(library, "cut off");
     assertThat(NativeLibrary.unpacked(cache)).contains(library);
     assertThat(library).hasSize(size);
+    assertThat(library.getFileName().toString()).startsWith(size + "-");
   }
 
   @Test

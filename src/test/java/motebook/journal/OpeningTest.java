@@ -151,7 +151,9 @@ class OpeningTest {
     try (RandomAccessFile file = new RandomAccessFile(Shop.file(folder).toFile(), "rw")) {
       file.setLength(8192);
     }
-    refused(Shop.file(folder), "is damaged", "newest copy in", "book.db.copies");
+    refused(Shop.file(folder), "is damaged", "a copy of your own");
+    Path copies = Files.createDirectory(Copies.folder(Shop.file(folder)));
+    refused(Shop.file(folder), "is damaged", "newest copy in " + copies);
   }
 
   @Test
