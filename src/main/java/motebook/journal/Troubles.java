@@ -16,10 +16,19 @@ final class Troubles {
 
   /** A {@link BookTrouble} where the file is at fault, an IllegalStateException where we are. */
   static RuntimeException of(Path file, SQLException e) {
-    String sentence = sentence(file, SQLiteErrorCode.getErrorCode(e.getErrorCode() & PRIMARY_CODE));
+    String sentence = sentence(file, code(e));
     return sentence.isEmpty()
         ? new IllegalStateException(e.getMessage(), e)
         : new BookTrouble(sentence, e);
+  }
+
+  private static SQLiteErrorCode code(SQLException e) {
+    return SQLiteErrorCode.getErrorCode(e.getErrorCode() & PRIMARY_CODE);
+  }
+
+  /** Whether waiting may help: another connection holds the file. */
+  static boolean passes(BookTrouble trouble) {
+    return trouble.getCause() instanceof SQLException e && code(e) == SQLiteErrorCode.SQLITE_BUSY;
   }
 
   private static String sentence(Path file, SQLiteErrorCode code) {
