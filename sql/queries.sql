@@ -288,6 +288,3 @@ WHERE NOT EXISTS (SELECT 1 FROM place_version WHERE place_id = place.id AND vali
 
 -- name: settings-missing
 SELECT 'The book holds no settings.' WHERE NOT EXISTS (SELECT 1 FROM setting);
-
--- name: changes-left-open
-SELECT 'Change ' || change_id || ' was never closed.' FROM open_change;

@@ -9,8 +9,7 @@ import java.util.Arrays;
 
 /** The file of a book, before any database looks at it. */
 final class BookFile {
-  // "SQLite format 3" and a zero byte: https://sqlite.org/fileformat2.html, section 1.3.1.
-  private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
+  private static final byte[] HEADER = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
 
   private BookFile() {}
 
@@ -45,17 +44,17 @@ final class BookFile {
       throw new BookTrouble(
           "The book " + file + " may not be read and written by you. Change its permissions.");
     }
-    return recognised(file);
+    if (!startsAsDatabase(file)) {
+      throw new BookTrouble(Troubles.foreign(file));
+    }
+    return file;
   }
 
-  // SQLite takes a file of a few bytes for an empty database and would write over it.
-  private static Path recognised(Path file) {
+  /** SQLite itself takes any file below 512 bytes for an empty one, and would write over it. */
+  private static boolean startsAsDatabase(Path file) {
     try (InputStream in = Files.newInputStream(file)) {
-      byte[] start = in.readNBytes(MAGIC.length);
-      if (start.length > 0 && !Arrays.equals(start, MAGIC)) {
-        throw new BookTrouble(Troubles.foreign(file));
-      }
-      return file;
+      byte[] start = in.readNBytes(HEADER.length);
+      return start.length == 0 || Arrays.equals(start, HEADER);
     } catch (IOException e) {
       throw Troubles.of("The book " + file + " cannot be read", e);
     }

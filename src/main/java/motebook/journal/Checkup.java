@@ -73,8 +73,7 @@ final class Checkup {
   }
 
   private void content() {
-    for (String query :
-        List.of("overlaps", "places-without-beginning", "settings-missing", "changes-left-open")) {
+    for (String query : List.of("overlaps", "places-without-beginning", "settings-missing")) {
       problems.addAll(store.list(query, Row::text));
     }
     new People(store).all();

@@ -1,6 +1,7 @@
 package motebook.journal;
 
 import java.nio.file.Path;
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Duration;
 import org.sqlite.SQLiteConfig;
@@ -22,22 +23,26 @@ final class Connections {
    */
   static Store open(Path file, Duration patience) {
     NativeLibrary.prepare();
-    // As a URI, so that no character of the name is taken for an option.
-    return connect(file, "jdbc:sqlite:" + file.toUri(), patience);
+    try {
+      return new Store(file, connect(file, patience));
+    } catch (SQLException e) {
+      throw Troubles.of(file, e);
+    }
   }
 
   /** A book that lives in memory only, to compare others with. */
   static Store inMemory() {
-    NativeLibrary.prepare();
-    return connect(Path.of("in-memory"), IN_MEMORY, PATIENCE);
+    Path nowhere = Path.of("in-memory");
+    try {
+      return new Store(nowhere, config(PATIENCE).createConnection(IN_MEMORY));
+    } catch (SQLException e) {
+      throw Troubles.of(nowhere, e);
+    }
   }
 
-  private static Store connect(Path file, String url, Duration patience) {
-    try {
-      return new Store(file, config(patience).createConnection(url));
-    } catch (SQLException e) {
-      throw Troubles.of(file, e);
-    }
+  /** The file is named as a URI, so that no character of its name is taken for an option. */
+  static Connection connect(Path file, Duration patience) throws SQLException {
+    return config(patience).createConnection("jdbc:sqlite:" + file.toUri());
   }
 
   private static SQLiteConfig config(Duration patience) {

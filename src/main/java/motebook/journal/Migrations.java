@@ -87,7 +87,7 @@ record Migrations(int latest, IntFunction<Migration> step) {
         store.first("switch-to-wal", Row::text);
         return;
       } catch (BookTrouble e) {
-        if (System.nanoTime() > giveUp || !pause()) {
+        if (!Troubles.passes(e) || System.nanoTime() > giveUp || !pause()) {
           throw e;
         }
       }

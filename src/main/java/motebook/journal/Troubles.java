@@ -3,6 +3,7 @@ package motebook.journal;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import org.sqlite.SQLiteErrorCode;
@@ -15,10 +16,19 @@ final class Troubles {
 
   /** A {@link BookTrouble} where the file is at fault, an IllegalStateException where we are. */
   static RuntimeException of(Path file, SQLException e) {
-    String sentence = sentence(file, SQLiteErrorCode.getErrorCode(e.getErrorCode() & PRIMARY_CODE));
+    String sentence = sentence(file, code(e));
     return sentence.isEmpty()
         ? new IllegalStateException(e.getMessage(), e)
         : new BookTrouble(sentence, e);
+  }
+
+  private static SQLiteErrorCode code(SQLException e) {
+    return SQLiteErrorCode.getErrorCode(e.getErrorCode() & PRIMARY_CODE);
+  }
+
+  /** Whether waiting may help: another connection holds the file. */
+  static boolean passes(BookTrouble trouble) {
+    return trouble.getCause() instanceof SQLException e && code(e) == SQLiteErrorCode.SQLITE_BUSY;
   }
 
   private static String sentence(Path file, SQLiteErrorCode code) {
@@ -49,11 +59,12 @@ final class Troubles {
   }
 
   static String damaged(Path file) {
-    return "The book "
-        + file
-        + " is damaged. Keep the file, and go on with the newest copy in "
-        + Copies.folder(file)
-        + ".";
+    Path copies = Copies.folder(file);
+    String remedy =
+        Files.isDirectory(copies)
+            ? "go on with the newest copy in " + copies
+            : "go on with a copy of your own; there is none beside it";
+    return "The book " + file + " is damaged. Keep the file, and " + remedy + ".";
   }
 
   private static String full(Path file) {

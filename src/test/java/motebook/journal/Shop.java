@@ -1,5 +1,6 @@
 package motebook.journal;
 
+import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,9 +15,11 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import motebook.model.MaskUse;
 import motebook.model.Surroundings.Indoors;
 import motebook.model.Work;
@@ -115,10 +118,19 @@ final class Shop {
     return text.toString();
   }
 
+  /** A folder for a property, which no test framework clears away. */
   static Path scratch() {
     try {
       return Files.createTempDirectory("book");
-    } catch (java.io.IOException e) {
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static void clearAway(Path folder) {
+    try (Stream<Path> files = Files.walk(folder)) {
+      files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+    } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }

@@ -24,7 +24,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 
 /** Whatever is done to a book, undo leads back to exactly what it held. */
-class UndoProperties {
+class UndoPropertiesTest {
   private static final String[] NOTES = {
     "", "plain", "quote ' and \" and \\", "Zoë ³ 木", "{\"a\":1}"
   };
@@ -45,6 +45,8 @@ class UndoProperties {
       }
       assertThat(book.undo()).isEmpty();
       assertThat(book.verify()).isEmpty();
+    } finally {
+      Shop.clearAway(folder);
     }
   }
 

@@ -1,0 +1,122 @@
+package motebook.journal;
+
+import static motebook.journal.Shop.CLOCK;
+import static motebook.journal.Shop.MONDAY;
+import static motebook.journal.Shop.work;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class MigrationsTest {
+  private static final int SHIPPED = Migration.FILES.size();
+  private static final int NEXT = SHIPPED + 1;
+
+  @TempDir Path folder;
+
+  @BeforeEach
+  void write_a_book_of_the_older_form() {
+    try (Book book = Shop.open(folder)) {
+      book.log(work("09:00", 60));
+    }
+  }
+
+  /** The shipped steps and one more. */
+  private static Migrations with(String script) {
+    return new Migrations(
+        NEXT,
+        version -> version == NEXT ? new Migration(NEXT, script) : Migration.shipped(version));
+  }
+
+  private Path copy() {
+    String name = "2026-03-02-before-version-" + NEXT + ".db";
+    return Copies.folder(Shop.file(folder)).resolve(name);
+  }
+
+  private Book open(String script) {
+    return Book.open(Shop.file(folder), CLOCK, with(script));
+  }
+
+  @Test
+  void the_files_of_the_steps_are_numbered_and_all_of_them_are_known() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("sql"))) {
+      List<String> steps =
+          files
+              .map(file -> file.getFileName().toString())
+              .filter(name -> !name.equals("queries.sql"))
+              .sorted()
+              .toList();
+      assertThat(Migration.FILES).isEqualTo(steps);
+    }
+    for (int version = 1; version <= SHIPPED; version++) {
+      assertThat(Migration.FILES.get(version - 1)).startsWith(String.format("%03d-", version));
+      assertThat(Migration.shipped(version).script().strip())
+          .endsWith("PRAGMA user_version = " + version + ";");
+    }
+  }
+
+  @Test
+  void an_older_book_is_brought_up_to_date_after_a_copy_and_keeps_what_it_held() {
+    List<String> before = Shop.content(folder);
+    String script = "CREATE TABLE extra (x TEXT) STRICT; PRAGMA user_version = " + NEXT + ";";
+    try (Book book = open(script)) {
+      assertThat(book.sessionsOn(MONDAY)).hasSize(1);
+    }
+    assertThat(Shop.content(folder)).isEqualTo(before);
+    assertThat(copy()).isRegularFile();
+    try (Book old = Book.open(copy(), CLOCK)) {
+      assertThat(old.sessionsOn(MONDAY)).hasSize(1);
+    }
+    assertThatThrownBy(() -> Shop.open(folder)).hasMessageContaining("newer Motebook");
+  }
+
+  @Test
+  void a_step_that_fails_halfway_leaves_the_book_as_it_was() {
+    String script = "CREATE TABLE extra (x TEXT) STRICT; INSERT INTO missing VALUES (1);";
+    assertThatThrownBy(() -> open(script)).isInstanceOf(IllegalStateException.class);
+    try (Book book = Shop.open(folder)) {
+      assertThat(book.sessionsOn(MONDAY)).hasSize(1);
+      assertThat(book.verify()).isEmpty();
+    }
+    assertThat(copy()).isRegularFile();
+  }
+
+  @Test
+  void a_step_that_does_not_set_its_version_is_found_out() {
+    assertThatThrownBy(() -> open("CREATE TABLE extra (x TEXT) STRICT;"))
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessageContaining("version " + NEXT);
+    try (Book book = Shop.open(folder)) {
+      assertThat(book.verify()).isEmpty();
+    }
+  }
+
+  @Test
+  void a_book_that_is_up_to_date_needs_no_step_and_no_copy() {
+    Migrations steps =
+        new Migrations(
+            SHIPPED,
+            version -> {
+              throw new AssertionError("step " + version);
+            });
+    Book.open(Shop.file(folder), CLOCK, steps).close();
+    assertThat(Copies.folder(Shop.file(folder))).doesNotExist();
+  }
+
+  @Test
+  void a_book_that_lost_its_write_ahead_mode_gets_it_back() throws SQLException {
+    Shop.behind(folder, "PRAGMA journal_mode = DELETE");
+    Shop.open(folder).close();
+    try (Store store = Connections.open(Shop.file(folder), Connections.PATIENCE)) {
+      assertThat(Migrations.state(store).inWal()).isTrue();
+    }
+  }
+}
