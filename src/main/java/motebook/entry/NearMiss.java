@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.function.Function;
 
 /** The names that come closest to what was typed. */
-final class NearMiss {
+public final class NearMiss {
   private static final int MOST = 3;
 
   private NearMiss() {}
@@ -35,8 +35,8 @@ final class NearMiss {
     return best(near);
   }
 
-  /** The nearest of some words. */
-  static List<String> words(String typed, List<String> words) {
+  /** The nearest of some words to a typed one, nearest first; none where none is near. */
+  public static List<String> words(String typed, List<String> words) {
     List<Candidate> near = new ArrayList<>();
     words.forEach(word -> consider(typed, word, 1, word, near));
     return best(near);
