@@ -37,7 +37,7 @@ public final class Commands {
             .addSubcommand(places(desk))
             .addSubcommand(people(desk))
             .addSubcommand(limits(desk))
-            .addSubcommand(reckon(desk))
+            .addSubcommand(ReckonCommand.line(desk))
             .addSubcommand(new UndoCommand(desk))
             .addSubcommand(new HistoryCommand(desk))
             .addSubcommand(new VerifyCommand(desk))
@@ -70,16 +70,6 @@ public final class Commands {
     return new CommandLine(new LimitsCommand.Group())
         .addSubcommand(new LimitsCommand.ListAll(desk))
         .addSubcommand(new LimitsCommand.Use(desk));
-  }
-
-  private static CommandLine reckon(Desk desk) {
-    return new CommandLine(new ReckonCommand.Group())
-        .addSubcommand(new ReckonCommand.Twa(desk))
-        .addSubcommand(new ReckonCommand.Mixture(desk))
-        .addSubcommand(new ReckonCommand.Clear(desk))
-        .addSubcommand(new ReckonCommand.Air(desk))
-        .addSubcommand(new ReckonCommand.Shift(desk))
-        .addSubcommand(new ReckonCommand.Wear(desk));
   }
 
   private static int misused(ParameterException e, World world) {

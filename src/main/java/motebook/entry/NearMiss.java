@@ -8,9 +8,20 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /** Finds the names that a misspelt word, with the words around it, may have meant. */
-final class NearMiss {
+public final class NearMiss {
   private static final int WIDEST = 6;
   private static final int MOST_SHOWN = 4;
+
+  /** The nearest of some words to a typed one, nearest first; none where none is near. */
+  public static List<String> words(String typed, List<String> words) {
+    int most = Window.tolerance(typed.length());
+    return words.stream()
+        .distinct()
+        .filter(word -> Spelling.distance(typed, word, most) <= most)
+        .sorted(Comparator.comparingInt(word -> Spelling.distance(typed, word, most)))
+        .limit(MOST_SHOWN)
+        .toList();
+  }
 
   private final Line line;
   private final int start;

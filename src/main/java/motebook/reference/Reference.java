@@ -52,7 +52,16 @@ public final class Reference {
    * @throws WrongTable at the first thing that is not as it must be
    */
   static Reference edited(Function<String, UnaryOperator<String>> edit) {
-    return new Reference(name -> new StringReader(edit.apply(name).apply(text(name))));
+    return new Reference(editor(edit));
+  }
+
+  static Function<String, Reader> editor(Function<String, UnaryOperator<String>> edit) {
+    return name -> new StringReader(edit.apply(name).apply(text(name)));
+  }
+
+  /** Opens a shipped table. */
+  static Reader open(String name) {
+    return new InputStreamReader(stream(name), StandardCharsets.UTF_8);
   }
 
   private static String text(String name) {
@@ -151,7 +160,6 @@ public final class Reference {
   }
 
   private static final class Shipped {
-    static final Reference TABLES =
-        new Reference(name -> new InputStreamReader(stream(name), StandardCharsets.UTF_8));
+    static final Reference TABLES = new Reference(Reference::open);
   }
 }

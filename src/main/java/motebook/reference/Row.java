@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.csv.CSVRecord;
 
 /** One row of a shipped table, read cell by cell with a check at each. */
@@ -48,15 +49,46 @@ final class Row {
   }
 
   double number(String column) {
+    double value = signed(column);
+    if (value < 0) {
+      throw wrong(column, "must be finite and not negative: " + value);
+    }
+    return value;
+  }
+
+  double positive(String column) {
+    double value = number(column);
+    if (value == 0) {
+      throw wrong(column, "must be above 0");
+    }
+    return value;
+  }
+
+  /** A number that may be below 0. */
+  double signed(String column) {
     try {
       double value = Double.parseDouble(word(column));
-      if (!Double.isFinite(value) || value < 0) {
-        throw wrong(column, "must be finite and not negative: " + value);
+      if (!Double.isFinite(value)) {
+        throw wrong(column, "must be finite: " + value);
       }
       return value;
     } catch (NumberFormatException e) {
       throw wrong(column, "no number: \"" + text(column) + "\"");
     }
+  }
+
+  /** A number above 0, or an empty cell. */
+  OptionalDouble optional(String column) {
+    return text(column).isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(positive(column));
+  }
+
+  /** A cell that says yes or no. */
+  boolean yes(String column) {
+    String cell = word(column);
+    if (!cell.equals("yes") && !cell.equals("no")) {
+      throw wrong(column, "yes or no: \"" + cell + "\"");
+    }
+    return cell.equals("yes");
   }
 
   /** A figure and its range from three columns, low to high. */

@@ -190,23 +190,15 @@ final class Tables {
                 row.word("set"),
                 row.word("body"),
                 row.word("place"),
-                positive(row, "mg_m3"),
+                row.positive("mg_m3"),
                 row.oneOf(Limit.Fraction.class, "fraction"),
-                (int) positive(row, "averaging_min"),
+                (int) row.positive("averaging_min"),
                 woodClasses(row),
                 row.date("valid_from"),
                 row.date("valid_to"),
                 row.text("edition"),
                 row.word("evidence"),
                 row.word("source")));
-  }
-
-  private static double positive(Row row, String column) {
-    double value = row.number(column);
-    if (value == 0) {
-      throw row.wrong(column, "must be above 0");
-    }
-    return value;
   }
 
   private static Set<WoodClass> woodClasses(Row row) {

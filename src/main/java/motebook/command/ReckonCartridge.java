@@ -1,0 +1,158 @@
+package motebook.command;
+
+import static motebook.command.Numbers.positive;
+import static motebook.command.Numbers.within;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import motebook.desk.CartridgeLife;
+import motebook.entry.NearMiss;
+import motebook.model.Refusal;
+import motebook.model.Text;
+import motebook.reference.Solvent;
+import motebook.reference.Solvents;
+import motebook.report.Figures;
+import motebook.report.Json;
+import motebook.science.CartridgeUse;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** A desk reckoning of the life of a cartridge. */
+@Command(
+    name = "cartridge",
+    description = "How long an organic-vapour cartridge lasts, before any safety fraction.")
+final class ReckonCartridge extends Reckoning {
+  private static final String CAUTION =
+      "An estimate, before any safety fraction: the maker's data come first. Write a change"
+          + " schedule and keep to it; smell is none.";
+
+  @Parameters(arity = "1..*", paramLabel = "SOLVENT", description = "Name or CAS number.")
+  private List<String> solvent;
+
+  @Option(
+      names = "--ppm",
+      required = true,
+      paramLabel = "N",
+      description = "Concentration outside the mask.")
+  private String ppm;
+
+  @Option(
+      names = "--flow",
+      defaultValue = "53.3",
+      paramLabel = "Q",
+      description = "What the wearer breathes, L/min (default 53.3).")
+  private String flow;
+
+  @Option(
+      names = "--humidity",
+      defaultValue = "50",
+      paramLabel = "PERCENT",
+      description = "Relative humidity (default 50); above 85 halves the life.")
+  private String humidity;
+
+  @Option(
+      names = "--carbon",
+      defaultValue = "52",
+      paramLabel = "G",
+      description = "Carbon of the pair, g (default 52).")
+  private String carbon;
+
+  ReckonCartridge(Desk desk) {
+    super(desk);
+  }
+
+  @Override
+  public Integer call() {
+    CartridgeUse use =
+        new CartridgeUse(
+            positive("--ppm", ppm),
+            positive("--flow", flow),
+            within("--humidity", humidity, 0, 100),
+            positive("--carbon", carbon));
+    Solvent found = found(String.join(" ", solvent));
+    CartridgeLife life = CartridgeLife.of(found, use);
+    return answer(json(life), lines(found, life).toArray(String[]::new));
+  }
+
+  private static Solvent found(String name) {
+    Solvents solvents = Solvents.shipped();
+    return solvents
+        .find(name)
+        .orElseThrow(
+            () ->
+                new Refusal(
+                    "No solvent is called \""
+                        + Text.clean(name)
+                        + "\". "
+                        + nearest(Text.folded(name), solvents)));
+  }
+
+  private static String nearest(String typed, Solvents solvents) {
+    List<String> all =
+        solvents.all().stream().flatMap(s -> s.names().stream()).map(Text::folded).toList();
+    Set<String> near = new LinkedHashSet<>(NearMiss.words(typed, all));
+    all.stream().filter(name -> !typed.isEmpty() && name.contains(typed)).forEach(near::add);
+    return near.isEmpty()
+        ? "These are known: "
+            + solvents.all().stream().map(Solvent::spoken).collect(Collectors.joining(", "))
+            + "."
+        : "The nearest: " + String.join(", ", near) + ".";
+  }
+
+  private static Object json(CartridgeLife life) {
+    return Json.object(
+        "minutes",
+        life.shortest().map(CartridgeLife.Estimate::minutes).orElse(null),
+        "basis",
+        life.shortest().map(CartridgeLife.Estimate::basis).orElse(null),
+        "table_minutes",
+        orNull(life.table()),
+        "wheeler_jonas_minutes",
+        orNull(life.wheelerJonas()),
+        "rule_of_thumb_minutes",
+        orNull(life.ruleOfThumb()),
+        "note",
+        life.notes().isEmpty() ? null : String.join(" ", life.notes()));
+  }
+
+  private static Double orNull(OptionalDouble value) {
+    return value.isPresent() ? value.getAsDouble() : null;
+  }
+
+  private static List<String> lines(Solvent solvent, CartridgeLife life) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        life.shortest()
+            .map(best -> solvent.name() + ": about " + minutes(best) + " to 10 % breakthrough")
+            .orElse(solvent.name() + ": no cartridge time"));
+    if (life.estimates().size() > 1) {
+      lines.add(
+          "The shortest of: "
+              + life.estimates().stream()
+                  .map(ReckonCartridge::minutes)
+                  .collect(Collectors.joining(", ")));
+    }
+    life.notes().forEach(lines::add);
+    if (!life.estimates().isEmpty()) {
+      lines.add(CAUTION);
+    }
+    return lines;
+  }
+
+  private static String minutes(CartridgeLife.Estimate estimate) {
+    return Figures.rough(estimate.minutes()) + " min (" + said(estimate.basis()) + ")";
+  }
+
+  private static String said(String basis) {
+    return switch (basis) {
+      case "table" -> "printed table";
+      case "wheeler-jonas" -> "Wheeler and Jonas";
+      default -> "rule of thumb";
+    };
+  }
+}

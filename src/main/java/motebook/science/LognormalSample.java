@@ -1,0 +1,69 @@
+package motebook.science;
+
+import java.util.Arrays;
+import org.hipparchus.special.Erf;
+
+/**
+ * Measured results taken as draws from a lognormal distribution.
+ *
+ * @param n how many, at least 2
+ * @param mean plain mean
+ * @param logMean mean of the natural logarithms
+ * @param logSd standard deviation of the natural logarithms (divisor n − 1)
+ */
+public record LognormalSample(int n, double mean, double logMean, double logSd) {
+  private static final double Z95 = 1.645;
+
+  /**
+   * The sample of some results.
+   *
+   * @param results each above 0, two or more
+   * @throws IllegalArgumentException otherwise
+   */
+  public static LognormalSample of(double... results) {
+    if (results.length < 2 || Arrays.stream(results).anyMatch(x -> !(x > 0))) {
+      throw new IllegalArgumentException("needs two results or more, each above 0");
+    }
+    int n = results.length;
+    double mean = Arrays.stream(results).average().orElseThrow();
+    double logMean = Arrays.stream(results).map(Math::log).average().orElseThrow();
+    double squares = Arrays.stream(results).map(x -> square(Math.log(x) - logMean)).sum();
+    return new LognormalSample(n, mean, logMean, Math.sqrt(squares / (n - 1)));
+  }
+
+  /** Geometric mean. */
+  public double gm() {
+    return Math.exp(logMean);
+  }
+
+  /** Geometric standard deviation, ≥ 1. */
+  public double gsd() {
+    return Math.exp(logSd);
+  }
+
+  /** 95th percentile, {@code GM·GSD^1.645}. */
+  public double p95() {
+    return Math.exp(logMean + Z95 * logSd);
+  }
+
+  /** Share over a limit above 0, {@code 1 − Φ((ln L − ln GM)/ln GSD)}, 0 to 1. */
+  public double shareOver(double limit) {
+    double distance = Math.log(limit) - logMean;
+    return logSd == 0 ? (distance < 0 ? 1 : 0) : 0.5 * Erf.erfc(distance / (logSd * Math.sqrt(2)));
+  }
+
+  /**
+   * Upper limit for the 95th percentile, {@code exp(ȳ + K·s)}.
+   *
+   * @param confidence above 0, below 1
+   */
+  public double upperToleranceLimit(double confidence) {
+    return logSd == 0
+        ? gm()
+        : Math.exp(logMean + ToleranceFactor.of95thPercentile(n, confidence) * logSd);
+  }
+
+  private static double square(double x) {
+    return x * x;
+  }
+}
