@@ -3,6 +3,7 @@ package motebook.screen;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -18,16 +19,15 @@ import motebook.screen.terminal.Window;
 final class Loop {
   private static final long TICK_NS = TimeUnit.SECONDS.toNanos(1);
 
-  /** A thread has failed. */
+  /** Something that happened, or the fault of a thread. */
   private record Event(Message message, Throwable crash) {}
 
   private final BlockingQueue<Event> events = new LinkedBlockingQueue<>();
   private final AtomicReference<State> state;
-  private final Window window;
   private final Clock clock;
+  private Optional<State> drawn = Optional.empty();
 
-  Loop(Window window, Clock clock, State opening) {
-    this.window = window;
+  Loop(Clock clock, State opening) {
     this.clock = clock;
     this.state = new AtomicReference<>(opening);
   }
@@ -45,27 +45,30 @@ final class Loop {
     events.add(new Event(null, cause));
   }
 
+  /** Asks for what is shown first; it can be read while the terminal is still being opened. */
+  void start(Worker worker) {
+    follow(Update.open(state.get()), worker);
+  }
+
   /**
-   * Runs until the person leaves.
+   * Runs in a window until the person leaves.
    *
    * @throws InterruptedException if the thread is interrupted
    * @throws Crash if any thread has failed
    */
-  void run(Worker worker) throws InterruptedException {
-    follow(Update.open(state.get()), worker);
-    draw();
+  void run(Window window, Worker worker) throws InterruptedException {
+    take(new Message.Resized(window.size()), worker);
     long tick = System.nanoTime() + TICK_NS;
     while (!state.get().over()) {
+      if (events.isEmpty()) {
+        draw(window);
+      }
       Event event = events.poll(tick - System.nanoTime(), TimeUnit.NANOSECONDS);
-      State before = state.get();
       if (event == null) {
         tick = System.nanoTime() + TICK_NS;
         take(new Message.Ticked(now()), worker);
       } else {
         take(message(event), worker);
-      }
-      if (events.isEmpty() && !before.equals(state.get())) {
-        draw();
       }
     }
   }
@@ -90,9 +93,12 @@ final class Loop {
     step.tasks().forEach(worker::submit);
   }
 
-  private void draw() {
+  private void draw(Window window) {
     State now = state.get();
-    window.draw(View.view(now, now.size()));
+    if (!drawn.equals(Optional.of(now))) {
+      window.draw(View.view(now, now.size()));
+      drawn = Optional.of(now);
+    }
   }
 
   /** A thread of the screens has failed. */

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import motebook.journal.Book;
+import motebook.screen.state.Size;
 import motebook.screen.state.State;
 import motebook.screen.terminal.Window;
 
@@ -37,31 +38,33 @@ public final class Screen {
 
   private static int show(Book book, Clock clock, Options options) throws IOException {
     Draft draft = Draft.beside(book.file());
+    Loop loop = new Loop(clock, opening(clock, options, draft));
     Clerk clerk = new Clerk(book, clock, draft);
-    try (Window window = Window.open(options.palette())) {
-      Loop loop = new Loop(window, clock, opening(window, clock, options, draft));
-      Rescue rescue = new Rescue(window, loop, draft);
-      try (rescue) {
-        window.listen(loop::tell, loop::crash);
-        run(loop, clerk);
-      } catch (RuntimeException | Error crash) {
-        return told(crash, window, rescue);
+    try (Worker worker = new Worker(clerk, loop::tell, loop::crash)) {
+      loop.start(worker);
+      try (Window window = Window.open(options.palette());
+          Rescue rescue = new Rescue(window, loop, draft)) {
+        return run(loop, window, worker, rescue);
       }
     }
-    return 0;
   }
 
-  private static State opening(Window window, Clock clock, Options options, Draft draft) {
+  private static State opening(Clock clock, Options options, Draft draft) {
     LocalDateTime now = LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES);
     LocalDate day = options.day().orElse(now.toLocalDate());
-    return State.opening(window.size(), options.look(), now, day, draft.read());
+    return State.opening(Size.USUAL, options.look(), now, day, draft.read());
   }
 
-  private static void run(Loop loop, Clerk clerk) {
-    try (Worker worker = new Worker(clerk, loop::tell, loop::crash)) {
-      loop.run(worker);
+  private static int run(Loop loop, Window window, Worker worker, Rescue rescue) {
+    try {
+      window.listen(loop::tell, loop::crash);
+      loop.run(window, worker);
+      return 0;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+      return 1;
+    } catch (RuntimeException | Error crash) {
+      return told(crash, window, rescue);
     }
   }
 

@@ -1,7 +1,5 @@
 /**
- * The text-mode screens. {@code State} changes only by messages in {@code update}, {@code view}
- * draws it as cells of characters and roles; reading and writing the book are tasks on a worker
- * thread, whose results come back as messages. The terminal is as it was before, however the
- * program ends.
+ * The text-mode screens: {@link motebook.screen.Screen} opens them, a loop takes messages, a worker
+ * reads and writes the book, and the terminal is left as it was, however they end.
  */
 package motebook.screen;

@@ -14,6 +14,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import motebook.journal.Book;
+import motebook.model.MaskUse;
 import motebook.model.Work;
 import motebook.screen.state.Focus;
 import motebook.screen.state.Key;
@@ -182,6 +183,37 @@ class PilotTest {
     assertThat(pilot.screen()).contains("shop air");
     assertThat(pilot.press("r").screen()).contains("yard air").contains("outdoors");
     assertThat(pilot.press("r").screen()).contains("shop air");
+  }
+
+  @Test
+  void a_mask_has_its_bar_and_the_notes_say_why_it_is_not_credited() {
+    Work plain = work("me", 8);
+    pilot
+        .book()
+        .log(
+            new Work(
+                "me",
+                "shop",
+                TODAY,
+                plain.start(),
+                plain.minutes(),
+                "drilling",
+                Optional.empty(),
+                List.of(),
+                Optional.of(new MaskUse("half mask", true, 90)),
+                ""));
+    pilot.pass(0);
+    String bar =
+        pilot
+            .press("t")
+            .screen()
+            .lines()
+            .filter(l -> l.startsWith(" mask on"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(bar.substring(10)).contains("┅┅").doesNotContain("━");
+    assertThat(pilot.screen()).doesNotContain("no mask worn").contains("wearing half mask");
+    assertThat(pilot.press("n").screen()).contains("The mask is not credited in 08:00-08:30");
   }
 
   @Test

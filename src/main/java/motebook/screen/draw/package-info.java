@@ -1,2 +1,5 @@
-/** From state to cells: pure; a cell has a character and a role, never a colour. */
+/**
+ * From a state to cells, each a character and what it is there for: pure functions. Colours are
+ * chosen elsewhere.
+ */
 package motebook.screen.draw;

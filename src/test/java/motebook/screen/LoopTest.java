@@ -1,0 +1,94 @@
+package motebook.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import motebook.journal.Book;
+import motebook.screen.state.Key;
+import motebook.screen.state.Look;
+import motebook.screen.state.Message;
+import motebook.screen.state.Size;
+import motebook.screen.state.State;
+import motebook.screen.terminal.Palette;
+import motebook.screen.terminal.Window;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+@Timeout(30)
+class LoopTest {
+  private final DefaultVirtualTerminal terminal =
+      new DefaultVirtualTerminal(new TerminalSize(100, 30));
+  private final Clock clock = Clock.fixed(Pilot.NOON.toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
+
+  @TempDir Path folder;
+  private Book book;
+  private Loop loop;
+  private Worker worker;
+  private Window window;
+
+  @BeforeEach
+  void open() throws IOException {
+    LocalDate today = Pilot.NOON.toLocalDate();
+    book = Book.open(folder.resolve("book.db"), clock);
+    loop = new Loop(clock, State.opening(Size.USUAL, Look.UNICODE, Pilot.NOON, today, ""));
+    Clerk clerk = new Clerk(book, clock, Draft.beside(book.file()));
+    worker = new Worker(clerk, loop::tell, loop::crash);
+    window = Window.on(terminal, Palette.NONE);
+  }
+
+  @AfterEach
+  void close() {
+    window.close();
+    worker.close();
+    book.close();
+  }
+
+  @Test
+  void it_runs_at_the_size_of_the_window_until_the_person_leaves() throws InterruptedException {
+    loop.start(worker);
+    loop.tell(new Message.Pressed(Key.of('q')));
+    loop.run(window, worker);
+    assertThat(loop.state().size()).isEqualTo(new Size(100, 30));
+    assertThat(loop.state().over()).isTrue();
+  }
+
+  @Test
+  void what_is_asked_for_before_the_window_is_open_is_shown_in_it() throws Exception {
+    loop.start(worker);
+    Thread screens = new Thread(this::run);
+    screens.start();
+    while (!Pilot.shown(terminal).contains("Nothing is in this book yet.")) {
+      Thread.onSpinWait();
+    }
+    loop.tell(new Message.Pressed(Key.of('q')));
+    screens.join();
+    assertThat(loop.state().sheet().current()).isPresent();
+  }
+
+  private void run() {
+    try {
+      loop.run(window, worker);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  @Test
+  void what_a_thread_fails_with_ends_it_and_is_handed_on() {
+    IllegalStateException fault = new IllegalStateException("a fault");
+    loop.crash(fault);
+    assertThatThrownBy(() -> loop.run(window, worker))
+        .isInstanceOf(Loop.Crash.class)
+        .hasCause(fault);
+  }
+}
