@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import motebook.entry.Said.Fault;
+import motebook.model.Names;
 import motebook.model.Refusal;
 
 /** Says what is wrong with a line that cannot be read, at the word where it goes wrong. */
 final class Complaint {
   private static final int MOST_LISTED = 12;
+  private static final int SHORTEST_JOINT = 4;
 
   private final Line line;
   private final Vocabularies names;
@@ -89,8 +91,24 @@ final class Complaint {
     if (expected == Slot.START) {
       return noTime(typed);
     }
+    List<String> joints = expected == null ? misspeltJoint(phrase) : List.of();
+    if (!joints.isEmpty()) {
+      return didYouMean(line.token(phrase.nameFrom()).word(), joints);
+    }
     List<String> near = nearMiss.around(phrase.nameFrom(), expected);
     return near.isEmpty() ? nothingNear(expected, typed) : didYouMean(typed, near);
+  }
+
+  /** The joints that one letter makes of a word; the short ones are one letter from anything. */
+  private List<String> misspeltJoint(Phrase phrase) {
+    String word = line.token(phrase.nameFrom()).word();
+    return word.length() < SHORTEST_JOINT - 1
+        ? List.of()
+        : Names.JOINTS.stream()
+            .filter(joint -> joint.length() >= SHORTEST_JOINT && !joint.endsWith(":"))
+            .filter(joint -> Spelling.distance(word, joint, 1) <= 1)
+            .sorted()
+            .toList();
   }
 
   private String nothingNear(Slot expected, String typed) {
@@ -104,7 +122,15 @@ final class Complaint {
       case DAY -> quoted + " is no date: say it as 2026-03-02, today, yesterday or a weekday.";
       case MASK -> WorkRules.respiratorNotHeld(typed, labels(Slot.MASK));
       case PLACE, PERSON ->
-          "The book has no " + expected.label() + " " + quoted + ". It has " + known(expected);
+          "The book has no "
+              + expected.label()
+              + " "
+              + quoted
+              + ". It has "
+              + known(expected)
+              + " Add one with: motebook "
+              + expected.label()
+              + " add NAME";
       default -> quoted + " is no " + expected.label() + ". Known are " + known(expected);
     };
   }

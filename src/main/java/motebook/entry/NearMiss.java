@@ -2,9 +2,11 @@ package motebook.entry;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Finds the names that a misspelt word, with the words around it, may have meant. */
@@ -62,7 +64,7 @@ public final class NearMiss {
    * @param expected the slot whose joint was said, null for a bare word
    */
   List<String> around(int index, Slot expected) {
-    List<Near> nearest = nearest(index);
+    List<Near> nearest = nearest(index, wanted(expected));
     boolean asExpected = nearest.stream().anyMatch(near -> near.slot() == expected);
     return nearest.stream()
         .filter(near -> !asExpected || near.slot() == expected)
@@ -74,7 +76,7 @@ public final class NearMiss {
 
   /** The same, but only names of several words of which one letter is wrong. */
   List<String> oneLetterOff(int index) {
-    return nearest(index).stream()
+    return nearest(index, wanted(null)).stream()
         .filter(near -> near.distance() == 1 && near.words() > 1)
         .map(near -> said(null, near))
         .limit(MOST_SHOWN)
@@ -86,10 +88,21 @@ public final class NearMiss {
     return plain ? near.entry().label() : near.slot().said(near.entry().label());
   }
 
-  private List<Near> nearest(int index) {
+  /** Whoever says "by" or "in" means a name of the book's own, not a tool that sounds alike. */
+  private static Set<Slot> wanted(Slot expected) {
+    if (expected == Slot.PERSON) {
+      return EnumSet.of(expected);
+    }
+    // "in the shop" is an operation, too.
+    return expected == Slot.PLACE
+        ? EnumSet.of(expected, Slot.OPERATION)
+        : EnumSet.allOf(Slot.class);
+  }
+
+  private List<Near> nearest(int index, Set<Slot> wanted) {
     List<Window> windows = windows(index);
     List<Near> all = new ArrayList<>();
-    for (Slot slot : Slot.values()) {
+    for (Slot slot : wanted) {
       for (Vocabulary.Entry entry : names.of(slot).entries()) {
         nearest(slot, entry, windows).ifPresent(all::add);
       }

@@ -61,6 +61,10 @@ class RefusedLinesTest {
           40m table saw with xyzzy                   | xyzzy        | is no control. Known are tool vacuum
           40m table saw at 9                         | 9            | say at 9:00, at 9am or at 9pm
           40m table saw at 25:00                     | 25:00        | say it as 9:15, 14:30 or 2:30pm
+          40m table saw by Bob                       | Bob          | The book has no person "Bob". It has
+          40m table saw by Bob                       | Bob          | motebook person add NAME
+          40m table saw oak wiht collector           | wiht         | did you mean with?
+          40m table saw oak nte slow                 | nte slow     | did you mean note?
           40m table saw at lunch                     | lunch        | no time of day
           40m table saw on yesterday                 | yesterday    | the start must be said too
           40m table saw today                        | today        | the start must be said too
