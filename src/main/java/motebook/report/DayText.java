@@ -35,11 +35,7 @@ public final class DayText {
   public static List<String> dose(DayReport day, Ink ink) {
     List<String> lines = new ArrayList<>();
     lines.add("8-h mean  outside " + ink.headline(Wording.estimate(day.outside().estimate())));
-    lines.add(
-        "          inside  "
-            + (Wording.masked(day)
-                ? Wording.estimate(day.inside().estimate())
-                : "the same: no mask worn"));
+    lines.add("          inside  " + Wording.inside(day.inside().estimate(), Wording.masked(day)));
     day.limit()
         .ifPresent(
             held -> {

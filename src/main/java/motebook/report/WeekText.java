@@ -26,7 +26,8 @@ public final class WeekText {
       return lines;
     }
     lines.add("40-h mean   outside " + ink.headline(Wording.estimate(week.outsideMean())));
-    lines.add("            inside  " + Wording.estimate(week.insideMean()));
+    boolean masked = week.days().stream().anyMatch(Wording::masked);
+    lines.add("            inside  " + Wording.inside(week.insideMean(), masked));
     lines.add("over limit  " + daysOver(week.daysOverLimit()) + " by the headline figure outside");
     week.contributions().stream().limit(WORST).forEach(c -> lines.add(worst(c, week.person())));
     lines.add(Wording.ESTIMATES);

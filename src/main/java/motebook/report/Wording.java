@@ -44,6 +44,11 @@ public final class Wording {
             + ")";
   }
 
+  /** The estimate inside the mask, said once where no mask was worn. */
+  public static String inside(Estimate inside, boolean masked) {
+    return masked ? estimate(inside) : "the same: no mask worn";
+  }
+
   /** {@code orbital sanding of oak}. */
   public static String job(Source source) {
     return source.session().work().material().isEmpty()
