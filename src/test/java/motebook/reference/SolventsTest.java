@@ -61,14 +61,8 @@ class SolventsTest {
     assertThatThrownBy(
             () ->
                 Solvents.edited(
-                    name -> text -> name.equals(table) ? replaceFirst(text, was, is) : text))
+                    name -> text -> name.equals(table) ? Edits.replaceFirst(text, was, is) : text))
         .isInstanceOf(WrongTable.class)
         .hasMessageStartingWith(told);
-  }
-
-  private static String replaceFirst(String text, String was, String is) {
-    int at = text.indexOf(was);
-    assertThat(at).as("the table holds " + was).isNotNegative();
-    return text.substring(0, at) + is + text.substring(at + was.length());
   }
 }
