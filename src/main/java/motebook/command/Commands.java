@@ -17,15 +17,17 @@ public final class Commands {
    *     book
    */
   public static int run(World world, String... arguments) {
-    int code = line(world).execute(arguments);
+    Desk desk = new Desk(world);
+    int code = line(desk).execute(arguments);
+    desk.warning().ifPresent(world.err()::println);
     world.out().flush();
     world.err().flush();
     return code;
   }
 
   /** The tree of commands. */
-  static CommandLine line(World world) {
-    Desk desk = new Desk(world);
+  private static CommandLine line(Desk desk) {
+    World world = desk.world();
     CommandLine log = new CommandLine(new LogCommand(desk));
     // A note may hold a word that begins with a hyphen; the line itself tells what it cannot read.
     log.setUnmatchedOptionsArePositionalParams(true).setEndOfOptionsDelimiter("\u0000");

@@ -24,6 +24,7 @@ import picocli.CommandLine.ScopeType;
 /** What every command shares: the book, the ink, the scene a line is read against. */
 final class Desk {
   private final World world;
+  private Optional<Book> opened = Optional.empty();
 
   @Option(
       names = "--book",
@@ -82,7 +83,14 @@ final class Desk {
   }
 
   Book open() {
-    return Book.open(bookFile(), clock());
+    Book book = Book.open(bookFile(), clock());
+    opened = Optional.of(book);
+    return book;
+  }
+
+  /** What went wrong beside the last change, such as a daily copy that could not be made. */
+  Optional<String> warning() {
+    return opened.flatMap(Book::warning);
   }
 
   Color color() {

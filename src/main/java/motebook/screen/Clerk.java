@@ -145,7 +145,8 @@ final class Clerk {
     try {
       Scene scene = scene(line.person());
       Work work = book.log(SpokenLine.read(line.text(), scene)).work();
-      return new Message.Logged(work, SpokenLine.say(work, scene));
+      String warning = book.warning().map(". "::concat).orElse("");
+      return new Message.Logged(work, SpokenLine.say(work, scene) + warning);
     } catch (Refusal refusal) {
       return new Message.NotLogged(line.text(), fault(refusal));
     } catch (BookTrouble trouble) {

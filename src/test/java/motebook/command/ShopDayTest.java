@@ -127,6 +127,17 @@ class ShopDayTest {
   }
 
   @Test
+  void a_daily_copy_that_cannot_be_made_is_told_and_the_session_is_kept() throws Exception {
+    shell.say("log 20m assembly at 8:00");
+    Files.writeString(folder.resolve("book.db.copies"), "a file where the folder should be");
+    shell.at("2026-03-03T18:00");
+    Shell.Said said = shell.say("log 20m assembly at 9:00");
+    assertThat(said.code()).isZero();
+    assertThat(said.err()).contains("copy of the book was not made");
+    assertThat((List<?>) at(shell.json("day 2026-03-03"), "sessions")).hasSize(1);
+  }
+
+  @Test
   void names_and_notes_cannot_hurt_the_book_or_the_terminal() {
     shell.run("person", "add", "Robert'); DROP TABLE session;--");
     shell.run("log", "20m assembly at 8:00 note \u001b[31mred\u202e\u0007 ' OR 1=1");

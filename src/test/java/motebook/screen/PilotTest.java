@@ -54,6 +54,16 @@ class PilotTest {
   }
 
   @Test
+  void a_daily_copy_that_cannot_be_made_is_told_beside_what_was_logged() throws IOException {
+    pilot.type("20m assembly at 8:00").press("Enter");
+    Files.writeString(folder.resolve("book.db.copies"), "a file where the folder should be");
+    pilot.type("20m assembly at 9:00").press("Enter");
+    assertThat(pilot.book().sessionsOn(TODAY)).hasSize(2);
+    String unwrapped = pilot.screen().replaceAll("\\s+", " ");
+    assertThat(unwrapped).contains("Today's copy of the book was not made");
+  }
+
+  @Test
   void escape_leaves_the_line_and_keeps_its_text() {
     pilot.press("Enter").type("25m drilling of pine").press("Escape");
     assertThat(pilot.state().focus()).isEqualTo(Focus.DAY);
