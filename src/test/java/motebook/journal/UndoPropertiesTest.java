@@ -84,7 +84,7 @@ class UndoPropertiesTest {
           book.change(
               new Settings(
                       person(book, random), place(book, random), "set", 1 + random.nextDouble(), 7)
-                  .withUnits(Units.values()[random.nextInt(2)])
+                  .withUnits(random.nextBoolean() ? Units.US : Units.METRIC)
                   .withEquipment(List.of("a", "b").subList(0, random.nextInt(3))),
               "Settings");
       case 8 -> bench(book, random);
