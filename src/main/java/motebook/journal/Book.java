@@ -144,6 +144,27 @@ public final class Book implements AutoCloseable {
     return sessions.lastOf(people.known().idOf(person));
   }
 
+  /**
+   * The latest sessions of a person, newest first.
+   *
+   * @param most how many at most
+   * @throws Refusal if there is no such person
+   */
+  public List<Session> recentSessionsOf(String person, int most) {
+    return sessions.recentOf(people.known().idOf(person), most);
+  }
+
+  /**
+   * Everyone's sessions in which every word stands, newest first; all sessions for no word.
+   *
+   * @param words what is looked for
+   * @param before only sessions from before this one, to go on where an earlier answer ended
+   * @param most how many at most
+   */
+  public List<Session> find(List<Wanted> words, Optional<Session> before, int most) {
+    return sessions.found(words, before, most);
+  }
+
   /** What the book assumes where nothing else is said. */
   public Settings settings() {
     return preferences.read();
