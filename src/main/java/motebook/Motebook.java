@@ -32,11 +32,11 @@ public final class Motebook {
     System.exit(Commands.run(world, arguments));
   }
 
-  private static int openScreen(Path file, Optional<LocalDate> openAt, Color color) {
+  private static int openScreen(Path file, Optional<LocalDate> openAt, Color color, boolean plain) {
     Clock clock = Clock.system(ZoneId.systemDefault());
     Options chosen = Options.from(System.getenv(), Options.Colour.valueOf(color.name()));
     try (Book book = Book.open(file, clock)) {
-      return Screen.run(book, clock, chosen.openingAt(openAt));
+      return Screen.run(book, clock, chosen.openingAt(openAt).plainly(plain));
     }
   }
 }

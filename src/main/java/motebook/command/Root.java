@@ -34,6 +34,11 @@ final class Root implements Callable<Integer> {
   private boolean sample;
 
   @Option(
+      names = "--plain",
+      description = "Lines in, lines out: for a screen reader or a terminal that only prints.")
+  private boolean plain;
+
+  @Option(
       names = {"-h", "--help"},
       usageHelp = true,
       scope = ScopeType.INHERIT,
@@ -51,7 +56,7 @@ final class Root implements Callable<Integer> {
   public Integer call() {
     return sample
         ? openSample()
-        : desk.world().screen().open(desk.bookFile(), Optional.empty(), desk.color());
+        : desk.world().screen().open(desk.bookFile(), Optional.empty(), desk.color(), plain);
   }
 
   private int openSample() {
@@ -60,7 +65,7 @@ final class Root implements Callable<Integer> {
       Path book = folder.resolve("sample.db");
       Desk thrownAway = new Desk(desk.world(), book);
       LocalDate last = new SampleShopCommand(thrownAway).fill();
-      return desk.world().screen().open(book, Optional.of(last), desk.color());
+      return desk.world().screen().open(book, Optional.of(last), desk.color(), plain);
     } finally {
       remove(folder);
     }

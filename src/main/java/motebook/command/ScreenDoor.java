@@ -13,7 +13,8 @@ public interface ScreenDoor {
    * @param book the book's file
    * @param openAt the day to show first; today where empty
    * @param color when colours are used
+   * @param plain whether changes are told in lines instead of drawn
    * @return exit code
    */
-  int open(Path book, Optional<LocalDate> openAt, Color color);
+  int open(Path book, Optional<LocalDate> openAt, Color color, boolean plain);
 }

@@ -13,8 +13,9 @@ import motebook.screen.terminal.Palette;
  * @param palette the colours that are used
  * @param look the characters that are used
  * @param day the day that is shown first; today where none is given
+ * @param plain whether changes are told in lines instead of drawn
  */
-public record Options(Palette palette, Look look, Optional<LocalDate> day) {
+public record Options(Palette palette, Look look, Optional<LocalDate> day, boolean plain) {
 
   /** When colours are used. */
   public enum Colour {
@@ -25,12 +26,18 @@ public record Options(Palette palette, Look look, Optional<LocalDate> day) {
 
   /** What the surroundings of the program call for. */
   public static Options from(Map<String, String> environment, Colour colour) {
-    return new Options(palette(environment, colour), look(environment), Optional.empty());
+    return new Options(
+        palette(environment, colour), look(environment), Optional.empty(), isDumb(environment));
   }
 
   /** The same, opening at a day. */
   public Options openingAt(Optional<LocalDate> other) {
-    return new Options(palette, look, other);
+    return new Options(palette, look, other, plain);
+  }
+
+  /** The same, told in lines where that is asked for; a terminal that only prints always is. */
+  public Options plainly(boolean asked) {
+    return new Options(palette, look, day, plain || asked);
   }
 
   private static Palette palette(Map<String, String> environment, Colour colour) {

@@ -1,11 +1,16 @@
 package motebook.screen;
 
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import motebook.journal.Book;
+import motebook.screen.plain.Plain;
 import motebook.screen.state.Size;
 import motebook.screen.state.State;
 import motebook.screen.terminal.Window;
@@ -23,6 +28,9 @@ public final class Screen {
    * @return 0 after leaving, 1 if it could not go on; why was then told on standard error
    */
   public static int run(Book book, Clock clock, Options options) {
+    if (options.plain()) {
+      return plainly(book, clock, options);
+    }
     if (!Window.isTerminal()) {
       System.err.println(
           "The screens need a terminal; motebook --help lists the commands that do not.");
@@ -34,6 +42,28 @@ public final class Screen {
       System.err.println("The terminal cannot be used: " + e.getMessage() + ".");
       return 1;
     }
+  }
+
+  private static int plainly(Book book, Clock clock, Options options) {
+    Draft draft = Draft.beside(book.file());
+    Clerk clerk = new Clerk(book, clock, draft);
+    try {
+      new Plain(
+              opening(clock, options, draft),
+              clerk::perform,
+              () -> now(clock),
+              new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)),
+              new PrintWriter(System.out, true, StandardCharsets.UTF_8))
+          .run();
+      return 0;
+    } catch (IOException e) {
+      System.err.println("What is typed cannot be read: " + e.getMessage() + ".");
+      return 1;
+    }
+  }
+
+  private static LocalDateTime now(Clock clock) {
+    return LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES);
   }
 
   private static int show(Book book, Clock clock, Options options) throws IOException {
@@ -50,9 +80,8 @@ public final class Screen {
   }
 
   private static State opening(Clock clock, Options options, Draft draft) {
-    LocalDateTime now = LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES);
-    LocalDate day = options.day().orElse(now.toLocalDate());
-    return State.opening(Size.USUAL, options.look(), now, day, draft.read());
+    LocalDate day = options.day().orElse(now(clock).toLocalDate());
+    return State.opening(Size.USUAL, options.look(), now(clock), day, draft.read());
   }
 
   private static int run(Loop loop, Window window, Worker worker, Rescue rescue) {

@@ -7,12 +7,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The examples of the README are what the program says, word for word. */
 class ReadmeTest {
   private static final Path README = Path.of("README.md");
+  private static final Path GOLDEN = Path.of("src/test/resources/golden");
+  private static final Pattern SCREEN =
+      Pattern.compile("```screen (\\S+)\\n(.*?)```", Pattern.DOTALL);
   private static final String PROMPT = "$ motebook ";
 
   @TempDir Path folder;
@@ -46,6 +51,26 @@ class ReadmeTest {
       }
     }
     return String.join("\n", lines);
+  }
+
+  /** Screens on the page are the accepted ones, so they change with them. */
+  @Test
+  void every_screen_is_the_one_that_was_accepted() throws IOException {
+    Matcher screen = SCREEN.matcher(Files.readString(README));
+    StringBuilder shown = new StringBuilder();
+    int count = 0;
+    while (screen.find()) {
+      String golden = Files.readString(GOLDEN.resolve(screen.group(1) + ".txt"));
+      String whole = "```screen " + screen.group(1) + "\n" + golden + "```";
+      screen.appendReplacement(shown, Matcher.quoteReplacement(whole));
+      count++;
+    }
+    screen.appendTail(shown);
+    if (Boolean.getBoolean("golden.accept")) {
+      Files.writeString(README, shown.toString());
+    }
+    assertThat(shown.toString()).isEqualTo(Files.readString(README));
+    assertThat(count).as("the day and the week").isEqualTo(2);
   }
 
   @Test

@@ -54,7 +54,7 @@ final class Shell {
             new PrintWriter(out),
             new PrintWriter(err),
             false,
-            (book, openAt, color) -> {
+            (book, openAt, color, plain) -> {
               screenOpened = Optional.of(book);
               return 0;
             });

@@ -80,6 +80,10 @@ final class Shops {
     return did("me", "shop", start, minutes, what, controls);
   }
 
+  List<Session> sessions() {
+    return List.copyOf(sessions);
+  }
+
   DayReport report() {
     return Day.report(reckoning("me"));
   }

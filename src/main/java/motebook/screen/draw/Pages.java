@@ -16,6 +16,12 @@ final class Pages {
 
   private Pages() {}
 
+  /** The page as plain lines. */
+  static List<String> text(State state) {
+    return (state.focus() == Focus.HELP ? help() : notes(state))
+        .stream().map(Entry::text).map(Plainly::of).toList();
+  }
+
   /** Draws a page between two rows, from the line it was scrolled to. */
   static void draw(Canvas canvas, State state, int top, int end) {
     List<Entry> entries =

@@ -1,0 +1,92 @@
+package motebook.screen.plain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import motebook.model.Text;
+import motebook.screen.draw.Aloud;
+import motebook.screen.state.Focus;
+import motebook.screen.state.State;
+
+/** What there is to tell after a line was typed: what is new, and nothing that was told before. */
+final class Told {
+  private Told() {}
+
+  /** The first words. */
+  static List<String> opened(State before, State after) {
+    List<String> lines = new ArrayList<>();
+    lines.add("Motebook. Say what you did in one line, or a word; help lists the words.");
+    lines.addAll(changed(before, after));
+    return lines;
+  }
+
+  /** What has changed. */
+  static List<String> changed(State before, State after) {
+    List<String> lines = new ArrayList<>();
+    if (!after.notice().text().isEmpty()) {
+      lines.add(after.notice().text());
+    }
+    lines.addAll(after.over() ? List.of() : shown(before, after));
+    return lines;
+  }
+
+  private static List<String> shown(State before, State after) {
+    return switch (after.focus()) {
+      case LINE -> typed(after);
+      case FORM -> form(before, after);
+      case PROMPT -> prompt(after);
+      default -> page(before, after);
+    };
+  }
+
+  private static List<String> page(State before, State after) {
+    boolean samePage =
+        before.focus() == after.focus()
+            || before.focus() == Focus.LINE
+            || before.focus() == Focus.PROMPT
+            || before.focus() == Focus.QUESTION;
+    boolean sameDay =
+        before.sheet().current().isPresent()
+            && before.sheet().date().equals(after.sheet().date())
+            && before.sheet().person().equals(after.sheet().person());
+    boolean known = after.focus() == Focus.DAY && samePage && sameDay;
+    return known && !after.notice().text().isEmpty() ? Aloud.dose(after) : Aloud.page(after);
+  }
+
+  private static List<String> typed(State state) {
+    if (state.line().blank()) {
+      return Aloud.page(state);
+    }
+    List<String> lines = new ArrayList<>(Aloud.reading(state.line()));
+    boolean fits = state.line().current().map(r -> r.understood().isPresent()).orElse(false);
+    lines.add(
+        fits
+            ? "An empty line logs it; another line takes its place; esc leaves it."
+            : "Say the line again; esc leaves it.");
+    return lines;
+  }
+
+  private static List<String> form(State before, State after) {
+    List<String> lines = new ArrayList<>();
+    if (before.focus() != Focus.FORM) {
+      lines.add(
+          "A form, field by field: a text goes into the field, an empty line goes on, - empties"
+              + " it; back, save and esc are words.");
+    }
+    Optional<List<String>> said = after.pages().form().map(Aloud::reading);
+    said.filter(s -> !s.isEmpty()).ifPresent(lines::addAll);
+    lines.addAll(Aloud.page(after));
+    return lines;
+  }
+
+  private static List<String> prompt(State state) {
+    List<String> wrong = Aloud.reading(state.pages().prompt().line());
+    return wrong.isEmpty() ? Aloud.page(state) : wrong;
+  }
+
+  /** What can be said here instead. */
+  static List<String> notUnderstood(String line, State state) {
+    return List.of(
+        "\"" + Text.clean(line) + "\" is no word here. Words: " + Aloud.words(state.focus()) + ".");
+  }
+}

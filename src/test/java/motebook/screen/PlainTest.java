@@ -1,0 +1,110 @@
+package motebook.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import motebook.journal.Book;
+import motebook.screen.plain.Plain;
+import motebook.screen.state.Look;
+import motebook.screen.state.Size;
+import motebook.screen.state.State;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PlainTest {
+  private static final LocalDate TODAY = Pilot.NOON.toLocalDate();
+
+  @TempDir Path folder;
+  private final Clock clock = Clock.fixed(Pilot.NOON.toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
+
+  /** What is told when these lines are typed one after another. */
+  private String told(String... lines) throws IOException {
+    StringWriter told = new StringWriter();
+    try (Book book = Book.open(folder.resolve("book.db"), clock)) {
+      Draft draft = Draft.beside(book.file());
+      Clerk clerk = new Clerk(book, clock, draft);
+      new Plain(
+              State.opening(Size.USUAL, Look.ASCII, Pilot.NOON, TODAY, draft.read()),
+              clerk::perform,
+              () -> Pilot.NOON,
+              new BufferedReader(new StringReader(String.join("\n", lines) + "\n")),
+              new PrintWriter(told, true))
+          .run();
+    }
+    return told.toString();
+  }
+
+  @Test
+  void a_line_is_read_back_and_logged_by_an_empty_line() throws IOException {
+    String told = told("esc", "60m orb sand of oak at 9:00", "", "quit");
+    assertThat(told)
+        .contains("1h orbital sanding of oak in shop by me at 09:00 on 2026-03-04")
+        .contains("An empty line logs it")
+        .contains("Logged: 1h orbital sanding of oak")
+        .contains("8-h mean  outside about 3.1");
+    try (Book book = Book.open(folder.resolve("book.db"), clock)) {
+      assertThat(book.sessionsOn(TODAY)).hasSize(1);
+    }
+  }
+
+  @Test
+  void nothing_is_drawn() throws IOException {
+    String told = told("esc", "60m orb sand of oak at 9:00", "", "week", "day", "help", "esc", "q");
+    assertThat(told.codePoints().filter(c -> c >= 0x2500 && c < 0x2600)).isEmpty();
+    assertThat(told).doesNotContain("\u001b");
+  }
+
+  @Test
+  void a_line_that_is_not_understood_can_be_said_again() throws IOException {
+    String told = told("esc", "20m drillong of oak", "20m drilling of oak at 8:00", "", "q");
+    assertThat(told).contains("did you mean drilling").contains("Logged: 20m drilling of oak");
+  }
+
+  @Test
+  void the_first_run_asks_field_by_field() throws IOException {
+    String told = told("Hedda", "", "us", "20 x 16 x 8", "yes", "no", "400 cfm", "save", "q");
+    assertThat(told)
+        .contains("Field 1 of 7, your name: me")
+        .contains("Changed: name, settings, shop");
+    try (Book book = Book.open(folder.resolve("book.db"), clock)) {
+      assertThat(book.settings().person()).isEqualTo("Hedda");
+      assertThat(book.settings().equipment()).containsExactly("collector");
+    }
+  }
+
+  @Test
+  void a_question_is_answered_by_a_word() throws IOException {
+    String told = told("esc", "20m drilling of oak at 8:00", "", "undo", "yes", "quit");
+    assertThat(told).contains("Take this back?").contains("Taken back: Logged 2026-03-04 08:00");
+  }
+
+  @Test
+  void a_word_that_is_none_is_told_those_that_are() throws IOException {
+    assertThat(told("esc", "weak", "q"))
+        .contains("\"weak\" is no word here. Words: log work (Enter)");
+  }
+
+  @Test
+  void the_stopwatch_and_the_week_are_told_in_lines() throws IOException {
+    String told = told("esc", "stopwatch", "table saw of oak", "", "week", "q");
+    assertThat(told)
+        .contains("What are you starting?")
+        .contains("The stopwatch runs: table saw of oak")
+        .contains("Stopwatch 0 min: table saw of oak")
+        .contains("Week from Monday 2 March 2026, me");
+  }
+
+  @Test
+  void a_line_that_was_not_logged_is_kept_when_the_input_ends() throws IOException {
+    told("esc", "20m drilling of oak at 8:00");
+    assertThat(told("q")).contains("A line was left unfinished");
+  }
+}
