@@ -47,9 +47,7 @@ public record Work(
       throw new Refusal(
           "A session lasts up to 16 hours: got " + minutes + " minutes. Log the work in parts.");
     }
-    if (date.getYear() < 1900 || date.getYear() > 2199) {
-      throw new Refusal("The date " + date + " is outside 1900 to 2199.");
-    }
+    Checks.believable(date);
     if (new HashSet<>(controls).size() < controls.size()) {
       throw new Refusal("A control is named twice; name each once.");
     }
