@@ -1,0 +1,92 @@
+package motebook.desk;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import motebook.desk.DueItem.State;
+import motebook.model.Element;
+import motebook.model.Gear;
+import motebook.model.ShopFilter;
+import motebook.reference.Masks;
+
+/** The state of all masks and filters as it is on one day. */
+public final class Care {
+  private final Gear gear;
+  private final Masks masks = Masks.shipped();
+  private final CareRules rules;
+  private final WearLog log;
+  private final ElementCare elements;
+  private final FilterCare filters;
+  private final CreditRule credits;
+
+  /** As it stands at the end of a day; the past is read when it is asked for. */
+  public Care(Gear gear, History history, VapourAir vapours, CareRules rules, LocalDate today) {
+    this.gear = gear;
+    this.rules = rules;
+    log = new WearLog(history, masks, today);
+    elements = new ElementCare(masks, log, vapours, rules);
+    filters = new FilterCare(gear, log, rules, Due.inUk(gear, history.shop(today)));
+    credits = new MaskRule(gear, masks, elements, rules);
+  }
+
+  /** What the respirators of this day's and earlier sessions count for. */
+  public CreditRule credits() {
+    return credits;
+  }
+
+  /** Where an element stands. */
+  public ElementStanding standing(Element element) {
+    return elements.standing(element);
+  }
+
+  /** Where a filter of the shop stands. */
+  public FilterStanding standing(ShopFilter filter) {
+    return filters.standing(filter);
+  }
+
+  /** What is due. */
+  public DueReport due() {
+    return Due.report(gear, masks, this);
+  }
+
+  LocalDate today() {
+    return log.last();
+  }
+
+  CareRules rules() {
+    return rules;
+  }
+
+  WearLog log() {
+    return log;
+  }
+
+  /** Names of those who wore a respirator in the last four weeks. */
+  List<String> wearers(String respirator) {
+    return log.sessionsFrom(Pace.first(today())).stream()
+        .filter(session -> WearLog.wore(session, respirator))
+        .map(session -> session.work().person())
+        .distinct()
+        .toList();
+  }
+
+  /** How what may be done up to and on a day stands; empty while it is far off. */
+  Optional<State> state(LocalDate lastDay) {
+    long days = ChronoUnit.DAYS.between(today(), lastDay);
+    if (days <= 0) {
+      return Optional.of(days < 0 ? State.OVERDUE : State.DUE);
+    }
+    return days <= rules.soonDays() ? Optional.of(State.SOON) : Optional.empty();
+  }
+
+  /** How a clock stands; empty while it is far off or nothing moves it. */
+  Optional<State> state(CareClock clock) {
+    if (clock.workingDaysLeft().isPresent()) {
+      return clock.workingDaysLeft().getAsDouble() <= rules.soonWorkingDays()
+          ? Optional.of(State.SOON)
+          : Optional.empty();
+    }
+    return clock.ends().flatMap(this::state);
+  }
+}

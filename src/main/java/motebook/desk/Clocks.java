@@ -1,0 +1,44 @@
+package motebook.desk;
+
+import motebook.desk.CareClock.Kind;
+
+/** What is said of a clock. */
+final class Clocks {
+  private Clocks() {}
+
+  /** Why something is over, to follow "by" or a colon. */
+  static String ended(CareClock clock) {
+    return clock.kind().words() + " (" + figures(clock) + ")";
+  }
+
+  /** {@code 6.5 of 8 h}, {@code 60 % used}. */
+  static String figures(CareClock clock) {
+    return switch (clock.kind()) {
+      case VAPOUR, GAUGE -> Figure.plain(100 * clock.share()) + " % used";
+      case OPENED, EXAMINATION -> "ends on " + clock.ends().orElseThrow();
+      case SHELF -> "ended on " + clock.ends().orElseThrow();
+      case SHIFT -> "begun on " + clock.ends().orElseThrow();
+      default ->
+          Figure.plain(clock.used())
+              + " of "
+              + Figure.plain(clock.limit())
+              + " "
+              + unit(clock.kind());
+    };
+  }
+
+  private static String unit(Kind kind) {
+    return kind == Kind.DIRTY ? "h" : kind.unit();
+  }
+
+  /** {@code about 3 working days at this rate}; empty where nothing is foreseen. */
+  static String forecast(CareClock clock) {
+    if (clock.workingDaysLeft().isEmpty()) {
+      return "";
+    }
+    double left = clock.workingDaysLeft().getAsDouble();
+    return left < 1
+        ? "less than a working day at this rate"
+        : "about " + Figure.count(Math.round(left), "working day") + " at this rate";
+  }
+}
