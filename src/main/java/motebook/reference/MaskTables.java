@@ -31,7 +31,7 @@ final class MaskTables {
     return Table.read(
         FACTORS,
         source,
-        List.of("scheme", "kind", "facepiece", "element", "seal", "apf", "source"),
+        List.of("scheme", "kind", "facepiece", "also", "element", "seal", "apf", "source"),
         row -> factor(row, seen));
   }
 
@@ -41,6 +41,7 @@ final class MaskTables {
             among(row, "scheme", row.word("scheme"), SCHEMES),
             row.word("kind"),
             row.word("facepiece"),
+            row.words("also", ";"),
             row.text("element"),
             row.oneOf(ProtectionFactor.Seal.class, "seal"),
             row.positive("apf"),

@@ -77,7 +77,7 @@ public final class Masks {
   public List<ProtectionFactor> factors(String scheme, String kind, String facepiece) {
     return factors.stream()
         .filter(factor -> same(factor.scheme(), scheme) && same(factor.kind(), kind))
-        .filter(factor -> same(factor.facepiece(), facepiece))
+        .filter(factor -> called(factor, facepiece))
         .toList();
   }
 
@@ -111,6 +111,11 @@ public final class Masks {
   /** What work of a rate makes one breathe, L/min. */
   public double litresPerMin(Operation.WorkRate rate) {
     return breathing.get(rate);
+  }
+
+  private static boolean called(ProtectionFactor factor, String facepiece) {
+    return same(factor.facepiece(), facepiece)
+        || factor.also().stream().anyMatch(name -> same(name, facepiece));
   }
 
   private static boolean same(String one, String other) {

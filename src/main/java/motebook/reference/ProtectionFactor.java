@@ -1,5 +1,7 @@
 package motebook.reference;
 
+import java.util.List;
+
 /**
  * What a kind of respirator is assigned, and the one place that says whether it seals on the face.
  *
@@ -7,6 +9,7 @@ package motebook.reference;
  * @param kind how the air is made clean: "air-purifying", "powered air-purifying", "supplied air,
  *     …"
  * @param facepiece the part on the face
+ * @param also what else that part is called
  * @param rating class of the elements that the figure is for; empty where it stands for all
  * @param seal how it meets the face
  * @param apf assigned protection factor, above 1
@@ -16,6 +19,7 @@ public record ProtectionFactor(
     String scheme,
     String kind,
     String facepiece,
+    List<String> also,
     String rating,
     Seal seal,
     double apf,

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import motebook.model.Text;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -153,8 +154,17 @@ class MasksTest {
 
   @Test
   void no_two_classes_answer_to_one_name() {
-    assertThat(masks.classes().stream().flatMap(c -> c.names().stream().map(String::toLowerCase)))
+    assertThat(
+            masks.classes().stream().flatMap(c -> c.names().stream().map(Text::folded).distinct()))
         .doesNotHaveDuplicates();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"hood,helmet or hood", "Half Mask,half mask", "half facepiece,half mask"})
+  void a_facepiece_answers_to_its_names(String name, String facepiece) {
+    assertThat(masks.factors("OSHA", "Powered air purifying", name))
+        .extracting(ProtectionFactor::facepiece)
+        .containsExactly(facepiece);
   }
 
   @Test
