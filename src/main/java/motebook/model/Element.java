@@ -54,7 +54,8 @@ public record Element(
   private static void requireOpenedFirst(String name, Optional<LocalDate> opened, LocalDate from) {
     if (opened.isPresent() && opened.get().isAfter(from)) {
       throw new Refusal(
-          "\"%s\" was opened on %s and cannot have been on the mask from %s. Give that day or a later one."
+          ("\"%s\" was opened on %s and cannot have been on the mask from %s. Give that day"
+                  + " or a later one.")
               .formatted(name, opened.get(), from));
     }
   }

@@ -17,6 +17,9 @@ public sealed interface FitRecord {
   /** The day, or the first day. */
   LocalDate date();
 
+  /** What it is, in words, such as "the fit test with half mask". */
+  String told();
+
   /** How a fit test was made, and what it gave. */
   sealed interface Method {}
 
@@ -62,6 +65,11 @@ public sealed interface FitRecord {
       person = Names.check("person", person);
       Checks.believable(date);
     }
+
+    @Override
+    public String told() {
+      return "the fit test with " + respirator;
+    }
   }
 
   /** A medical evaluation that cleared the person for wearing a respirator. */
@@ -70,6 +78,11 @@ public sealed interface FitRecord {
       person = Names.check("person", person);
       Checks.believable(date);
     }
+
+    @Override
+    public String told() {
+      return "the medical clearance";
+    }
   }
 
   /** Training in wearing and keeping respirators. */
@@ -77,6 +90,11 @@ public sealed interface FitRecord {
     public Training {
       person = Names.check("person", person);
       Checks.believable(date);
+    }
+
+    @Override
+    public String told() {
+      return "the training";
     }
   }
 
@@ -93,9 +111,22 @@ public sealed interface FitRecord {
       to.ifPresent(Checks::believable);
       if (to.isPresent() && to.get().isBefore(date)) {
         throw new Refusal(
-            "The hair is on record from %s and cannot have gone on %s. Give that day or a later one."
+            ("The hair is on record from %s and cannot have gone on %s. Give that day or a"
+                    + " later one.")
                 .formatted(date, to.get()));
       }
+    }
+
+    @Override
+    public String told() {
+      return "hair under the seal";
+    }
+
+    /** Whether both tell of the same person and have a day in common. */
+    public boolean overlaps(Hair other) {
+      return Text.folded(person).equals(Text.folded(other.person))
+          && to.map(last -> !other.date.isAfter(last)).orElse(true)
+          && other.to.map(last -> !date.isAfter(last)).orElse(true);
     }
 
     /** Whether it is there on a day. */
@@ -129,6 +160,11 @@ public sealed interface FitRecord {
     public FaceChange {
       person = Names.check("person", person);
       Checks.believable(date);
+    }
+
+    @Override
+    public String told() {
+      return "the change of " + (what == What.DENTAL ? "teeth" : what.key());
     }
   }
 }

@@ -85,6 +85,15 @@ public record Gear(
         .toList();
   }
 
+  /** The fit tests of everybody with a respirator, oldest first. */
+  public List<FitRecord.FitTest> fitTestsOf(String respirator) {
+    return fit.stream()
+        .filter(FitRecord.FitTest.class::isInstance)
+        .map(FitRecord.FitTest.class::cast)
+        .filter(test -> same(test.respirator(), respirator))
+        .toList();
+  }
+
   /** Whether hair under the seal is on record for a person on a day. */
   public boolean hairOn(String person, LocalDate day) {
     return fit(FitRecord.Hair.class, person).stream().anyMatch(hair -> hair.on(day));

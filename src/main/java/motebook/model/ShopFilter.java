@@ -58,6 +58,21 @@ public record ShopFilter(
     }
   }
 
+  /** The same, taken out of use. */
+  public ShopFilter retired(Retirement end) {
+    return new ShopFilter(
+        id,
+        name,
+        on,
+        place,
+        from,
+        cleanEveryHours,
+        changeAtHours,
+        gaugeClean,
+        gaugeChange,
+        Optional.of(end));
+  }
+
   /** Whether it is in use on a day; the day it was retired is the last. */
   public boolean inUseOn(LocalDate day) {
     return !day.isBefore(from) && retired.map(end -> !day.isAfter(end.on())).orElse(true);

@@ -1,0 +1,102 @@
+package motebook.journal;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import motebook.model.FitRecord;
+import motebook.model.FitRecord.FitTest;
+import motebook.model.FitRecord.Hair;
+import motebook.model.Gear;
+import motebook.model.Refusal;
+import motebook.model.Text;
+
+/** Who is fit to wear what. Each method makes one change, and undo takes it back. */
+public final class Fits {
+  private final GearTables tables;
+  private final Changes changes;
+  private final People people;
+  private final Today today;
+
+  Fits(GearTables tables, Changes changes, People people, Today today) {
+    this.tables = tables;
+    this.changes = changes;
+    this.people = people;
+    this.today = today;
+  }
+
+  /**
+   * Writes a record.
+   *
+   * @throws Refusal if the person or the respirator is unknown, a day is still to come, or hair is
+   *     on record already in those days
+   */
+  public void note(FitRecord record) {
+    today.requireCome(record.date(), done(record));
+    changes.make(
+        "Wrote down %s of %s on %s".formatted(record.told(), record.person(), record.date()),
+        () -> write(record));
+  }
+
+  private void write(FitRecord record) {
+    long person = people.known().idOf(record.person());
+    if (record instanceof FitTest test) {
+      tables.fits().insert(test, tables.names().respirator(test.respirator()).id(), person);
+    } else {
+      if (record instanceof Hair hair) {
+        hair.to().ifPresent(day -> today.requireCome(day, "shaved"));
+        refuseTwice(hair, tables.read());
+      }
+      tables.fits().insert(record, person);
+    }
+  }
+
+  private static void refuseTwice(Hair hair, Gear gear) {
+    gear.fit(Hair.class, hair.person()).stream()
+        .filter(hair::overlaps)
+        .findFirst()
+        .ifPresent(
+            other -> {
+              throw new Refusal(
+                  "Hair under the seal of %s is on record from %s %s already.%s"
+                      .formatted(
+                          other.person(),
+                          other.date(),
+                          other.to().map(day -> "to " + day).orElse("on"),
+                          other.to().isPresent()
+                              ? ""
+                              : " Once it is gone, say: motebook fit hair --to DATE"));
+            });
+  }
+
+  /**
+   * Ends the hair that is on record without an end.
+   *
+   * @param last the last day it was there
+   * @throws Refusal if none is, or the day is before its first or still to come
+   */
+  public Hair endHair(String person, LocalDate last) {
+    today.requireCome(last, "shaved");
+    return changes.make(
+        "Wrote down the end of hair under the seal of %s on %s".formatted(person, last),
+        () -> {
+          Hair open = openHair(people.known().get(person).name());
+          Hair ended = new Hair(open.id(), open.person(), open.date(), Optional.of(last));
+          tables.fits().end(ended, last);
+          return ended;
+        });
+  }
+
+  private Hair openHair(String person) {
+    return tables.read().fit(Hair.class, person).stream()
+        .filter(hair -> hair.to().isEmpty())
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new Refusal(
+                    "No hair under the seal of %s is on record without an end."
+                        .formatted(Text.clean(person))));
+  }
+
+  private static String done(FitRecord record) {
+    return record instanceof FitTest ? "tested" : "on record";
+  }
+}
