@@ -26,7 +26,7 @@ public final class Care {
     this.rules = rules;
     log = new WearLog(history, masks, today);
     elements = new ElementCare(masks, log, vapours, rules);
-    filters = new FilterCare(gear, log, rules, Due.inUk(gear, history.shop(today)));
+    filters = new FilterCare(gear, log, rules, () -> Due.inUk(gear, history.shop(today)));
     credits = new MaskRule(gear, masks, elements, rules);
   }
 

@@ -87,7 +87,7 @@ final class DueElements {
             today,
             State.DUE,
             "It is worn, and no element is on record on it",
-            Settle.addElement(mask.name(), Elements.usual(mask), today),
+            Settle.addElement(mask.name(), Elements.usual(mask, masks), today),
             OptionalDouble.empty()));
   }
 }

@@ -70,19 +70,21 @@ final class Elements {
     if (hazard.kind() != Hazard.Kind.DUST) {
       return hazard.key().equals("solvent-vapour") ? "organic vapour" : hazard.name();
     }
-    return usual(mask);
+    return usual(mask, masks);
   }
 
   /** The class that a mask is usually worn with against dust. */
-  static String usual(Respirator mask) {
+  static String usual(Respirator mask, Masks masks) {
     if (mask.scheme() == Scheme.OSHA) {
       return "P100";
     }
-    return switch (mask.facepiece()) {
-      case "filtering facepiece" -> "FFP3";
-      case "half mask", "full facepiece" -> "P3";
-      default -> "TH3";
-    };
+    List<ProtectionFactor> rows = masks.factors(mask.scheme().key(), mask.kind(), mask.facepiece());
+    // the rated ones stand from the coarsest to the finest, those with a gas element last
+    return rows.stream()
+        .map(ProtectionFactor::rating)
+        .filter(rating -> !rating.startsWith(GAS))
+        .reduce((coarser, finer) -> finer)
+        .orElse("P3");
   }
 
   private String classes() {
@@ -137,6 +139,7 @@ final class Elements {
   }
 
   Objection notRated(List<ProtectionFactor> rows) {
+    lacking.add(usual(mask, masks));
     return Objection.mendable(
         "The factors for "
             + mask.facepiece()
@@ -145,7 +148,7 @@ final class Elements {
             + ", only for "
             + rows.stream().map(ProtectionFactor::rating).collect(Collectors.joining(", ")),
         "If another was on it, say so: "
-            + Settle.addElement(mask.name(), rows.get(rows.size() - 1).rating(), work.date()));
+            + Settle.addElement(mask.name(), usual(mask, masks), work.date()));
   }
 
   private static String withoutStop(String sentence) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import motebook.desk.CareClock.Kind;
 import motebook.desk.CareClock.RanOut;
 import motebook.model.Gear;
@@ -21,10 +22,10 @@ final class FilterCare {
   private final Gear gear;
   private final WearLog log;
   private final CareRules rules;
-  private final boolean examined;
+  private final BooleanSupplier examined;
 
   /** With the thorough examination of exhaust asked for, or not. */
-  FilterCare(Gear gear, WearLog log, CareRules rules, boolean examined) {
+  FilterCare(Gear gear, WearLog log, CareRules rules, BooleanSupplier examined) {
     this.gear = gear;
     this.log = log;
     this.rules = rules;
@@ -41,32 +42,23 @@ final class FilterCare {
   }
 
   FilterStanding standing(ShopFilter filter) {
-    Since replaced = last(filter, EnumSet.of(What.REPLACED));
     RunHours runs = RunHours.of(filter, log, first(filter));
+    RunHours sinceNew = since(runs, last(filter, EnumSet.of(What.REPLACED)));
+    RunHours sinceClean = since(runs, last(filter, EnumSet.of(What.CLEANED, What.REPLACED)));
+    GaugeCare gauge = new GaugeCare(filter, gear.upkeepOf(filter.name()), runs);
     List<CareClock> clocks = new ArrayList<>();
-    filter
-        .cleanEveryHours()
-        .ifPresent(
-            h ->
-                clocks.add(
-                    clock(
-                        Kind.CLEANING,
-                        h,
-                        since(runs, last(filter, EnumSet.of(What.CLEANED, What.REPLACED))),
-                        runs)));
-    filter
-        .changeAtHours()
-        .ifPresent(h -> clocks.add(clock(Kind.CHANGE, h, since(runs, replaced), runs)));
+    clock(Kind.CLEANING, filter.cleanEveryHours(), sinceClean, runs).ifPresent(clocks::add);
+    clock(Kind.CHANGE, filter.changeAtHours(), sinceNew, runs).ifPresent(clocks::add);
     emptying(filter, runs).ifPresent(clocks::add);
-    new GaugeCare(filter, gear.upkeepOf(filter.name()), runs)
-        .clock(lately(runs))
-        .ifPresent(clocks::add);
+    gauge.clock(lately(runs)).ifPresent(clocks::add);
     examination(filter).ifPresent(clocks::add);
-    return new FilterStanding(
-        filter,
-        since(runs, replaced).hours(),
-        new GaugeCare(filter, gear.upkeepOf(filter.name()), runs).reading(),
-        clocks);
+    return new FilterStanding(filter, sinceNew.hours(), gauge.reading(), clocks);
+  }
+
+  private Optional<CareClock> clock(Kind kind, OptionalDouble limit, RunHours ran, RunHours runs) {
+    return limit.isPresent()
+        ? Optional.of(clock(kind, limit.getAsDouble(), ran, runs))
+        : Optional.empty();
   }
 
   // Sessions are read from what the oldest clock begins with, and four weeks for the pace.
@@ -161,7 +153,7 @@ final class FilterCare {
   }
 
   private Optional<CareClock> examination(ShopFilter filter) {
-    if (!examined || !filter.on().equals("collector")) {
+    if (!examined.getAsBoolean() || !filter.on().equals("collector")) {
       return Optional.empty();
     }
     LocalDate last = last(filter, EnumSet.of(What.INSPECTED)).date();

@@ -128,11 +128,10 @@ record FitStanding(
 
   private static Objection underSeal(Hair hair, LocalDate day) {
     String reason = "Hair under the seal of " + hair.person() + " is on record from " + hair.date();
-    return hair.date().isBefore(day)
+    return hair.to().isEmpty() && hair.date().isBefore(day)
         ? Objection.mendable(
             reason,
-            "If it was gone by then, say so: "
-                + Settle.shaved(hair.person(), hair.date(), day.minusDays(1)))
+            "If it was gone by then, say so: " + Settle.shaved(hair.person(), day.minusDays(1)))
         : Objection.lasting(reason);
   }
 

@@ -99,6 +99,7 @@ final class MaskRule implements CreditRule {
       Optional<ProtectionFactor> row = judged.row(rows);
       if (!rows.isEmpty() && row.isEmpty() && objections.isEmpty()) {
         objections.add(judged.notRated(rows));
+        row = judged.row(rows);
       }
       fit.ifPresent(standing -> objections.addAll(standing.objections()));
       unchecked().ifPresent(objections::add);

@@ -1,6 +1,7 @@
 package motebook.desk;
 
 import java.time.LocalDate;
+import motebook.model.Text;
 
 /** The commands that settle what is due and mend what is refused, as a person types them. */
 final class Settle {
@@ -25,13 +26,19 @@ final class Settle {
   static String addElement(String respirator, String elementClass, LocalDate opened) {
     return GEAR
         + "add element "
-        + quoted(elementClass + " " + respirator)
+        + quoted(named(respirator, elementClass))
         + " --for "
         + quoted(respirator)
         + " --class "
         + quoted(elementClass)
         + " --opened "
         + opened;
+  }
+
+  // A name must differ from the respirator's own and fit into one column.
+  private static String named(String respirator, String elementClass) {
+    String whole = elementClass + " " + respirator;
+    return whole.length() <= Text.NAME_LENGTH ? whole : elementClass + " element";
   }
 
   static String change(String element, LocalDate on) {
@@ -72,8 +79,8 @@ final class Settle {
     return FIT + "training --person " + quoted(person) + " --on " + on;
   }
 
-  static String shaved(String person, LocalDate from, LocalDate lastDay) {
-    return FIT + "hair --person " + quoted(person) + " --from " + from + " --to " + lastDay;
+  static String shaved(String person, LocalDate lastDay) {
+    return FIT + "hair --person " + quoted(person) + " --to " + lastDay;
   }
 
   static String checked(long session) {
