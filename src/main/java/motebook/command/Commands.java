@@ -37,6 +37,7 @@ public final class Commands {
             .addSubcommand(new DayCommand(desk))
             .addSubcommand(new WeekCommand(desk))
             .addSubcommand(new DueCommand(desk))
+            .addSubcommand(new ExportCommand(desk))
             .addSubcommand(places(desk))
             .addSubcommand(people(desk))
             .addSubcommand(limits(desk))

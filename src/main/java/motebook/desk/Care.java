@@ -45,8 +45,13 @@ public final class Care {
     return filters.standing(filter);
   }
 
-  /** What is due. */
+  /** What is due, and due soon. */
   public DueReport due() {
+    return ahead().only(item -> item.state() != State.LATER);
+  }
+
+  /** Everything that has a date or a foreseen one, far off or not. */
+  public DueReport ahead() {
     return Due.report(gear, masks, this);
   }
 
@@ -71,22 +76,23 @@ public final class Care {
         .toList();
   }
 
-  /** How what may be done up to and on a day stands; empty while it is far off. */
-  Optional<State> state(LocalDate lastDay) {
+  /** How what may be done up to and on a day stands. */
+  State state(LocalDate lastDay) {
     long days = ChronoUnit.DAYS.between(today(), lastDay);
     if (days <= 0) {
-      return Optional.of(days < 0 ? State.OVERDUE : State.DUE);
+      return days < 0 ? State.OVERDUE : State.DUE;
     }
-    return days <= rules.soonDays() ? Optional.of(State.SOON) : Optional.empty();
+    return days <= rules.soonDays() ? State.SOON : State.LATER;
   }
 
-  /** How a clock stands; empty while it is far off or nothing moves it. */
+  /** How a clock stands; empty where nothing moves it. */
   Optional<State> state(CareClock clock) {
     if (clock.workingDaysLeft().isPresent()) {
-      return clock.workingDaysLeft().getAsDouble() <= rules.soonWorkingDays()
-          ? Optional.of(State.SOON)
-          : Optional.empty();
+      return Optional.of(
+          clock.workingDaysLeft().getAsDouble() <= rules.soonWorkingDays()
+              ? State.SOON
+              : State.LATER);
     }
-    return clock.ends().flatMap(this::state);
+    return clock.ends().map(this::state);
   }
 }

@@ -44,7 +44,7 @@ final class DueFit {
     }
     for (String person : wearers) {
       medical(person).ifPresent(items::add);
-      training(person).ifPresent(items::add);
+      items.add(training(person));
     }
     return items;
   }
@@ -61,24 +61,21 @@ final class DueFit {
         .map(row -> row.seal())
         .findFirst()
         .filter(Seal::tight)
-        .flatMap(seal -> fit(mask, seal, person));
+        .map(seal -> fit(mask, seal, person));
   }
 
-  private Optional<DueItem> fit(Respirator mask, Seal seal, String person) {
+  private DueItem fit(Respirator mask, Seal seal, String person) {
     FitStanding standing = FitStanding.of(gear, mask, seal, person, today, care.rules());
     LocalDate when = lastDay(standing, mask, seal, person);
-    return care.state(when)
-        .map(
-            state ->
-                new DueItem(
-                    "fit test with " + mask.name(),
-                    Kind.FIT_TEST,
-                    person,
-                    when,
-                    state,
-                    standing.untested().orElse("The fit test is for a year: it ends on " + when),
-                    FitStanding.settle(mask, seal, person, today),
-                    OptionalDouble.empty()));
+    return new DueItem(
+        "fit test with " + mask.name(),
+        Kind.FIT_TEST,
+        person,
+        when,
+        care.state(when),
+        standing.untested().orElse("A fit test holds for a year; the last one ends on " + when),
+        FitStanding.settle(mask, seal, person, today),
+        OptionalDouble.empty());
   }
 
   private LocalDate lastDay(FitStanding standing, Respirator mask, Seal seal, String person) {
@@ -111,7 +108,7 @@ final class DueFit {
                 OptionalDouble.empty()));
   }
 
-  private Optional<DueItem> training(String person) {
+  private DueItem training(String person) {
     Optional<LocalDate> until =
         gear.fit(Training.class, person).stream()
             .map(FitRecord::date)
@@ -119,19 +116,14 @@ final class DueFit {
             .max(LocalDate::compareTo)
             .map(date -> date.plusMonths(care.rules().trainingMonths()));
     LocalDate when = until.orElse(today);
-    return care.state(when)
-        .map(
-            state ->
-                new DueItem(
-                    "training in respirators",
-                    Kind.TRAINING,
-                    person,
-                    when,
-                    state,
-                    until.isPresent()
-                        ? "It is for a year: it ends on " + when
-                        : "None is on record",
-                    Settle.training(person, today),
-                    OptionalDouble.empty()));
+    return new DueItem(
+        "training in respirators",
+        Kind.TRAINING,
+        person,
+        when,
+        care.state(when),
+        until.isPresent() ? "Training holds for a year; it ends on " + when : "None is on record",
+        Settle.training(person, today),
+        OptionalDouble.empty());
   }
 }

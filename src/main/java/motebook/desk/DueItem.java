@@ -57,7 +57,9 @@ public record DueItem(
   public enum State {
     OVERDUE,
     DUE,
-    SOON;
+    SOON,
+    /** Has a date, and that is far off: for a calendar, not for the list. */
+    LATER;
 
     /** The word for it, as JSON has it. */
     public String key() {
@@ -67,6 +69,6 @@ public record DueItem(
 
   /** Whether it is due or overdue. */
   public boolean pressing() {
-    return state != State.SOON;
+    return state == State.OVERDUE || state == State.DUE;
   }
 }

@@ -2,6 +2,7 @@ package motebook.desk;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Predicate;
 import motebook.reference.Caution;
 
 /**
@@ -15,6 +16,10 @@ public record DueReport(LocalDate today, List<DueItem> items, List<Caution> caut
   public DueReport {
     items = List.copyOf(items);
     cautions = List.copyOf(cautions);
+  }
+
+  DueReport only(Predicate<DueItem> which) {
+    return new DueReport(today, items.stream().filter(which).toList(), cautions);
   }
 
   /** Whether anything is due or overdue. */

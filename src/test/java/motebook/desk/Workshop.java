@@ -195,8 +195,10 @@ final class Workshop implements History {
   }
 
   /** A session with a mask that was checked and worn all the time. */
-  Session wore(LocalDate day, String start, int minutes, String mask, String what) {
-    return session("me", day, start, minutes, what, Optional.of(new MaskUse(mask, true, 100)));
+  Session wore(
+      LocalDate day, String start, int minutes, String mask, String what, String... controls) {
+    return session(
+        "me", day, start, minutes, what, Optional.of(new MaskUse(mask, true, 100)), controls);
   }
 
   Session session(
