@@ -230,4 +230,4 @@ VALUES (?, ?, ?, ?, ?, ?, ?, ?) RETURNING id;
 INSERT INTO fit_exercise (fit_record_id, position, factor) VALUES (?, ?, ?);
 
 -- name: hair-end
-UPDATE fit_record SET until = ?2 WHERE id = ?1;
+UPDATE fit_record SET until = ?2 WHERE id = ?1 AND until IS NOT ?2;

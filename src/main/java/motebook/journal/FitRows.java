@@ -110,8 +110,8 @@ final class FitRows {
     return record instanceof Hair ? "hair" : "change";
   }
 
-  /** Hair that is on record without an end has gone. */
-  void end(Hair hair, LocalDate last) {
+  /** Puts right when hair had gone. */
+  void end(Hair hair, Optional<LocalDate> last) {
     store.run("hair-end", hair.id(), last);
   }
 }

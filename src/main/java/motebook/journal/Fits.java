@@ -1,11 +1,11 @@
 package motebook.journal;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import motebook.model.FitRecord;
 import motebook.model.FitRecord.FitTest;
 import motebook.model.FitRecord.Hair;
-import motebook.model.Gear;
 import motebook.model.Refusal;
 import motebook.model.Text;
 
@@ -41,16 +41,31 @@ public final class Fits {
     if (record instanceof FitTest test) {
       tables.fits().insert(test, tables.names().respirator(test.respirator()).id(), person);
     } else {
-      if (record instanceof Hair hair) {
-        hair.to().ifPresent(day -> today.requireCome(day, "shaved"));
-        refuseTwice(hair, tables.read());
-      }
+      writePlain(record, person);
+    }
+  }
+
+  private void writePlain(FitRecord record, long person) {
+    if (record instanceof Hair hair) {
+      write(hair, person);
+    } else {
       tables.fits().insert(record, person);
     }
   }
 
-  private static void refuseTwice(Hair hair, Gear gear) {
-    gear.fit(Hair.class, hair.person()).stream()
+  /** Hair from the same first day is the same hair: its end is put right. */
+  private void write(Hair hair, long person) {
+    hair.to().ifPresent(day -> today.requireCome(day, "shaved"));
+    List<Hair> known = tables.read().fit(Hair.class, hair.person());
+    Optional<Hair> same =
+        known.stream().filter(other -> other.date().equals(hair.date())).findFirst();
+    refuseTwice(hair, known.stream().filter(other -> !Optional.of(other).equals(same)).toList());
+    same.ifPresentOrElse(
+        other -> tables.fits().end(other, hair.to()), () -> tables.fits().insert(hair, person));
+  }
+
+  private static void refuseTwice(Hair hair, List<Hair> known) {
+    known.stream()
         .filter(hair::overlaps)
         .findFirst()
         .ifPresent(
@@ -80,7 +95,7 @@ public final class Fits {
         () -> {
           Hair open = openHair(people.known().get(person).name());
           Hair ended = new Hair(open.id(), open.person(), open.date(), Optional.of(last));
-          tables.fits().end(ended, last);
+          tables.fits().end(ended, ended.to());
           return ended;
         });
   }

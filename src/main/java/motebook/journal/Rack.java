@@ -1,6 +1,7 @@
 package motebook.journal;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import motebook.model.Element;
 import motebook.model.Refusal;
@@ -26,6 +27,28 @@ public final class Rack {
     this.people = people;
     this.places = places;
     this.today = today;
+  }
+
+  /** Every respirator's name, those in use first: a line on a past day may name a retired one. */
+  public List<String> respiratorNames() {
+    return tables.respirators().all().stream()
+        .sorted(Comparator.comparing(one -> one.retired().isPresent()))
+        .map(Respirator::name)
+        .toList();
+  }
+
+  /**
+   * The respirator of that name, in use.
+   *
+   * @throws Refusal if there is none, or it was retired
+   */
+  public Respirator respirator(String name) {
+    return tables.names().respirator(name);
+  }
+
+  /** The shop filter of that name, in use; refuses likewise. */
+  public ShopFilter filter(String name) {
+    return tables.names().filter(name);
   }
 
   /**

@@ -57,6 +57,12 @@ public record Work(
     }
   }
 
+  /** The same work with another word on the respirator. */
+  public Work withMask(MaskUse use) {
+    return new Work(
+        person, place, date, start, minutes, operation, material, controls, Optional.of(use), note);
+  }
+
   /** First minute of the day, 0 to 1439. */
   public int startMinute() {
     return start.getHour() * 60 + start.getMinute();

@@ -364,4 +364,17 @@ class GearBookTest {
     book.fits().note(new Hair(0, "Ana", MONDAY, Optional.empty()));
     assertThat(book.gear().fit(Hair.class, "Ana")).hasSize(2);
   }
+
+  @Test
+  void hair_from_the_same_day_is_the_same_hair_and_its_end_is_put_right() {
+    LocalDate first = MONDAY.minusDays(20);
+    book.fits().note(new Hair(0, "Ana", first, Optional.empty()));
+    book.fits().note(new Hair(0, "Ana", first, Optional.of(MONDAY)));
+    book.fits().note(new Hair(0, "Ana", first, Optional.of(MONDAY.minusDays(1))));
+    assertThat(book.gear().fit(Hair.class, "Ana"))
+        .extracting(Hair::to)
+        .containsExactly(Optional.of(MONDAY.minusDays(1)));
+    book.undo();
+    assertThat(book.gear().hairOn("Ana", MONDAY)).isTrue();
+  }
 }
