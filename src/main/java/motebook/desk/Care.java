@@ -88,10 +88,9 @@ public final class Care {
   /** How a clock stands; empty where nothing moves it. */
   Optional<State> state(CareClock clock) {
     if (clock.workingDaysLeft().isPresent()) {
-      return Optional.of(
-          clock.workingDaysLeft().getAsDouble() <= rules.soonWorkingDays()
-              ? State.SOON
-              : State.LATER);
+      double left = clock.workingDaysLeft().getAsDouble();
+      State ahead = left <= rules.soonWorkingDays() ? State.SOON : State.LATER;
+      return Optional.of(left <= 0 ? State.DUE : ahead);
     }
     return clock.ends().map(this::state);
   }

@@ -33,7 +33,7 @@ public record CareRules(
     int soonDays) {
 
   /** What counts unless the owner chooses otherwise. */
-  public static final CareRules USUAL = new CareRules(12, 12, 12, 6, 14, 8, 200, 0.75, 50, 5, 14);
+  public static final CareRules USUAL = new CareRules(12, 12, 12, 6, 14, 8, 200, 0.75, 50, 3, 14);
 
   /** Months from one fit test to the next. */
   int fitMonths(Scheme scheme) {

@@ -50,7 +50,7 @@ final class FilterCare {
     clock(Kind.CLEANING, filter.cleanEveryHours(), sinceClean, runs).ifPresent(clocks::add);
     clock(Kind.CHANGE, filter.changeAtHours(), sinceNew, runs).ifPresent(clocks::add);
     emptying(filter, runs).ifPresent(clocks::add);
-    gauge.clock(lately(runs)).ifPresent(clocks::add);
+    gauge.clock(lately(runs), this::ends).ifPresent(clocks::add);
     examination(filter).ifPresent(clocks::add);
     return new FilterStanding(filter, sinceNew.hours(), gauge.reading(), clocks);
   }

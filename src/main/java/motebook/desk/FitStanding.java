@@ -9,12 +9,10 @@ import motebook.model.FitRecord.FaceChange;
 import motebook.model.FitRecord.FitTest;
 import motebook.model.FitRecord.Hair;
 import motebook.model.FitRecord.Qualitative;
-import motebook.model.FitRecord.Quantitative;
 import motebook.model.Gear;
 import motebook.model.Respirator;
 import motebook.model.Scheme;
 import motebook.reference.ProtectionFactor.Seal;
-import motebook.science.FitFactor;
 
 /**
  * Whether a respirator that seals on the face fits a person on a day; 29 CFR 1910.134(f) and (g),
@@ -32,8 +30,6 @@ record FitStanding(
     List<Objection> objections) {
   /** The most that a test by taste or smell is worth: a fit factor of 100 over ten, (f)(6). */
   static final double QUALITATIVE_MOST = 10;
-
-  private static final double PASS_FULL_UK = 2000;
 
   static FitStanding of(
       Gear gear, Respirator mask, Seal seal, String person, LocalDate day, CareRules rules) {
@@ -90,20 +86,7 @@ record FitStanding(
 
   /** Whether a test was passed: OSHA by the overall factor, the UK by every exercise. */
   static boolean passed(FitTest test, Scheme scheme, Seal seal) {
-    if (test.method() instanceof Quantitative measured) {
-      double[] factors = measured.factors().stream().mapToDouble(Double::doubleValue).toArray();
-      return scheme == Scheme.UK
-          ? measured.factors().stream().allMatch(ff -> ff >= asked(scheme, seal))
-          : FitFactor.overall(factors) >= asked(scheme, seal);
-    }
-    return test.method() instanceof Qualitative told && told.passed();
-  }
-
-  private static double asked(Scheme scheme, Seal seal) {
-    if (seal != Seal.FULL) {
-      return FitFactor.PASS_HALF;
-    }
-    return scheme == Scheme.UK ? PASS_FULL_UK : FitFactor.PASS_FULL;
+    return FitResult.of(test, scheme, seal).passed();
   }
 
   private static Objection untested(

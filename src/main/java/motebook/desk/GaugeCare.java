@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import motebook.desk.CareClock.Kind;
 import motebook.desk.CareClock.RanOut;
 import motebook.model.ShopFilter;
@@ -44,8 +45,14 @@ final class GaugeCare {
     return readings.get(readings.size() - 1);
   }
 
-  /** The gauge's clock; empty without a gauge or a reading. */
-  Optional<CareClock> clock(OptionalDouble hoursPerDay) {
+  /**
+   * The gauge's clock; empty without a gauge or a reading.
+   *
+   * @param hoursPerDay run hours of a working day lately
+   * @param foreseen the day on which so many working days are over
+   */
+  Optional<CareClock> clock(
+      OptionalDouble hoursPerDay, Function<OptionalDouble, Optional<LocalDate>> foreseen) {
     if (filter.gaugeChange().isEmpty() || readings.isEmpty()) {
       return Optional.empty();
     }
@@ -61,14 +68,10 @@ final class GaugeCare {
               OptionalDouble.empty(),
               Optional.of(first.date())));
     }
+    OptionalDouble left = left(used, hoursPerDay);
     return Optional.of(
         new CareClock(
-            Kind.GAUGE,
-            Math.max(0, used),
-            1,
-            Optional.empty(),
-            left(used, hoursPerDay),
-            Optional.empty()));
+            Kind.GAUGE, Math.max(0, used), 1, Optional.empty(), left, foreseen.apply(left)));
   }
 
   private double share(Upkeep read) {
