@@ -1,6 +1,5 @@
 package motebook.command;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,7 +7,6 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import motebook.desk.Allowed;
 import motebook.journal.Book;
-import motebook.model.Element;
 import motebook.model.Refusal;
 import motebook.model.Respirator;
 import motebook.model.Scheme;
@@ -103,107 +101,6 @@ final class GearAdd {
   }
 
   @Command(
-      name = "element",
-      description = {
-        "Adds a filter or cartridge to a respirator. Without --opened it is opened today, or, with",
-        "--sealed-until, kept sealed as a spare.",
-        "Example: motebook gear add element \"dust pads\" --for \"half mask\" --class P100 --pair"
-      })
-  static final class OfElement implements Callable<Integer> {
-    private final Desk desk;
-
-    @Parameters(paramLabel = "NAME")
-    private String name;
-
-    @Option(
-        names = "--for",
-        required = true,
-        paramLabel = "RESPIRATOR",
-        description = "The respirator it is for.")
-    private String respirator;
-
-    @Option(
-        names = "--class",
-        required = true,
-        paramLabel = "CLASS",
-        description = "As on its label: P100, N95, FFP3, P3, \"organic vapour\", formaldehyde, …")
-    private String elementClass;
-
-    @Option(names = "--pair", description = "Two are worn side by side and changed together.")
-    private boolean pair;
-
-    @Option(names = "--opened", paramLabel = "DATE", description = "When it was unpacked.")
-    private String opened;
-
-    @Option(
-        names = "--from",
-        paramLabel = "DATE",
-        description = "First day on the mask, if later than its opening.")
-    private String from;
-
-    @Option(
-        names = "--sealed-until",
-        paramLabel = "DATE",
-        description = "Last day of its shelf life in the package.")
-    private String sealedUntil;
-
-    @Option(
-        names = "--limit-hours",
-        paramLabel = "H",
-        description = "Hours worn after which it is changed.")
-    private String limitHours;
-
-    @Option(
-        names = "--limit-mg",
-        paramLabel = "MG",
-        description = "Dust load after which it is changed, mg.")
-    private String limitMg;
-
-    @Option(
-        names = "--carbon",
-        paramLabel = "G",
-        description = "Carbon that it holds altogether, g.")
-    private String carbon;
-
-    OfElement(Desk desk) {
-      this.desk = desk;
-    }
-
-    @Override
-    public Integer call() {
-      Allowed allowed = GearCommand.allowed();
-      try (Book book = desk.open()) {
-        Respirator mask = book.rack().respirator(respirator);
-        String key = allowed.elementClass(mask, elementClass).key();
-        Element added = book.rack().add(element(mask, key));
-        String told = new GearReport(allowed).told(added);
-        desk.out().println("Added %s to %s: %s".formatted(added.name(), mask.name(), told));
-      }
-      return ExitCode.DONE;
-    }
-
-    private Element element(Respirator mask, String key) {
-      Optional<LocalDate> unpacked =
-          opened == null && sealedUntil != null && from == null
-              ? Optional.empty()
-              : Optional.of(desk.date(opened == null ? from : opened));
-      return new Element(
-          0,
-          name,
-          mask.name(),
-          key,
-          pair,
-          from == null ? unpacked.orElseGet(desk::today) : desk.date(from),
-          unpacked,
-          Desk.optional(sealedUntil).map(desk::date),
-          figure("--limit-hours", limitHours),
-          figure("--limit-mg", limitMg),
-          figure("--carbon", carbon),
-          Optional.empty());
-    }
-  }
-
-  @Command(
       name = "filter",
       description = {
         "Adds a filter or bag of a dust collector, a vacuum or an air cleaner.",
@@ -294,7 +191,7 @@ final class GearAdd {
     }
   }
 
-  private static OptionalDouble figure(String option, String text) {
+  static OptionalDouble figure(String option, String text) {
     return text == null
         ? OptionalDouble.empty()
         : OptionalDouble.of(Numbers.positive(option, text));

@@ -38,7 +38,7 @@ final class GearCommand {
     CommandLine add =
         new CommandLine(new GearAdd.Group())
             .addSubcommand(new GearAdd.OfRespirator(desk))
-            .addSubcommand(new GearAdd.OfElement(desk))
+            .addSubcommand(new ElementAdd(desk))
             .addSubcommand(new GearAdd.OfFilter(desk));
     return new CommandLine(new Group())
         .addSubcommand(add)
