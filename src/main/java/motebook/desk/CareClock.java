@@ -26,7 +26,7 @@ public record CareClock(
   /** What runs. */
   public enum Kind {
     HOURS("hours worn", "h"),
-    DIRTY("class N in dust: hours worn, then the load", ""),
+    DIRTY("hours worn in dust, class N", "h"),
     LOAD("dust load at the upper end of its range", "mg"),
     VAPOUR("vapour life at the upper end of its range", ""),
     SHIFT("one shift", ""),

@@ -1,13 +1,11 @@
 package motebook.desk;
 
-import motebook.desk.CareClock.Kind;
-
 /** What is said of a clock. */
-final class Clocks {
+public final class Clocks {
   private Clocks() {}
 
-  /** Why something is over, to follow "by" or a colon. */
-  static String ended(CareClock clock) {
+  /** What has run and how far: {@code hours worn (6.5 of 8 h)}. */
+  public static String ended(CareClock clock) {
     return clock.kind().words() + " (" + figures(clock) + ")";
   }
 
@@ -16,23 +14,19 @@ final class Clocks {
     return switch (clock.kind()) {
       case VAPOUR, GAUGE -> Figure.plain(100 * clock.share()) + " % used";
       case OPENED, EXAMINATION -> "ends on " + clock.ends().orElseThrow();
-      case SHELF -> "ended on " + clock.ends().orElseThrow();
+      case SHELF -> "to " + clock.ends().orElseThrow();
       case SHIFT -> "begun on " + clock.ends().orElseThrow();
       default ->
           Figure.plain(clock.used())
               + " of "
               + Figure.plain(clock.limit())
               + " "
-              + unit(clock.kind());
+              + clock.kind().unit();
     };
   }
 
-  private static String unit(Kind kind) {
-    return kind == Kind.DIRTY ? "h" : kind.unit();
-  }
-
   /** {@code about 3 working days at this rate}; empty where nothing is foreseen. */
-  static String forecast(CareClock clock) {
+  public static String forecast(CareClock clock) {
     if (clock.workingDaysLeft().isEmpty()) {
       return "";
     }

@@ -98,7 +98,11 @@ final class Elements {
         .map(
             clock ->
                 Objection.mendable(
-                    one.element().name() + " was at its end by " + Clocks.ended(clock),
+                    one.element().name()
+                        + " came to its end on "
+                        + clock.ranOut().orElseThrow().date()
+                        + ": "
+                        + Clocks.ended(clock),
                     "If it was changed by then, say so: "
                         + Settle.change(one.element().name(), work.date())));
   }

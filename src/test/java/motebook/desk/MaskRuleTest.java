@@ -344,7 +344,10 @@ class MaskRuleTest {
     }
     Session after = sanding(shop);
     refused(
-        shop, after, "n95 0 was at its end by", "motebook gear change \"n95 0\" --on 2026-03-02");
+        shop,
+        after,
+        "n95 0 came to its end on 2026-03-01",
+        "motebook gear change \"n95 0\" --on 2026-03-02");
     shop.change(0, DAY);
     assertThat(shop.credit(after).apf()).isEqualTo(10);
   }
@@ -358,7 +361,7 @@ class MaskRuleTest {
     Session later = shop.wore(DAY, "11:00", 60, "half mask", "orbital-sanding of oak");
     assertThat(shop.credit(first).apf()).isEqualTo(10);
     assertThat(shop.credit(over).apf()).isEqualTo(10);
-    refused(shop, later, "p100 0 was at its end by hours worn (3 of 1.5 h)");
+    refused(shop, later, "p100 0 came to its end on 2026-03-02: hours worn (3 of 1.5 h)");
   }
 
   @Test
@@ -385,7 +388,8 @@ class MaskRuleTest {
             OptionalDouble.empty(),
             Optional.empty()));
     Credit credit = stale.credit(stale.wore(DAY, "09:00", 30, "half mask", "finishing of oak"));
-    assertThat(credit.refused().orElseThrow()).contains("stale was at its end by shelf life");
+    assertThat(credit.refused().orElseThrow())
+        .contains("stale came to its end on 2026-02-02: shelf life");
   }
 
   @Test
