@@ -43,6 +43,7 @@ final class GearCommand {
     return new CommandLine(new Group())
         .addSubcommand(add)
         .addSubcommand(new ListAll(desk))
+        .addSubcommand(new GearGive(desk))
         .addSubcommand(new Open(desk))
         .addSubcommand(new ChangeIt(desk))
         .addSubcommand(new Retire(desk))
