@@ -44,6 +44,7 @@ final class GearCommand {
         .addSubcommand(add)
         .addSubcommand(new ListAll(desk))
         .addSubcommand(new GearClocks(desk))
+        .addSubcommand(new GearGive(desk))
         .addSubcommand(new Open(desk))
         .addSubcommand(new ChangeIt(desk))
         .addSubcommand(new Retire(desk))

@@ -38,11 +38,6 @@ public record Credit(double wornShare, Verdict dust, Optional<Verdict> vapour, L
     return Protection.insideShare(apf(), wornShare);
   }
 
-  /** The share of the vapour outside that reaches the wearer. */
-  public double vapourInsideShare() {
-    return Protection.insideShare(vapour.map(Verdict::apf).orElse(1.0), wornShare);
-  }
-
   /** Why the mask's own factor is not credited, what would mend it, and the factor then. */
   public Optional<String> refused() {
     Set<String> told = new LinkedHashSet<>();

@@ -15,10 +15,6 @@ public interface CreditRule {
   /** No mask counts: the air outside alone is asked for. */
   CreditRule OUTSIDE_ONLY = session -> Credit.NONE;
 
-  /** The rule while the book holds no respirators: a mask on record is shown, never counted. */
-  CreditRule NO_RESPIRATORS =
-      session -> session.work().mask().map(CreditRule::unknown).orElse(Credit.NONE);
-
   /** The credit of a mask that the book does not hold. */
   static Credit unknown(MaskUse mask) {
     Objection why =

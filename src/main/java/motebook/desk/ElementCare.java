@@ -17,7 +17,6 @@ import motebook.model.Session;
 import motebook.reference.ElementClass;
 import motebook.reference.Masks;
 import motebook.reference.Solvent;
-import motebook.science.LognormalSum;
 
 /** The clocks of the elements of respirators, from the sessions since each was put on. */
 final class ElementCare {
@@ -56,16 +55,10 @@ final class ElementCare {
         log.of(element.respirator(), element.from()).stream()
             .filter(wear -> element.wornOn(wear.session().work().date()))
             .toList();
-    Portion typical = Portion.NONE;
-    for (Wear wear : worn) {
-      typical = typical.plus(wear.typicalMg());
-    }
     return new ElementStanding(
         element,
         kind,
-        Wear.hours(worn),
-        LognormalSum.of(worn.stream().flatMap(wear -> wear.mg().stream()).toList()),
-        typical,
+        worn,
         vapours.typicalShare(element, worn),
         daysOpen(element),
         element.opened().isPresent() ? clocks(element, kind, worn) : shelf(element));
@@ -156,9 +149,5 @@ final class ElementCare {
   /** What vapour a session was worn in. */
   Set<Solvent> solvents(Session session) {
     return vapours.solvents(session);
-  }
-
-  WearLog log() {
-    return log;
   }
 }

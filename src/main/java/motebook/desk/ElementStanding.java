@@ -13,9 +13,7 @@ import motebook.science.Estimate;
  *
  * @param element the element
  * @param elementClass what it is
- * @param hoursWorn hours on a face
- * @param loadMg dust drawn onto it, a pair taken together, mg
- * @param typicalMg the same in its two kinds, typical
+ * @param worn the sessions it was on a face
  * @param vapourUsed typical share of its vapour life used, the safety fraction allowed for
  * @param daysOpen days since it was opened; empty while it is sealed
  * @param clocks what ends it
@@ -23,14 +21,28 @@ import motebook.science.Estimate;
 public record ElementStanding(
     Element element,
     ElementClass elementClass,
-    double hoursWorn,
-    Estimate loadMg,
-    Portion typicalMg,
+    List<Wear> worn,
     double vapourUsed,
     OptionalLong daysOpen,
     List<CareClock> clocks) {
   public ElementStanding {
+    worn = List.copyOf(worn);
     clocks = List.copyOf(clocks);
+  }
+
+  /** Hours on a face. */
+  public double hoursWorn() {
+    return Wear.hours(worn);
+  }
+
+  /** Dust drawn onto it, a pair taken together, mg. */
+  public Estimate loadMg() {
+    return Wear.mg(worn);
+  }
+
+  /** The same in its two kinds, typical. */
+  public Portion typicalMg() {
+    return Wear.typicalMg(worn);
   }
 
   /** The clock that runs out first, or ran out first. */

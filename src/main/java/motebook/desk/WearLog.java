@@ -10,6 +10,7 @@ import motebook.model.Session;
 import motebook.model.Text;
 import motebook.model.Work;
 import motebook.reference.Masks;
+import motebook.reference.Reference;
 import motebook.science.FilterLoading;
 import motebook.science.LognormalSum.Term;
 
@@ -66,20 +67,26 @@ final class WearLog {
   private Wear wear(Session session) {
     Work work = session.work();
     double share = work.mask().map(MaskUse::wornPercent).orElseThrow() / 100;
+    double litresPerMin =
+        masks.litresPerMin(Reference.shipped().operation(work.operation()).workRate());
+    return new Wear(
+        session, work.minutes() * share, litresPerMin, () -> load(session, litresPerMin, share));
+  }
+
+  private Wear.Load load(Session session, double litresPerMin, double share) {
+    Work work = session.work();
     DayReckoning day =
         new DayReckoning(work.date(), work.person(), on(work.date()), history.shop(work.date()));
-    Source own = day.sourceOf(session);
-    double litresPerMin = masks.litresPerMin(own.operation().workRate());
     // 1 mg·min/m³ outside, breathed at that rate for the share of the time that it was on
     double mgPerMgMin = FilterLoading.mg(1, litresPerMin, share / 60);
     List<Term> mg = new ArrayList<>();
     Portion typical = Portion.NONE;
-    for (Map.Entry<Source, Portion> part : day.during(own).entrySet()) {
+    for (Map.Entry<Source, Portion> part : day.during(day.sourceOf(session)).entrySet()) {
       Portion load = part.getValue().times(mgPerMgMin);
       mg.add(new Term(load.inhalable(), part.getKey().doubts()));
       typical = typical.plus(load);
     }
-    return new Wear(session, work.minutes() * share, litresPerMin, mg, typical);
+    return new Wear.Load(mg, typical);
   }
 
   private List<Session> on(LocalDate day) {

@@ -60,7 +60,33 @@ record GearNames(Gear gear) {
             () ->
                 lastRetired(name)
                     .map(gone -> retired(gone.name(), gone.retired().orElseThrow()))
-                    .orElseGet(() -> unknown("element", name, elementNames())));
+                    .orElseGet(() -> noElement(name)));
+  }
+
+  /** What has the name may be something else, which is looked after in another way. */
+  private Refusal noElement(String name) {
+    Optional<Refusal> filter = gear.filter(name).map(f -> isFilter(f.name()));
+    return filter
+        .or(() -> gear.respirator(name).map(r -> isRespirator(r.name())))
+        .orElseGet(() -> unknown("element", name, elementNames()));
+  }
+
+  private static Refusal isFilter(String name) {
+    return new Refusal(
+        ("\"%s\" is a shop filter. What was done to it is said so: motebook gear upkeep"
+                + " \"%s\" replaced")
+            .formatted(name, name));
+  }
+
+  private Refusal isRespirator(String name) {
+    List<String> on =
+        gear.elementsOf(name).stream()
+            .filter(e -> e.retired().isEmpty())
+            .map(Element::name)
+            .toList();
+    return new Refusal(
+        "\"%s\" is a respirator; its elements are changed by their own names: %s."
+            .formatted(name, on.isEmpty() ? "it has none" : String.join(", ", on)));
   }
 
   private Optional<Element> lastRetired(String name) {

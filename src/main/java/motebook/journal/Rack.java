@@ -61,10 +61,25 @@ public final class Rack {
         "Added the respirator " + respirator.name(),
         () -> {
           tables.names().requireFresh(respirator.name());
-          Known known = people.known();
-          List<Long> owners = respirator.people().stream().map(known::idOf).toList();
+          List<Long> owners = people.known().idsOf(respirator.people());
           tables.respirators().insert(respirator, owners);
           return tables.names().respirator(respirator.name());
+        });
+  }
+
+  /**
+   * Gives a respirator to some people, and to no others; to anybody where none is named.
+   *
+   * @throws Refusal if it is unknown or retired, or somebody is not in the book
+   */
+  public Respirator give(String name, List<String> people) {
+    String whom = people.isEmpty() ? "anybody" : String.join(" and ", people);
+    return changes.make(
+        "Gave " + name + " to " + whom,
+        () -> {
+          Respirator given = tables.names().respirator(name);
+          tables.respirators().give(given, this.people.known().idsOf(people));
+          return tables.names().respirator(name);
         });
   }
 

@@ -62,11 +62,20 @@ final class Respirators {
             respirator.facepiece(),
             respirator.size(),
             respirator.make());
+    insertPeople(id, people);
+    return id;
+  }
+
+  private void insertPeople(long respirator, List<Long> people) {
     int position = 0;
     for (long person : people) {
-      store.run("respirator-person-insert", id, position++, person);
+      store.run("respirator-person-insert", respirator, position++, person);
     }
-    return id;
+  }
+
+  void give(Respirator respirator, List<Long> people) {
+    store.run("respirator-people-delete", respirator.id());
+    insertPeople(respirator.id(), people);
   }
 
   void retire(Respirator respirator, Retirement end) {

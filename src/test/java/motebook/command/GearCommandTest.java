@@ -153,7 +153,9 @@ class GearCommandTest {
     halfMask();
     refused("gear change \"dust pads\" --on 2026-03-01", "was opened on 2026-03-02");
     refused("gear change \"dust pads\" --on 2026-03-03", "today is 2026-03-02");
-    refused("gear change \"half mask\"", "The book holds no element \"half mask\".");
+    refused("gear change \"half mask\"", "changed by their own names: dust pads.");
+    done("gear add filter bag --on collector");
+    refused("gear change bag", "is a shop filter. What was done to it is said so: motebook gear");
     refused("gear retire \"dust pads\" --on 2026-03-03", "today is 2026-03-02");
     refused(
         "gear add element new --for \"half mask\" --class P100 --opened 2026-03-03",
@@ -179,6 +181,22 @@ class GearCommandTest {
     assertThat(at(all, "elements", 1, "limit_mg")).isEqualTo(200.0);
     assertThat(done("undo")).isEqualTo("Taken back: Changed dust pads on 2026-03-09");
     assertThat(done("gear list --all")).contains("opened 2026-03-02").doesNotContain("2026-03-09");
+  }
+
+  @Test
+  void a_respirator_goes_to_other_people_and_back() {
+    halfMask();
+    done("person add Ana");
+    assertThat(done("gear give \"half mask\" --to ana --to me"))
+        .isEqualTo("half mask is for Ana and me now.");
+    assertThat(done("gear give \"half mask\" --to-anybody"))
+        .isEqualTo("half mask is anybody's now.");
+    assertThat(at(shell.json("gear list"), "respirators", 0, "people")).isEqualTo(List.of());
+    done("undo");
+    done("undo");
+    assertThat(at(shell.json("gear list"), "respirators", 0, "people")).isEqualTo(List.of("me"));
+    refused("gear give \"half mask\" --to Nobody", "Nobody");
+    refused("gear give \"half mask\" --to me --to-anybody", "--to PERSON");
   }
 
   @Test

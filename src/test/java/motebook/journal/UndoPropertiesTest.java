@@ -141,8 +141,11 @@ class UndoPropertiesTest {
 
   private static void tend(Book book, Random random) {
     LocalDate day = Shop.MONDAY.minusDays(random.nextInt(20));
-    if (random.nextBoolean()) {
+    int step = random.nextInt(3);
+    if (step == 0) {
       book.rack().change(gear(random), day);
+    } else if (step == 1) {
+      book.rack().give("Mask a", List.of(person(book, random)));
     } else {
       OptionalDouble reading = OptionalDouble.of(random.nextDouble());
       book.rack()
