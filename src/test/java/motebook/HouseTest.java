@@ -91,4 +91,13 @@ class HouseTest {
           .dependOnClassesThat()
           .resideInAnyPackage(
               "java.sql..", "javax.sql..", "org.sqlite..", "org.apache.commons.dbutils..");
+
+  @ArchTest
+  static final ArchRule THE_CALENDAR_LIBRARY_STAYS_IN_ITS_WRITER =
+      noClasses()
+          .that()
+          .doNotHaveFullyQualifiedName("motebook.report.CalendarFile")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("net.fortuna.ical4j..");
 }

@@ -134,7 +134,7 @@ final class Desk {
         book.settings().place(),
         book.people(),
         book::places,
-        List.of(),
+        book.rack().respiratorNames(),
         Reference.shipped());
   }
 

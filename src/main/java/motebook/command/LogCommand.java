@@ -75,6 +75,9 @@ final class LogCommand implements Callable<Integer> {
     List<String> lines = new ArrayList<>();
     lines.add("Logged as session " + session.id() + ": " + said);
     lines.addAll(DayText.dose(day, desk.ink()));
+    day.sessions().stream()
+        .filter(line -> line.source().session().id() == session.id())
+        .forEach(line -> lines.addAll(DayText.refused(line)));
     List<Caution> fresh = day.cautions().stream().filter(c -> !heard.contains(c)).toList();
     lines.addAll(DayText.warnings(day, fresh));
     return lines;

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import motebook.desk.Week;
 
 /**
@@ -20,6 +21,7 @@ import motebook.desk.Week;
 final class SampleShop {
   private static final int WEEKS = 12;
   private static final LocalDate FIRST_MONDAY = LocalDate.of(2026, 1, 5);
+  private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|[^ ]+");
   private static final Pattern DATE = Pattern.compile("\\b2026-\\d\\d-\\d\\d\\b");
 
   private final long daysLater;
@@ -34,11 +36,19 @@ final class SampleShop {
     return FIRST_MONDAY.plusWeeks(WEEKS - 1).plusDays(4 + daysLater);
   }
 
-  /** The commands that set the scene, each split into its words. */
+  /** The commands that set the scene, each split into its words; quotes hold words together. */
   List<List<String>> commands() {
-    return lines("shop.txt").stream()
+    return Stream.of("shop.txt", "gear.txt")
+        .flatMap(name -> lines(name).stream())
         .filter(line -> !line.isBlank() && !line.startsWith("#"))
-        .map(line -> List.of(line.split(" +", -1)))
+        .map(SampleShop::words)
+        .toList();
+  }
+
+  private static List<String> words(String line) {
+    return WORD.matcher(line)
+        .results()
+        .map(word -> word.group(1) == null ? word.group() : word.group(1))
         .toList();
   }
 

@@ -1,6 +1,9 @@
 package motebook.desk;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import motebook.model.MaskUse;
 import motebook.model.Session;
 
 /** Decides what the respirator of a session counts for. */
@@ -9,18 +12,19 @@ public interface CreditRule {
   /** The credit of a session. */
   Credit credit(Session session);
 
-  /** The rule while the book holds no respirators: a mask on record is shown, never counted. */
-  CreditRule NO_RESPIRATORS =
-      session ->
-          session
-              .work()
-              .mask()
-              .map(
-                  mask ->
-                      new Credit(
-                          1,
-                          mask.wornPercent() / 100,
-                          Optional.of(
-                              "the book holds no respirator \"" + mask.respirator() + "\"")))
-              .orElse(Credit.NONE);
+  /** No mask counts: the air outside alone is asked for. */
+  CreditRule OUTSIDE_ONLY = session -> Credit.NONE;
+
+  /** The credit of a mask that the book does not hold. */
+  static Credit unknown(MaskUse mask) {
+    Objection why =
+        Objection.mendable(
+            "The book holds no respirator \"" + mask.respirator() + "\"",
+            "Say what it is: " + Settle.addRespirator(mask.respirator()));
+    return new Credit(
+        mask.wornPercent() / 100,
+        new Verdict(OptionalDouble.empty(), List.of(why)),
+        Optional.empty(),
+        List.of());
+  }
 }

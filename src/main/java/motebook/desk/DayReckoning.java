@@ -113,13 +113,34 @@ public final class DayReckoning {
 
   /** Typical inhalable concentration breathed during a session of the person, mg/m³. */
   double meanOutside(Source own) {
-    Breath breath =
-        breaths.stream()
-            .filter(b -> b.own().filter(own::equals).isPresent())
-            .findFirst()
-            .orElseThrow();
+    Breath breath = breathOf(own);
     return sources.stream().mapToDouble(s -> breathed(breath, s).inhalable()).sum()
         / breath.minutes();
+  }
+
+  /** The source that a session of this day is. */
+  Source sourceOf(Session session) {
+    return sources.stream().filter(s -> s.session().equals(session)).findFirst().orElseThrow();
+  }
+
+  /** What was outside the face during a session of the person, source by source, mg·min/m³. */
+  Map<Source, Portion> during(Source own) {
+    Breath breath = breathOf(own);
+    Map<Source, Portion> parts = new LinkedHashMap<>();
+    for (Source source : sources) {
+      Portion part = breathed(breath, source);
+      if (part.inhalable() > 0) {
+        parts.put(source, part);
+      }
+    }
+    return parts;
+  }
+
+  private Breath breathOf(Source own) {
+    return breaths.stream()
+        .filter(b -> b.own().filter(own::equals).isPresent())
+        .findFirst()
+        .orElseThrow();
   }
 
   /** The terms of the 8-hour TWA outside the mask, mg/m³, in one fraction. */

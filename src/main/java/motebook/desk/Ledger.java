@@ -1,6 +1,7 @@
 package motebook.desk;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -46,22 +47,55 @@ public final class Ledger {
     Map<LocalDate, List<Session>> byDate =
         book.sessionsBetween(first, last.plusDays(6)).stream()
             .collect(Collectors.groupingBy(session -> session.work().date()));
+    CreditRule credits = care(last.plusDays(6)).credits();
     return new Weeks(
         IntStream.range(0, count)
             .mapToObj(first::plusWeeks)
-            .map(monday -> week(monday, person, byDate))
+            .map(monday -> week(monday, person, byDate, credits))
             .toList());
   }
 
-  private WeekReport week(LocalDate monday, String person, Map<LocalDate, List<Session>> byDate) {
+  private WeekReport week(
+      LocalDate monday, String person, Map<LocalDate, List<Session>> byDate, CreditRule credits) {
     return Week.report(
         monday,
         person,
-        date -> new DayReckoning(date, person, byDate.getOrDefault(date, List.of()), shop(date)));
+        date ->
+            new DayReckoning(
+                date, person, byDate.getOrDefault(date, List.of()), shop(date, credits)));
+  }
+
+  /** The masks and filters as they are at the end of a day. */
+  public Care care(LocalDate today) {
+    return new Care(book.gear(), new Past(), VapourAir.NONE, CareRules.USUAL, today);
+  }
+
+  /** What is due on a day. */
+  public DueReport due(LocalDate today) {
+    return care(today).due();
   }
 
   /** The shop as it is on a day. */
   public Shop shop(LocalDate date) {
-    return Shop.of(reference, book.settings(), book.places(date), CreditRule.NO_RESPIRATORS);
+    return shop(date, care(date).credits());
+  }
+
+  private Shop shop(LocalDate date, CreditRule credits) {
+    return Shop.of(reference, book.settings(), book.places(date), credits);
+  }
+
+  /** The book's own past, each day's shop read once. */
+  private final class Past implements History {
+    private final Map<LocalDate, Shop> shops = new HashMap<>();
+
+    @Override
+    public List<Session> between(LocalDate first, LocalDate last) {
+      return book.sessionsBetween(first, last);
+    }
+
+    @Override
+    public Shop shop(LocalDate day) {
+      return shops.computeIfAbsent(day, d -> Ledger.this.shop(d, CreditRule.OUTSIDE_ONLY));
+    }
   }
 }

@@ -28,6 +28,11 @@ final class Remarks {
                         + day.shop().settings().totalConversion()
                         + " times total."));
     outdoorNeighbours(day).ifPresent(remarks::add);
+    day.sources().stream()
+        .filter(day::isOwn)
+        .flatMap(own -> day.credit(own).notes().stream())
+        .distinct()
+        .forEach(remarks::add);
     return remarks;
   }
 

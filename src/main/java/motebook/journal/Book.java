@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import motebook.model.Gear;
 import motebook.model.Person;
 import motebook.model.Place;
 import motebook.model.Refusal;
@@ -34,6 +35,10 @@ public final class Book implements AutoCloseable {
   private final Favourites favourites;
   private final Stopwatches stopwatches;
   private final SetAside setAside;
+  private final GearTables gear;
+  private final Rack rack;
+  private final Retiring retiring;
+  private final Fits fits;
 
   private Book(Store store, Clock clock, Copies copies) {
     this.store = store;
@@ -43,11 +48,16 @@ public final class Book implements AutoCloseable {
     people = new People(store);
     places = new Places(store);
     sessions = new Sessions(store);
-    logging = new Logging(sessions, people, places);
+    logging = new Logging(sessions, people, places, new Respirators(store));
     preferences = new Preferences(store, people, places);
     favourites = new Favourites(store, changes);
     stopwatches = new Stopwatches(store, changes, people, logging, clock);
     setAside = new SetAside(store, changes, people);
+    Today today = new Today(clock);
+    gear = GearTables.of(store);
+    rack = new Rack(gear, changes, people, places, today);
+    retiring = new Retiring(gear, changes, today);
+    fits = new Fits(gear, changes, people, today);
   }
 
   /**
@@ -183,6 +193,26 @@ public final class Book implements AutoCloseable {
   /** The cautions that somebody has read and set aside for a day. */
   public SetAside setAside() {
     return setAside;
+  }
+
+  /** All that is known of masks and filters. */
+  public Gear gear() {
+    return gear.read();
+  }
+
+  /** Where masks and filters are added, changed and looked after. */
+  public Rack rack() {
+    return rack;
+  }
+
+  /** How masks and filters go. */
+  public Retiring retiring() {
+    return retiring;
+  }
+
+  /** Who is fit to wear what. */
+  public Fits fits() {
+    return fits;
   }
 
   /** The newest changes, newest first, undos among them. */

@@ -28,6 +28,11 @@ record Known(String kind, List<Name> names) {
     return get(raw).id;
   }
 
+  /** The numbers of some names, each once; refuses as {@link #get}. */
+  List<Long> idsOf(List<String> raw) {
+    return raw.stream().map(this::idOf).distinct().toList();
+  }
+
   /**
    * The name as the book has it.
    *

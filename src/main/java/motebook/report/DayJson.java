@@ -53,22 +53,25 @@ public final class DayJson {
 
   private static Map<String, Object> session(SessionLine line) {
     Work work = line.source().session().work();
-    return Json.object(
-        "id", line.source().session().id(),
-        "start", work.start().toString(),
-        "minutes", work.minutes(),
-        "operation", work.operation(),
-        "material", work.material().orElse(null),
-        "controls", work.controls(),
-        "place", work.place(),
-        "respirator", work.mask().map(MaskUse::respirator).orElse(null),
-        "worn_percent", work.mask().map(MaskUse::wornPercent).orElse(0.0),
-        "credited_apf", line.credit().apf(),
-        "credit_refused", line.credit().refused().orElse(null),
-        "mean_outside_mg_m3", line.meanOutsideMgPerM3(),
-        "share_percent", line.sharePercent(),
-        "rough", line.source().rough(),
-        "note", work.note());
+    Map<String, Object> object =
+        Json.object(
+            "id", line.source().session().id(),
+            "start", work.start().toString(),
+            "minutes", work.minutes(),
+            "operation", work.operation(),
+            "material", work.material().orElse(null),
+            "controls", work.controls(),
+            "place", work.place(),
+            "respirator", work.mask().map(MaskUse::respirator).orElse(null),
+            "worn_percent", work.mask().map(MaskUse::wornPercent).orElse(0.0),
+            "credited_apf", line.credit().apf(),
+            "credit_refused", line.credit().refused().orElse(null),
+            "mean_outside_mg_m3", line.meanOutsideMgPerM3(),
+            "share_percent", line.sharePercent(),
+            "rough", line.source().rough(),
+            "note", work.note());
+    line.credit().vapour().ifPresent(v -> object.put("credited_apf_vapour", v.apf()));
+    return object;
   }
 
   private static Map<String, Object> other(OtherSource other) {

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import motebook.desk.DayReport;
 import motebook.desk.DayReport.OtherSource;
 import motebook.desk.DayReport.SessionLine;
+import motebook.desk.Objection;
 import motebook.model.Work;
 import motebook.reference.Caution;
 
@@ -87,6 +88,12 @@ public final class DayText {
   }
 
   private static void refused(SessionLine line, List<String> lines) {
+    lines.addAll(refused(line));
+  }
+
+  /** Why the mask of a session is not credited: the first thing to mend, then all the others. */
+  public static List<String> refused(SessionLine line) {
+    List<String> lines = new ArrayList<>();
     line.credit()
         .refused()
         .ifPresent(
@@ -96,6 +103,16 @@ public final class DayText {
                         + line.source().session().id()
                         + ": "
                         + why));
+    line.credit().objections().stream()
+        .map(DayText::also)
+        .filter(also -> lines.stream().noneMatch(said -> said.contains(also)))
+        .toList()
+        .forEach(also -> lines.add("          also: " + also));
+    return lines;
+  }
+
+  private static String also(Objection one) {
+    return one.reason() + "." + one.mend().map(mend -> " " + mend + ".").orElse("");
   }
 
   private static String other(OtherSource other) {

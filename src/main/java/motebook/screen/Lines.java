@@ -55,7 +55,7 @@ final class Lines {
         settings.place(),
         book.people(),
         book::places,
-        List.of(),
+        book.rack().respiratorNames(),
         Reference.shipped());
   }
 

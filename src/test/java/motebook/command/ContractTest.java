@@ -74,6 +74,53 @@ class ContractTest {
   }
 
   @Test
+  void what_is_due_answers_with_every_key_and_ends_with_3() {
+    assertThat(shell.json("due"))
+        .containsEntry("due", List.of())
+        .containsEntry("cautions", List.of());
+    shell.say("gear add respirator mask --facepiece \"half mask\" --for me");
+    Shell.Said said = shell.say("due --json");
+    assertThat(said.code()).isEqualTo(3);
+    assertThat(said.out())
+        .contains("\"what\":\"medical evaluation\",\"kind\":\"medical\",\"whose\":\"me\"")
+        .contains("\"when\":\"2026-03-02\",\"state\":\"due\",\"working_days_left\":null")
+        .contains("\"why\":", "\"settle\":\"motebook fit medical --person me --on 2026-03-02\"");
+    assertThat(shell.say("due --quiet").code()).isEqualTo(3);
+  }
+
+  @Test
+  void the_clocks_answer_with_every_key() {
+    shell.say("gear add respirator mask --facepiece \"half mask\" --for me");
+    shell.say("gear add element pads --for mask --class N95 --opened 2026-03-01");
+    shell.say("gear add filter bag --on collector --clean-every 10");
+    shell.say("log 60m orbital sanding of oak wearing mask 50% at 9:00 on 2026-03-02");
+    Map<String, Object> clocks = shell.json("gear clocks");
+    Map<?, ?> pads = (Map<?, ?>) at(clocks, "elements", 0);
+    assertThat(number(pads, "hours_worn")).isEqualTo(0.5);
+    // half of 25 mg/m³ for an hour at 40 L/min
+    assertThat(number(pads, "load_typical_mg")).isCloseTo(30, within(1e-9));
+    assertThat(at(pads, "first")).isEqualTo(at(pads, "clocks", 0, "clock"));
+    assertThat((Map<?, ?>) at(pads, "clocks", 0)).hasSize(8);
+    assertThat(at(clocks, "filters", 0, "clocks", 0, "clock")).isEqualTo("cleaning");
+    assertThat(number(clocks, "filters", 0, "run_hours")).isZero();
+  }
+
+  @Test
+  void a_mask_in_a_session_with_vapour_answers_for_both() {
+    shell.say("gear add respirator mask --facepiece \"half mask\" --for me");
+    shell.say("gear add element pads --for mask --class P100 --opened 2026-03-01");
+    shell.say("fit record --respirator mask --agent saccharin --passed --on 2026-03-01");
+    shell.say("log 60m orbital sanding of oak wearing mask checked at 9:00 on 2026-03-02");
+    shell.say("log 60m finishing wearing mask checked at 11:00 on 2026-03-02");
+    Map<String, Object> day = shell.json("day 2026-03-02");
+    assertThat(number(day, "sessions", 0, "credited_apf")).isEqualTo(10);
+    assertThat(at(day, "sessions", 0, "credited_apf_vapour")).isNull();
+    assertThat(number(day, "sessions", 1, "credited_apf")).isEqualTo(10);
+    assertThat(number(day, "sessions", 1, "credited_apf_vapour")).isEqualTo(1);
+    assertThat((String) at(day, "sessions", 1, "credit_refused")).contains("organic vapour");
+  }
+
+  @Test
   void where_no_limit_applies_the_limit_and_the_chance_are_null() {
     shell.say("limits use eu");
     shell.say("log 60m table saw pine at 9:00 on 2026-03-02");
@@ -119,6 +166,47 @@ class ContractTest {
         "place change shop --outdoor still | --outdoor",
         "place change yard --outdoor hurricane | light-breeze",
         "person add me | me",
+        "gear | add",
+        "gear add | respirator",
+        "gear add respirator mask | --facepiece",
+        "gear add respirator mask --facepiece monocle | not allowed",
+        "gear add respirator mask --facepiece hood | not allowed",
+        "gear add respirator mask --facepiece hood --kind magic | powered air-purifying",
+        "gear add respirator mask --facepiece hood --scheme mars | osha or uk",
+        "gear add respirator mask --facepiece \"half mask\" --for Nobody | Nobody",
+        "gear add element pads --for mask --class P100 | The book holds no respirator",
+        "gear add filter bag --on toaster | collector, vacuum, air-cleaner",
+        "gear add filter bag --on collector --place attic | attic",
+        "gear add filter bag --on collector --clean-every 0 | --clean-every must be above 0",
+        "gear add filter bag --on collector --gauge-clean 1 | both readings",
+        "gear add filter bag --on collector --from 2027-01-01 | today is",
+        "gear give mask | --to PERSON",
+        "gear give mask --to me | The book holds no respirator",
+        "gear change pads | The book holds no element",
+        "gear retire pads | The book holds no mask or filter",
+        "gear remove pads | The book holds no mask or filter",
+        "gear open pads | The book holds no element",
+        "gear upkeep bag emptied | The book holds no shop filter",
+        "fit | record",
+        "fit record --respirator mask | --factors",
+        "fit record --respirator mask --factors 200,0 | must be above 0",
+        "fit record --respirator mask --factors 200,x | needs a number",
+        "fit record --respirator mask --agent saccharin | --passed or --failed",
+        "fit record --respirator mask --agent saccharin --passed --failed | one of them",
+        "fit record --respirator mask --factors 200 --passed | leave --agent",
+        "fit record --respirator mask --method qualitative --factors 200 | no factors",
+        "fit record --respirator mask --method quantitative | a factor for each exercise",
+        "fit record --respirator mask --method hearsay | quantitative or qualitative",
+        "fit record --respirator mask --factors 200 | The book holds no respirator",
+        "fit medical --on 2027-01-01 | today is 2026-03-02",
+        "fit training --person Nobody | Nobody",
+        "fit hair --to 2026-03-01 | without an end",
+        "fit hair --from 2026-03-01 --to 2026-02-01 | cannot have gone",
+        "fit change --what haircut | weight, dental, face",
+        "fit checked 7 | no session with the number 7",
+        "due --jsn | --jsn",
+        "export | --calendar",
+        "export --calendar . | name a file",
         "reckon | twa",
         "nonsense | nonsense",
         "day --jsn | --jsn",
@@ -149,6 +237,9 @@ class ContractTest {
             "log",
             "day",
             "week",
+            "due",
+            "export",
+            "gear clocks",
             "undo",
             "history",
             "verify",
@@ -162,6 +253,26 @@ class ContractTest {
             "limits",
             "limits list",
             "limits use",
+            "gear",
+            "gear add",
+            "gear add respirator",
+            "gear add element",
+            "gear add filter",
+            "gear list",
+            "gear give",
+            "gear open",
+            "gear change",
+            "gear retire",
+            "gear remove",
+            "gear upkeep",
+            "fit",
+            "fit record",
+            "fit medical",
+            "fit training",
+            "fit hair",
+            "fit change",
+            "fit checked",
+            "fit list",
             "reckon",
             "reckon twa",
             "reckon mixture",

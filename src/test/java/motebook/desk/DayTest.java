@@ -170,8 +170,7 @@ class DayTest {
             List.of(),
             Optional.of(new MaskUse("half mask", true, 90)),
             "");
-    DayReport day =
-        new Shops().did(masked).crediting(s -> new Credit(10, 0.9, Optional.empty())).report();
+    DayReport day = new Shops().did(masked).crediting(s -> Credit.of(10, 0.9)).report();
     assertThat(day.outside().estimate().typical()).isCloseTo(3.125, within(1e-9));
     // 1/5.263 of the outside: partial wear as in 29 CFR 1910.1025(c)(3).
     assertThat(day.inside().estimate().typical()).isCloseTo(3.125 / 5.263158, within(1e-6));
@@ -185,7 +184,7 @@ class DayTest {
 
   @Test
   void a_gap_is_breathed_without_the_mask() {
-    CreditRule full = s -> new Credit(1000, 1, Optional.empty());
+    CreditRule full = s -> Credit.of(1000, 1);
     DayReport day =
         new Shops()
             .me("09:00", 60, "orbital-sanding of oak")

@@ -21,7 +21,8 @@ final class Shops {
   private final List<Session> sessions = new ArrayList<>();
   private Surroundings.Indoors shop = DEFAULT_SHOP;
   private Settings settings = new Settings("me", "shop", "acgih", 1.5, 30);
-  private CreditRule credits = CreditRule.NO_RESPIRATORS;
+  private CreditRule credits =
+      session -> session.work().mask().map(CreditRule::unknown).orElse(Credit.NONE);
 
   static Surroundings.Indoors room(double volume, double closed, double open, double speed) {
     return new Surroundings.Indoors(

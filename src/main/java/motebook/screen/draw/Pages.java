@@ -111,8 +111,7 @@ final class Pages {
                           "The mask is not credited in "
                               + Wording.span(line.source().session().work())
                               + ": "
-                              + why
-                              + ".")));
+                              + why)));
     }
     if (report.minutesBetween() > 0) {
       page.add(

@@ -1,0 +1,153 @@
+package motebook.desk;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.Set;
+import motebook.desk.CareClock.Kind;
+import motebook.desk.CareClock.RanOut;
+import motebook.model.Element;
+import motebook.model.Session;
+import motebook.reference.ElementClass;
+import motebook.reference.Masks;
+import motebook.reference.Solvent;
+
+/** The clocks of the elements of respirators, from the sessions since each was put on. */
+final class ElementCare {
+  private final Masks masks;
+  private final WearLog log;
+  private final CareRules rules;
+  private final VapourCare vapours;
+  private final Map<Long, ElementStanding> standings = new HashMap<>();
+
+  ElementCare(Masks masks, WearLog log, VapourAir air, CareRules rules) {
+    this.masks = masks;
+    this.log = log;
+    this.rules = rules;
+    this.vapours = new VapourCare(air, rules);
+  }
+
+  /** Where an element stands at the end of the log. */
+  ElementStanding standing(Element element) {
+    return standings.computeIfAbsent(element.id(), id -> reckon(element));
+  }
+
+  ElementClass classOf(Element element) {
+    return masks
+        .elementClass(element.elementClass())
+        .orElseGet(() -> unknown(element.elementClass()));
+  }
+
+  // A book may hold a class that this program's table does not know; it then holds nothing back.
+  private static ElementClass unknown(String key) {
+    return new ElementClass(key, key, List.of(), Set.of(), Set.of(), "", 0, "", "not in the table");
+  }
+
+  private ElementStanding reckon(Element element) {
+    ElementClass kind = classOf(element);
+    List<Wear> worn =
+        log.of(element.respirator(), element.from()).stream()
+            .filter(wear -> element.wornOn(wear.session().work().date()))
+            .toList();
+    return new ElementStanding(
+        element,
+        kind,
+        worn,
+        vapours.typicalShare(element, worn),
+        daysOpen(element),
+        element.opened().isPresent() ? clocks(element, kind, worn) : shelf(element));
+  }
+
+  private OptionalLong daysOpen(Element element) {
+    LocalDate end = element.retired().map(gone -> gone.on()).orElse(log.last());
+    return element
+        .opened()
+        .map(opened -> OptionalLong.of(ChronoUnit.DAYS.between(opened, end)))
+        .orElse(OptionalLong.empty());
+  }
+
+  private List<CareClock> shelf(Element element) {
+    return element
+        .sealedUntil()
+        .map(last -> List.of(CareClock.date(Kind.SHELF, element.from(), last, log.last())))
+        .orElse(List.of());
+  }
+
+  private List<CareClock> clocks(Element element, ElementClass kind, List<Wear> worn) {
+    Pace pace = Pace.of(log);
+    List<Wear> recent = log.of(element.respirator(), Pace.first(log.last()));
+    Tally tally = new Tally(worn, recent, pace, log.last());
+    List<CareClock> clocks = new ArrayList<>();
+    openedLate(element).ifPresent(clocks::add);
+    element.limitHours().ifPresent(h -> clocks.add(tally.clock(Kind.HOURS, h, Wear::hours)));
+    if (kind.classN()) {
+      clocks.add(dirty(tally, element.limitMg().orElse(rules.dirtyMg())));
+    } else {
+      element.limitMg().ifPresent(mg -> clocks.add(tally.clock(Kind.LOAD, mg, Wear::highMg)));
+    }
+    if (kind.gas()) {
+      clocks.add(opened(element));
+      clocks.addAll(vapours.clocks(element, kind, tally));
+    }
+    return clocks;
+  }
+
+  // Shelf life and service life are two clocks: one opened after its shelf life was never good.
+  private static Optional<CareClock> openedLate(Element element) {
+    LocalDate opened = element.opened().orElseThrow();
+    return element
+        .sealedUntil()
+        .filter(opened::isAfter)
+        .map(
+            last ->
+                new CareClock(
+                    Kind.SHELF,
+                    ChronoUnit.DAYS.between(last, opened),
+                    0,
+                    Optional.of(new RanOut(opened, 0)),
+                    OptionalDouble.empty(),
+                    Optional.of(last)));
+  }
+
+  private CareClock opened(Element element) {
+    LocalDate opened = element.opened().orElseThrow();
+    return CareClock.date(
+        Kind.OPENED, opened, opened.plusMonths(rules.openedGasMonths()), log.last());
+  }
+
+  // NIOSH 96-101: beyond eight hours only while the load stays low, so the later of the two ends
+  // it.
+  private CareClock dirty(Tally tally, double mg) {
+    CareClock hours = tally.clock(Kind.DIRTY, rules.dirtyHours(), Wear::hours);
+    CareClock load = tally.clock(Kind.LOAD, mg, Wear::highMg);
+    if (hours.ranOut().isEmpty() || load.ranOut().isEmpty()) {
+      return hours.ranOut().isEmpty() && isLater(hours, load) ? hours : load;
+    }
+    return isLater(hours, load) ? hours : load;
+  }
+
+  private static boolean isLater(CareClock one, CareClock other) {
+    if (one.ranOut().isPresent() && other.ranOut().isPresent()) {
+      RanOut end = one.ranOut().get();
+      return other.ranOut().get().before(end.date(), end.minute());
+    }
+    return one.workingDaysLeft().orElse(0) >= other.workingDaysLeft().orElse(Double.MAX_VALUE)
+        || other.ranOut().isPresent();
+  }
+
+  /** Typical concentration of what carbon is for in a session, ppm. */
+  double organicPpm(Session session) {
+    return vapours.organicPpm(session);
+  }
+
+  /** What vapour a session was worn in. */
+  Set<Solvent> solvents(Session session) {
+    return vapours.solvents(session);
+  }
+}

@@ -1,0 +1,126 @@
+package motebook.desk;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import motebook.model.FitRecord.FaceChange;
+import motebook.model.FitRecord.FitTest;
+import motebook.model.FitRecord.Hair;
+import motebook.model.FitRecord.Qualitative;
+import motebook.model.Gear;
+import motebook.model.Respirator;
+import motebook.model.Scheme;
+import motebook.reference.ProtectionFactor.Seal;
+
+/**
+ * Whether a respirator that seals on the face fits a person on a day; 29 CFR 1910.134(f) and (g),
+ * and UK practice.
+ *
+ * @param latest the latest test up to that day
+ * @param until the last day on which it is in date
+ * @param untested why the test does not count, if it does not
+ * @param objections why the fit is not counted on, hair under the seal among the reasons
+ */
+record FitStanding(
+    Optional<FitTest> latest,
+    Optional<LocalDate> until,
+    Optional<String> untested,
+    List<Objection> objections) {
+  /** The most that a test by taste or smell is worth: a fit factor of 100 over ten, (f)(6). */
+  static final double QUALITATIVE_MOST = 10;
+
+  static FitStanding of(
+      Gear gear, Respirator mask, Seal seal, String person, LocalDate day, CareRules rules) {
+    Optional<FitTest> latest =
+        gear.fitTests(person, mask.name()).stream()
+            .filter(test -> !test.date().isAfter(day))
+            .max(Comparator.comparing(FitTest::date).thenComparing(FitTest::id));
+    Optional<LocalDate> until =
+        latest.map(test -> test.date().plusMonths(rules.fitMonths(mask.scheme())));
+    List<Objection> objections = new ArrayList<>();
+    Optional<String> untested = against(gear, mask, seal, person, day, latest, until);
+    untested.map(why -> untested(why, mask, seal, person, day)).ifPresent(objections::add);
+    hair(gear, person, day).ifPresent(objections::add);
+    return new FitStanding(latest, until, untested, objections);
+  }
+
+  private static Optional<String> against(
+      Gear gear,
+      Respirator mask,
+      Seal seal,
+      String person,
+      LocalDate day,
+      Optional<FitTest> latest,
+      Optional<LocalDate> until) {
+    String whom = person + " with " + mask.name();
+    if (latest.isEmpty()) {
+      return Optional.of("No fit test of " + whom + " is on record");
+    }
+    FitTest test = latest.get();
+    if (!passed(test, mask.scheme(), seal)) {
+      return Optional.of("The fit test of " + whom + " on " + test.date() + " was not passed");
+    }
+    if (day.isAfter(until.orElseThrow())) {
+      return Optional.of("The fit test of " + whom + " ended on " + until.get());
+    }
+    return changed(gear, person, test.date(), day)
+        .map(
+            change ->
+                person
+                    + "'s face changed on "
+                    + change.date()
+                    + " ("
+                    + change.what().key()
+                    + "), after the fit test of "
+                    + test.date());
+  }
+
+  /** The latest change of a face between a test and a day. */
+  static Optional<FaceChange> changed(Gear gear, String person, LocalDate tested, LocalDate day) {
+    return gear.fit(FaceChange.class, person).stream()
+        .filter(change -> change.date().isAfter(tested) && !change.date().isAfter(day))
+        .reduce((earlier, later) -> later);
+  }
+
+  /** Whether a test was passed: OSHA by the overall factor, the UK by every exercise. */
+  static boolean passed(FitTest test, Scheme scheme, Seal seal) {
+    return FitResult.of(test, scheme, seal).passed();
+  }
+
+  private static Objection untested(
+      String why, Respirator mask, Seal seal, String person, LocalDate day) {
+    return Objection.mendable(
+        why, "If a test was passed by then, record it: " + settle(mask, seal, person, day));
+  }
+
+  /** The command that records a test: one that measures where a full facepiece asks for it. */
+  static String settle(Respirator mask, Seal seal, String person, LocalDate day) {
+    return seal == Seal.FULL
+        ? Settle.quantitativeFit(mask.name(), person, day)
+        : Settle.qualitativeFit(mask.name(), person, day);
+  }
+
+  private static Optional<Objection> hair(Gear gear, String person, LocalDate day) {
+    return gear.fit(Hair.class, person).stream()
+        .filter(hair -> hair.on(day))
+        .findFirst()
+        .map(hair -> underSeal(hair, day));
+  }
+
+  private static Objection underSeal(Hair hair, LocalDate day) {
+    String reason = "Hair under the seal of " + hair.person() + " is on record from " + hair.date();
+    return hair.to().isEmpty() && hair.date().isBefore(day)
+        ? Objection.mendable(
+            reason,
+            "If it was gone by then, say so: " + Settle.shaved(hair.person(), day.minusDays(1)))
+        : Objection.lasting(reason);
+  }
+
+  /** What the test that counts leaves of an assigned factor. */
+  double most(double apf) {
+    boolean told = latest.filter(test -> test.method() instanceof Qualitative).isPresent();
+    return told ? Math.min(apf, QUALITATIVE_MOST) : apf;
+  }
+}

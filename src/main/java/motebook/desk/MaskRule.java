@@ -1,0 +1,173 @@
+package motebook.desk;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import motebook.model.FitRecord.Medical;
+import motebook.model.Gear;
+import motebook.model.MaskUse;
+import motebook.model.Respirator;
+import motebook.model.Session;
+import motebook.model.Work;
+import motebook.reference.Hazard;
+import motebook.reference.Masks;
+import motebook.reference.ProtectionFactor;
+import motebook.reference.ProtectionFactor.Seal;
+import motebook.science.CartridgeUse;
+
+/**
+ * Credits a respirator when its elements fit what is in the air and are in date, and when it fits
+ * the face that wears it; each thing in the air apart.
+ */
+final class MaskRule implements CreditRule {
+  private final Gear gear;
+  private final Masks masks;
+  private final ElementCare elements;
+  private final InTheAir air;
+  private final CareRules rules;
+
+  MaskRule(Gear gear, Masks masks, ElementCare elements, CareRules rules) {
+    this.gear = gear;
+    this.masks = masks;
+    this.elements = elements;
+    this.air = new InTheAir(masks, elements);
+    this.rules = rules;
+  }
+
+  @Override
+  public Credit credit(Session session) {
+    return session.work().mask().map(mask -> credit(session, mask)).orElse(Credit.NONE);
+  }
+
+  private Credit credit(Session session, MaskUse use) {
+    return gear.respirator(use.respirator())
+        .map(mask -> new Case(session, use, mask).credit())
+        .orElseGet(() -> CreditRule.unknown(use));
+  }
+
+  /** One session with one respirator of the book. */
+  private final class Case {
+    private final Session session;
+    private final Work work;
+    private final MaskUse use;
+    private final Respirator mask;
+    private final List<ElementStanding> on;
+    private final List<ProtectionFactor> rows;
+    private final Optional<FitStanding> fit;
+
+    Case(Session session, MaskUse use, Respirator mask) {
+      this.session = session;
+      this.work = session.work();
+      this.use = use;
+      this.mask = mask;
+      this.on = gear.elementsOn(mask.name(), work.date()).stream().map(elements::standing).toList();
+      this.rows = masks.factors(mask.scheme().key(), mask.kind(), mask.facepiece());
+      this.fit =
+          seal()
+              .filter(Seal::tight)
+              .map(s -> FitStanding.of(gear, mask, s, work.person(), work.date(), rules));
+    }
+
+    private Optional<Seal> seal() {
+      return rows.stream().map(ProtectionFactor::seal).findFirst();
+    }
+
+    Credit credit() {
+      Verdict dust = verdict(List.of(masks.hazard(Hazard.WOOD_DUST)));
+      List<Hazard> vapours = air.vapours(session);
+      return new Credit(
+          use.wornPercent() / 100,
+          dust,
+          vapours.isEmpty() ? Optional.empty() : Optional.of(verdict(vapours)),
+          notes());
+    }
+
+    private Verdict verdict(List<Hazard> hazards) {
+      Set<Objection> objections = new LinkedHashSet<>();
+      retired().ifPresent(objections::add);
+      Elements judged = new Elements(mask, work, on, masks);
+      if (rows.isEmpty()) {
+        objections.add(judged.notAllowed());
+      } else if (!rows.get(0).suppliedAir()) {
+        hazards.forEach(hazard -> objections.addAll(judged.against(hazard)));
+        objections.addAll(tooThick(hazards));
+      }
+      Optional<ProtectionFactor> row = judged.row(rows);
+      if (!rows.isEmpty() && row.isEmpty() && objections.isEmpty()) {
+        objections.add(judged.notRated(rows));
+        row = judged.row(rows);
+      }
+      fit.ifPresent(standing -> objections.addAll(standing.objections()));
+      unchecked().ifPresent(objections::add);
+      return new Verdict(figure(row), new ArrayList<>(objections));
+    }
+
+    // 42 CFR 84.190: where gas elements end, judged at the typical figure.
+    private List<Objection> tooThick(List<Hazard> hazards) {
+      double ppm = elements.organicPpm(session);
+      return ppm <= CartridgeUse.MOST_PPM || hazards.stream().noneMatch(air::carbonHolds)
+          ? List.of()
+          : List.of(
+              Objection.lasting(
+                  "The vapour was about "
+                      + Figure.plain(ppm)
+                      + " ppm; organic-vapour elements end at 1000 ppm"));
+    }
+
+    private OptionalDouble figure(Optional<ProtectionFactor> row) {
+      return row.map(one -> OptionalDouble.of(most(one.apf()))).orElse(OptionalDouble.empty());
+    }
+
+    private double most(double apf) {
+      return fit.map(standing -> standing.most(apf)).orElse(apf);
+    }
+
+    private Optional<Objection> retired() {
+      return mask.inUseOn(work.date())
+          ? Optional.empty()
+          : mask.retired()
+              .map(end -> Objection.lasting(mask.name() + " was retired on " + end.on()));
+    }
+
+    private Optional<Objection> unchecked() {
+      return fit.isEmpty() || use.checked()
+          ? Optional.empty()
+          : Optional.of(
+              Objection.mendable(
+                  "No seal check is recorded for this session",
+                  "If it was done, say so: " + Settle.checked(session.id())));
+    }
+
+    private List<String> notes() {
+      List<String> notes = new ArrayList<>();
+      if (!cleared(work.date())) {
+        notes.add(
+            "No medical evaluation of "
+                + work.person()
+                + " is on record; it comes before a fit test and before wearing a respirator.");
+      }
+      notes.addAll(unheld());
+      return notes;
+    }
+
+    private boolean cleared(LocalDate day) {
+      return gear.fit(Medical.class, work.person()).stream()
+          .anyMatch(medical -> !medical.date().isAfter(day));
+    }
+
+    // What is in the air beside that for which a credit is judged: told, never credited.
+    private List<String> unheld() {
+      if (!rows.isEmpty() && rows.get(0).suppliedAir()) {
+        return List.of();
+      }
+      return air.told(session).stream()
+          .filter(hazard -> on.stream().noneMatch(e -> hazard.heldBy(e.elementClass())))
+          .map(Hazard::advice)
+          .toList();
+    }
+  }
+}

@@ -1,0 +1,96 @@
+package motebook.desk;
+
+import java.time.LocalDate;
+import motebook.model.Text;
+
+/** The commands that settle what is due and mend what is refused, as a person types them. */
+final class Settle {
+  private static final String GEAR = "motebook gear ";
+  private static final String FIT = "motebook fit ";
+
+  private Settle() {}
+
+  static String addRespirator(String name) {
+    return GEAR
+        + "add respirator "
+        + quoted(name)
+        + " --facepiece \"half mask\" --kind air-purifying --scheme osha";
+  }
+
+  static String addSuppliedAir() {
+    return GEAR
+        + "add respirator \"air line\" --facepiece \"full facepiece\""
+        + " --kind \"supplied air, continuous flow\" --scheme osha";
+  }
+
+  static String addElement(String respirator, String elementClass, LocalDate opened) {
+    return GEAR
+        + "add element "
+        + quoted(named(respirator, elementClass))
+        + " --for "
+        + quoted(respirator)
+        + " --class "
+        + quoted(elementClass)
+        + " --opened "
+        + opened;
+  }
+
+  // A name must differ from the respirator's own and fit into one column.
+  private static String named(String respirator, String elementClass) {
+    String whole = elementClass + " " + respirator;
+    return whole.length() <= Text.NAME_LENGTH ? whole : elementClass + " element";
+  }
+
+  static String change(String element, LocalDate on) {
+    return GEAR + "change " + quoted(element) + " --on " + on;
+  }
+
+  static String retire(String name) {
+    return GEAR + "retire " + quoted(name);
+  }
+
+  static String upkeep(String filter, String what) {
+    return GEAR + "upkeep " + quoted(filter) + " " + what;
+  }
+
+  static String qualitativeFit(String respirator, String person, LocalDate on) {
+    return fit(respirator, person, on) + " --method qualitative --agent saccharin --passed";
+  }
+
+  static String quantitativeFit(String respirator, String person, LocalDate on) {
+    return fit(respirator, person, on) + " --method quantitative --factors F1,F2,F3";
+  }
+
+  private static String fit(String respirator, String person, LocalDate on) {
+    return FIT
+        + "record --respirator "
+        + quoted(respirator)
+        + " --person "
+        + quoted(person)
+        + " --on "
+        + on;
+  }
+
+  static String medical(String person, LocalDate on) {
+    return FIT + "medical --person " + quoted(person) + " --on " + on;
+  }
+
+  static String training(String person, LocalDate on) {
+    return FIT + "training --person " + quoted(person) + " --on " + on;
+  }
+
+  static String shaved(String person, LocalDate lastDay) {
+    return FIT + "hair --person " + quoted(person) + " --to " + lastDay;
+  }
+
+  static String checked(long session) {
+    return FIT + "checked " + session;
+  }
+
+  /** A word as the shell takes it: quoted where it holds anything but letters and digits. */
+  static String quoted(String word) {
+    return word.codePoints().allMatch(c -> Character.isLetterOrDigit(c) || c == '-' || c == '_')
+        ? word
+        : "\"" + word.replaceAll("([\\\\\"$`])", "\\\\$1") + "\"";
+  }
+}

@@ -1,0 +1,95 @@
+package motebook.report;
+
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.UUID;
+import motebook.desk.DueItem;
+import motebook.desk.DueItem.State;
+import motebook.desk.DueReport;
+import net.fortuna.ical4j.data.CalendarOutputter;
+import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.component.VAlarm;
+import net.fortuna.ical4j.model.component.VEvent;
+import net.fortuna.ical4j.model.property.Description;
+import net.fortuna.ical4j.model.property.DtStamp;
+import net.fortuna.ical4j.model.property.ProdId;
+import net.fortuna.ical4j.model.property.Uid;
+import net.fortuna.ical4j.model.property.immutable.ImmutableAction;
+import net.fortuna.ical4j.model.property.immutable.ImmutableCalScale;
+import net.fortuna.ical4j.model.property.immutable.ImmutableTransp;
+import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
+
+/**
+ * What is due as an iCalendar, RFC 5545: a whole-day event for each thing, with two alarms.
+ *
+ * <p>An event keeps its UID from one export to the next whatever its day, so that reading the file
+ * again moves it instead of adding a second one.
+ */
+public final class CalendarFile {
+  private static final Duration EVENING_BEFORE = Duration.ofHours(-6);
+  private static final Duration THAT_MORNING = Duration.ofHours(8);
+
+  static {
+    // Whole days need no time zones; without this the library would look for newer ones outside.
+    System.setProperty("net.fortuna.ical4j.timezone.update.enabled", "false");
+  }
+
+  private CalendarFile() {}
+
+  /**
+   * The text of the file.
+   *
+   * @param stamp the moment it is made
+   */
+  public static String of(DueReport report, Instant stamp) {
+    Calendar calendar = new Calendar();
+    calendar.add(new ProdId("-//Motebook//Due//EN"));
+    calendar.add(ImmutableVersion.VERSION_2_0);
+    calendar.add(ImmutableCalScale.GREGORIAN);
+    report.items().forEach(item -> calendar.add(event(item, report.today(), stamp)));
+    StringWriter text = new StringWriter();
+    try {
+      new CalendarOutputter(false).output(calendar, text);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.toString();
+  }
+
+  // What is overdue stands on the day of the export: in the past nobody would see it.
+  private static VEvent event(DueItem item, LocalDate today, Instant stamp) {
+    LocalDate day = item.when().isBefore(today) ? today : item.when();
+    VEvent event = new VEvent(false);
+    event.add(new DtStamp(stamp));
+    event.add(new Uid(uid(item)));
+    event.add(new net.fortuna.ical4j.model.property.DtStart<>(day));
+    event.add(new net.fortuna.ical4j.model.property.Summary(summary(item)));
+    event.add(new Description(item.why() + "\n" + item.settle()));
+    event.add(ImmutableTransp.TRANSPARENT);
+    event.add(alarm(EVENING_BEFORE, item));
+    event.add(alarm(THAT_MORNING, item));
+    return event;
+  }
+
+  private static String summary(DueItem item) {
+    String named = DueText.named(item);
+    return item.state() == State.OVERDUE ? named + " (overdue since " + item.when() + ")" : named;
+  }
+
+  private static VAlarm alarm(Duration trigger, DueItem item) {
+    VAlarm alarm = new VAlarm(trigger);
+    alarm.add(ImmutableAction.DISPLAY);
+    alarm.add(new Description(summary(item)));
+    return alarm;
+  }
+
+  private static String uid(DueItem item) {
+    String thing = item.kind().key() + "|" + item.what() + "|" + item.whose();
+    return UUID.nameUUIDFromBytes(thing.getBytes(StandardCharsets.UTF_8)) + "@motebook";
+  }
+}

@@ -1,0 +1,127 @@
+package motebook.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import motebook.desk.CareClock;
+import motebook.desk.Clocks;
+import motebook.desk.ElementStanding;
+import motebook.desk.FilterStanding;
+
+/** How far the elements of masks and the shop's own filters have run. */
+public final class ClocksReport {
+  private ClocksReport() {}
+
+  /** The lines of {@code gear clocks}: each thing, then its clocks, the first to run out first. */
+  public static List<String> lines(List<ElementStanding> elements, List<FilterStanding> filters) {
+    List<String> lines = new ArrayList<>();
+    for (ElementStanding one : elements) {
+      lines.add(one.element().name() + " on " + one.element().respirator() + ": " + worn(one));
+      lines.addAll(clocks(one.clocks(), one.first()));
+    }
+    for (FilterStanding one : filters) {
+      lines.add(one.filter().name() + " in " + one.filter().place() + ": " + run(one));
+      lines.addAll(clocks(one.clocks(), one.first()));
+    }
+    return lines.isEmpty() ? List.of("Nothing with a clock is in use.") : lines;
+  }
+
+  private static String worn(ElementStanding one) {
+    if (one.daysOpen().isEmpty()) {
+      return "sealed";
+    }
+    return Figures.rough(one.hoursWorn())
+        + " h worn, "
+        + Figures.rough(one.loadMg().typical())
+        + " mg of dust (up to "
+        + Figures.rough(one.loadMg().high90())
+        + "), open "
+        + one.daysOpen().getAsLong()
+        + " days";
+  }
+
+  private static String run(FilterStanding one) {
+    String run = Figures.rough(one.runHours()) + " h run";
+    return one.reading().isPresent()
+        ? run + ", gauge " + Figures.plain(one.reading().getAsDouble())
+        : run;
+  }
+
+  private static List<String> clocks(List<CareClock> clocks, Optional<CareClock> first) {
+    List<String> lines = new ArrayList<>();
+    first.ifPresent(clock -> lines.add("  first  " + told(clock)));
+    clocks.stream()
+        .filter(clock -> first.filter(clock::equals).isEmpty())
+        .forEach(clock -> lines.add("         " + told(clock)));
+    return lines;
+  }
+
+  private static String told(CareClock clock) {
+    String forecast = Clocks.forecast(clock);
+    return Clocks.ended(clock)
+        + (forecast.isEmpty() ? "" : ", " + forecast)
+        + (clock.ranOut().isPresent() ? ", over" : "");
+  }
+
+  /** The object of {@code gear clocks --json}. */
+  public static Map<String, Object> object(
+      List<ElementStanding> elements, List<FilterStanding> filters) {
+    return Json.object(
+        "elements", elements.stream().map(ClocksReport::object).toList(),
+        "filters", filters.stream().map(ClocksReport::object).toList());
+  }
+
+  private static Map<String, Object> object(ElementStanding one) {
+    return Json.object(
+        "id", one.element().id(),
+        "name", one.element().name(),
+        "respirator", one.element().respirator(),
+        "class", one.element().elementClass(),
+        "hours_worn", one.hoursWorn(),
+        "load_typical_mg", one.loadMg().typical(),
+        "load_central_mg", one.loadMg().central(),
+        "load_low90_mg", one.loadMg().low90(),
+        "load_high90_mg", one.loadMg().high90(),
+        "load_fine_typical_mg", one.typicalMg().fine(),
+        "load_coarse_typical_mg", one.typicalMg().coarse(),
+        "vapour_used_typical_percent", 100 * one.vapourUsed(),
+        "days_open", one.daysOpen().isPresent() ? one.daysOpen().getAsLong() : null,
+        "clocks", one.clocks().stream().map(ClocksReport::object).toList(),
+        "first", one.first().map(ClocksReport::key).orElse(null));
+  }
+
+  private static Map<String, Object> object(FilterStanding one) {
+    return Json.object(
+        "id", one.filter().id(),
+        "name", one.filter().name(),
+        "place", one.filter().place(),
+        "run_hours", one.runHours(),
+        "gauge", orNull(one.reading()),
+        "clocks", one.clocks().stream().map(ClocksReport::object).toList(),
+        "first", one.first().map(ClocksReport::key).orElse(null));
+  }
+
+  private static Map<String, Object> object(CareClock clock) {
+    return Json.object(
+        "clock", key(clock),
+        "used", clock.used(),
+        "limit", clock.limit(),
+        "unit", clock.kind().unit(),
+        "used_percent", 100 * clock.share(),
+        "over", clock.ranOut().isPresent(),
+        "ends", clock.ends().map(LocalDate::toString).orElse(null),
+        "working_days_left", orNull(clock.workingDaysLeft()));
+  }
+
+  private static String key(CareClock clock) {
+    return clock.kind().name().toLowerCase(Locale.ROOT);
+  }
+
+  private static Double orNull(OptionalDouble value) {
+    return value.isPresent() ? value.getAsDouble() : null;
+  }
+}
