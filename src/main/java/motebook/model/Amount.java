@@ -1,0 +1,16 @@
+package motebook.model;
+
+/**
+ * How much of a finish was used.
+ *
+ * @param finish key of the finish
+ * @param millilitres 0.1 to 100,000 mL
+ */
+public record Amount(String finish, double millilitres) {
+  public Amount {
+    if (finish.isBlank()) {
+      throw new IllegalArgumentException("an amount of nothing");
+    }
+    Checks.within("amount of a finish", millilitres, 0.1, 100_000, "ml");
+  }
+}
