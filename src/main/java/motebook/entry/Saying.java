@@ -4,8 +4,11 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import motebook.model.Amount;
 import motebook.model.MaskUse;
 import motebook.model.Work;
+import motebook.reference.Finish;
+import motebook.reference.Finishes;
 import motebook.reference.Named;
 import motebook.reference.Reference;
 
@@ -18,12 +21,21 @@ final class Saying {
     return Token.all(row.name()).stream().anyMatch(Token::joint) ? row.spoken() : row.name();
   }
 
-  static String line(Work work, Reference reference) {
+  /** A finish by its key with spaces; the owner's own by the name that the owner gave it. */
+  static String finish(Finish row) {
+    return row.own() ? row.name() : row.spoken();
+  }
+
+  static String line(Work work, Scene scene) {
+    Reference reference = scene.reference();
     StringBuilder line = new StringBuilder(Durations.written(work.minutes()));
     line.append(' ').append(name(reference.operation(work.operation())));
     work.material().ifPresent(key -> line.append(" of ").append(material(key, reference)));
     if (!work.controls().isEmpty()) {
       line.append(" with ").append(controls(work.controls(), reference));
+    }
+    if (!work.amounts().isEmpty()) {
+      line.append(" using ").append(amounts(work.amounts(), scene.finishes().get()));
     }
     line.append(" in ").append(work.place());
     work.mask().ifPresent(mask -> line.append(" wearing ").append(worn(mask)));
@@ -40,6 +52,12 @@ final class Saying {
   private static String controls(List<String> keys, Reference reference) {
     return keys.stream()
         .map(key -> reference.control(key).spoken())
+        .collect(Collectors.joining(" and "));
+  }
+
+  private static String amounts(List<Amount> amounts, Finishes finishes) {
+    return amounts.stream()
+        .map(it -> Amounts.written(it.millilitres()) + " " + finish(finishes.finish(it.finish())))
         .collect(Collectors.joining(" and "));
   }
 

@@ -26,7 +26,7 @@ public final class SpokenLine {
    * @return a line that reads as an equal session in a scene that knows its names
    */
   public static String say(Work work, Scene scene) {
-    return Saying.line(work, scene.reference());
+    return Saying.line(work, scene);
   }
 
   /**

@@ -19,6 +19,7 @@ import java.util.Map;
  * @param cautions keys of the cautions it raises
  * @param grade how sure
  * @param basis source
+ * @param own whether the owner entered it from a data sheet
  */
 public record Finish(
     String key,
@@ -31,7 +32,8 @@ public record Finish(
     Map<String, Double> solvents,
     List<String> cautions,
     Grade grade,
-    String basis)
+    String basis,
+    boolean own)
     implements Named {
 
   /** It gives off isocyanate mist, which no vapour balance sees. */

@@ -53,7 +53,8 @@ final class FinishTable {
         parts(row),
         Tables.knownCautions(row, reference.cautionKeys()),
         row.oneOf(Grade.class, "grade"),
-        row.word("basis"));
+        row.word("basis"),
+        false);
   }
 
   private static double share(Row row) {

@@ -64,7 +64,8 @@ public final class Finishes {
         sheet.solvents(),
         like.cautions(),
         like.grade(),
-        "the maker's data sheet, entered by the owner; dries like " + like.name());
+        "the maker's data sheet, entered by the owner; dries like " + like.name(),
+        true);
   }
 
   /** The key that a name stands for in a session: that of the row it answers to, or its own. */
