@@ -1,9 +1,11 @@
 package motebook.entry;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import motebook.model.Amount;
 
 /**
  * How much of a liquid was used, as a person writes it: {@code 250ml}, {@code 0.5 l}, {@code 8 fl
@@ -69,6 +71,19 @@ final class Amounts {
     return parts.length == 2
         ? Double.parseDouble(parts[0]) / Double.parseDouble(parts[1])
         : Double.parseDouble(text.replace(',', '.'));
+  }
+
+  /** What falls to a part of the work, in tenths of a millilitre, of each at least one. */
+  static List<Amount> part(List<Amount> amounts, double share) {
+    return share == 1
+        ? amounts
+        : amounts.stream()
+            .map(it -> new Amount(it.finish(), Math.max(1, tenths(it, share)) / 10.0))
+            .toList();
+  }
+
+  private static long tenths(Amount amount, double share) {
+    return Math.round(amount.millilitres() * share * 10);
   }
 
   /** An amount as the line writes it. */

@@ -105,7 +105,7 @@ final class Assembly {
             reading.keys(Slot.MATERIAL).stream().findFirst(),
             controls(),
             mask(),
-            amounts(),
+            Amounts.part(amounts(), (double) minutes / stretch.minutes()),
             line.note());
     WorkRules.breach(work, scene)
         .ifPresent(

@@ -27,22 +27,39 @@ final class Saying {
   }
 
   static String line(Work work, Scene scene) {
-    Reference reference = scene.reference();
     StringBuilder line = new StringBuilder(Durations.written(work.minutes()));
-    line.append(' ').append(name(reference.operation(work.operation())));
-    work.material().ifPresent(key -> line.append(" of ").append(material(key, reference)));
-    if (!work.controls().isEmpty()) {
-      line.append(" with ").append(controls(work.controls(), reference));
-    }
-    if (!work.amounts().isEmpty()) {
-      line.append(" using ").append(amounts(work.amounts(), scene.finishes().get()));
-    }
+    line.append(' ').append(job(work, scene));
     line.append(" in ").append(work.place());
     work.mask().ifPresent(mask -> line.append(" wearing ").append(worn(mask)));
     line.append(" by ").append(work.person());
     line.append(" at ").append(Wording.time(work.start()));
     line.append(" on ").append(work.date());
     return work.note().isEmpty() ? line.toString() : line + " note " + work.note();
+  }
+
+  private static String job(Work work, Scene scene) {
+    Reference reference = scene.reference();
+    StringBuilder job = new StringBuilder(name(reference.operation(work.operation())));
+    work.material().ifPresent(key -> job.append(" of ").append(material(key, reference)));
+    if (!work.controls().isEmpty()) {
+      job.append(" with ").append(controls(work.controls(), reference));
+    }
+    if (!work.amounts().isEmpty()) {
+      job.append(" using ").append(amounts(work.amounts(), scene.finishes().get()));
+    }
+    return job.toString();
+  }
+
+  static String body(Work work, Scene scene, boolean withCheck) {
+    StringBuilder body = new StringBuilder(job(work, scene));
+    if (!work.place().equals(scene.place())) {
+      body.append(" in ").append(work.place());
+    }
+    work.mask()
+        .map(
+            mask -> new MaskUse(mask.respirator(), withCheck && mask.checked(), mask.wornPercent()))
+        .ifPresent(mask -> body.append(" wearing ").append(worn(mask)));
+    return body.toString();
   }
 
   private static String material(String key, Reference reference) {

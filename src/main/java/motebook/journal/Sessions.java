@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import motebook.model.Amount;
 import motebook.model.MaskUse;
 import motebook.model.Refusal;
 import motebook.model.Session;
@@ -17,6 +18,7 @@ import motebook.model.Work;
 /** What was done. */
 final class Sessions {
   private static final long NONE = 0;
+  private static final String BEHIND_ALL = "9999-12-31";
 
   private final Store store;
 
@@ -46,6 +48,21 @@ final class Sessions {
     return store.first("last-session-of", Sessions::read, person);
   }
 
+  List<Session> recentOf(long person, int most) {
+    return store.list("recent-sessions-of", Sessions::read, person, most);
+  }
+
+  List<Session> found(List<Wanted> words, Optional<Session> before, int most) {
+    return store.list(
+        "sessions-found",
+        Sessions::read,
+        before.map(session -> session.work().date().toString()).orElse(BEHIND_ALL),
+        before.map(session -> session.work().startMinute()).orElse(0),
+        before.map(Session::id).orElse(NONE),
+        Wanted.json(words),
+        most);
+  }
+
   private static Session read(ResultSet row) throws SQLException {
     Work work =
         new Work(
@@ -58,12 +75,21 @@ final class Sessions {
             Row.optional(row, "material"),
             Row.optional(row, "controls").map(Sessions::lines).orElse(List.of()),
             mask(row),
+            Row.optional(row, "amounts").map(Sessions::amounts).orElse(List.of()),
             row.getString("note"));
     return new Session(row.getLong("id"), work);
   }
 
   private static List<String> lines(String text) {
     return Arrays.asList(text.split("\n", -1));
+  }
+
+  /** A line each: the finish, a tab, the millilitres. */
+  private static List<Amount> amounts(String text) {
+    return lines(text).stream()
+        .map(line -> line.split("\t", -1))
+        .map(cells -> new Amount(cells[0], Double.parseDouble(cells[1])))
+        .toList();
   }
 
   private static Optional<MaskUse> mask(ResultSet row) throws SQLException {
@@ -83,6 +109,7 @@ final class Sessions {
     refuseOverlap(work, who, NONE);
     long id = store.number("session-insert", columns(work, who, zone).toArray());
     insertControls(id, work);
+    insertAmounts(id, work);
     return new Session(id, who.named(work));
   }
 
@@ -99,6 +126,10 @@ final class Sessions {
       store.run("controls-delete", old.id());
       insertControls(old.id(), work);
     }
+    if (!work.amounts().equals(old.work().amounts())) {
+      store.run("amounts-delete", old.id());
+      insertAmounts(old.id(), work);
+    }
   }
 
   private ZoneId zoneOf(long id) {
@@ -107,6 +138,7 @@ final class Sessions {
 
   void delete(Session session) {
     store.run("controls-delete", session.id());
+    store.run("amounts-delete", session.id());
     store.run("session-delete", session.id());
   }
 
@@ -128,6 +160,13 @@ final class Sessions {
     int position = 0;
     for (String control : work.controls()) {
       store.run("control-insert", id, position++, control);
+    }
+  }
+
+  private void insertAmounts(long id, Work work) {
+    int position = 0;
+    for (Amount amount : work.amounts()) {
+      store.run("amount-insert", id, position++, amount.finish(), amount.millilitres());
     }
   }
 

@@ -80,6 +80,12 @@ public record Work(
     this(person, place, date, start, minutes, operation, material, controls, mask, List.of(), note);
   }
 
+  /** The same work with other amounts of finishes. */
+  public Work using(List<Amount> others) {
+    return new Work(
+        person, place, date, start, minutes, operation, material, controls, mask, others, note);
+  }
+
   /** First minute of the day, 0 to 1439. */
   public int startMinute() {
     return start.getHour() * 60 + start.getMinute();

@@ -8,15 +8,20 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.stream.Stream;
+import motebook.model.Amount;
 import motebook.model.MaskUse;
+import motebook.model.OwnFinish;
 import motebook.model.Refusal;
 import motebook.model.Session;
 import motebook.model.Surroundings;
 import motebook.model.Surroundings.Indoors;
 import motebook.model.Surroundings.Outdoors;
+import motebook.model.Units;
 import motebook.model.Work;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -31,7 +36,7 @@ class UndoPropertiesTest {
 
   @Property(tries = 60)
   void undo_leads_back_through_any_changes(
-      @ForAll @Size(min = 1, max = 25) List<@IntRange(max = 7) Integer> steps, @ForAll long seed) {
+      @ForAll @Size(min = 1, max = 25) List<@IntRange(max = 9) Integer> steps, @ForAll long seed) {
     Path folder = Shop.scratch();
     try (Book book = Shop.open(folder)) {
       Random random = new Random(seed);
@@ -82,13 +87,39 @@ class UndoPropertiesTest {
       case 5 ->
           book.change(
               new Settings(
-                  person(book, random), place(book, random), "set", 1 + random.nextDouble(), 7),
+                      person(book, random), place(book, random), "set", 1 + random.nextDouble(), 7)
+                  .withUnits(random.nextBoolean() ? Units.US : Units.METRIC)
+                  .withEquipment(List.of("a", "b").subList(0, random.nextInt(3))),
               "Settings");
+      case 8 -> bench(book, random);
+      case 9 -> stopwatch(book, random);
       default -> {
         if (!sessions.isEmpty()) {
           amendOrDelete(book, random, sessions.get(random.nextInt(sessions.size())));
         }
       }
+    }
+  }
+
+  private static void bench(Book book, Random random) {
+    String name = "Line " + (char) ('a' + random.nextInt(3));
+    switch (random.nextInt(6)) {
+      case 4 -> book.finishes().add(sheet(random));
+      case 5 -> book.finishes().replace(sheet(random));
+      case 0 -> book.favourites().add(name, "40m planer");
+      case 1 -> book.favourites().remove(name);
+      case 2 -> book.setAside().put(Shop.MONDAY, person(book, random), List.of("x", "y"));
+      default -> book.setAside().bringBack(Shop.MONDAY, person(book, random));
+    }
+  }
+
+  private static void stopwatch(Book book, Random random) {
+    String person = person(book, random);
+    switch (random.nextInt(5)) {
+      case 0, 1 -> book.stopwatches().start(person, "planer of oak");
+      case 2 -> book.stopwatches().pause(person);
+      case 3 -> book.stopwatches().goOn(person);
+      default -> book.stopwatches().stop(person, List.of(work(book, random)));
     }
   }
 
@@ -117,7 +148,22 @@ class UndoPropertiesTest {
         Optional.of("oak").filter(any -> random.nextBoolean()),
         controls,
         mask,
+        amounts(random),
         NOTES[random.nextInt(NOTES.length)]);
+  }
+
+  private static List<Amount> amounts(Random random) {
+    return Stream.of("lacquer", "shellac", "x")
+        .limit(random.nextInt(4))
+        .map(key -> new Amount(key, 0.1 + 1000 * random.nextDouble()))
+        .toList();
+  }
+
+  private static OwnFinish sheet(Random random) {
+    double part = random.nextDouble() * 0.9 + 0.05;
+    String name = "Can " + (char) ('a' + random.nextInt(3));
+    return new OwnFinish(
+        name, "lacquer", 1 + 1000 * random.nextDouble(), Map.of("a", part, "b", 1 - part));
   }
 
   private static String person(Book book, Random random) {
