@@ -74,6 +74,11 @@ public final class DayReckoning {
     return shop.credits().credit(source.session());
   }
 
+  /** What the respirator of a stretch counts for against vapour; nothing between sessions. */
+  Credit vapourCredit(Breath breath) {
+    return breath.own().map(own -> shop.credits().vapour(own.session())).orElse(Credit.NONE);
+  }
+
   private Portion breathed(Breath breath, Source source) {
     if (!source.session().work().place().equals(breath.place())) {
       return Portion.NONE;

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import motebook.journal.Book;
 import motebook.model.Session;
+import motebook.reference.Finishes;
 import motebook.reference.Reference;
 
 /** Puts the questions of this package to an open book. */
@@ -60,8 +61,14 @@ public final class Ledger {
         date -> new DayReckoning(date, person, byDate.getOrDefault(date, List.of()), shop(date)));
   }
 
+  /** The finishes, the owner's own among them. */
+  public Finishes finishes() {
+    return Finishes.shipped().with(book.finishes().all());
+  }
+
   /** The shop as it is on a day. */
   public Shop shop(LocalDate date) {
-    return Shop.of(reference, book.settings(), book.places(date), CreditRule.NO_RESPIRATORS);
+    return Shop.of(
+        reference, book.settings(), book.places(date), CreditRule.NO_RESPIRATORS, this::finishes);
   }
 }

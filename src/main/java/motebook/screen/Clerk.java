@@ -108,7 +108,8 @@ final class Clerk {
         book.people(),
         book::places,
         List.of(),
-        Reference.shipped());
+        Reference.shipped(),
+        ledger::finishes);
   }
 
   private Reading read(Task.ReadLine line) {
