@@ -39,6 +39,8 @@ public final class Commands {
             .addSubcommand(places(desk))
             .addSubcommand(people(desk))
             .addSubcommand(limits(desk))
+            .addSubcommand(GearCommand.line(desk))
+            .addSubcommand(FitCommand.line(desk))
             .addSubcommand(ReckonCommand.line(desk))
             .addSubcommand(new UndoCommand(desk))
             .addSubcommand(new HistoryCommand(desk))

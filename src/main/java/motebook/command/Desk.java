@@ -135,7 +135,7 @@ final class Desk {
         book.settings().place(),
         book.people(),
         book::places,
-        List.of(),
+        book.rack().respiratorNames(),
         Reference.shipped(),
         new Ledger(book)::finishes);
   }

@@ -6,7 +6,9 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import motebook.journal.Book;
+import motebook.model.OwnFinish;
 import motebook.model.Session;
+import motebook.reference.Finish;
 import motebook.reference.Finishes;
 import motebook.reference.Reference;
 
@@ -59,6 +61,12 @@ public final class Ledger {
         monday,
         person,
         date -> new DayReckoning(date, person, byDate.getOrDefault(date, List.of()), shop(date)));
+  }
+
+  /** A finish of the owner's own, with what its data sheet leaves out. */
+  public Finish own(OwnFinish sheet) {
+    Finishes all = finishes();
+    return all.finish(Finishes.shipped().key(sheet.name()));
   }
 
   /** The finishes, the owner's own among them. */

@@ -26,6 +26,10 @@ public final class Quantities {
       units("m³/min", 1.0, "m3/min", 1.0, "cfm", CUBIC_FOOT_M3, "m³/h", 1 / 60.0, "m3/h", 1 / 60.0);
   private static final Map<String, Double> SPEEDS = units("m/min", 1.0, "fpm", FOOT_M, "m/s", 60.0);
 
+  // A pound is 453.59237 g, a US gallon 3.785411784 L, both exact by definition.
+  private static final Map<String, Double> CONTENTS =
+      units("g/l", 1.0, "lb/gal", 453.59237 / 3.785411784);
+
   private Quantities() {}
 
   private static Map<String, Double> units(Object... namesAndFactors) {
@@ -59,6 +63,11 @@ public final class Quantities {
   /** A speed in m/min, from {@code 6} or {@code 20fpm}; refuses as for a volume. */
   public static double speedMPerMin(String what, String text) {
     return figure(what, text, SPEEDS);
+  }
+
+  /** A content in g/L, from {@code 640} or {@code 5.3lb/gal}; refuses as for a volume. */
+  public static double contentGPerL(String what, String text) {
+    return figure(what, text, CONTENTS);
   }
 
   private static double figure(String what, String text, Map<String, Double> units) {

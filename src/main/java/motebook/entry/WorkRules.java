@@ -86,7 +86,8 @@ public final class WorkRules {
 
   static String respiratorNotHeld(String name, List<String> held) {
     return held.isEmpty()
-        ? "The book holds no respirator \"%s\" yet, nor any other. Leave \"wearing %s\" out."
+        ? ("The book holds no respirator \"%s\" yet, nor any other. Leave \"wearing %s\" out, or"
+                + " add it with: motebook gear add respirator")
             .formatted(name, name)
         : "The book holds no respirator \"%s\". It holds %s."
             .formatted(name, Wording.list(held, "and"));

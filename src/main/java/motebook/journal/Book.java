@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import motebook.model.Gear;
 import motebook.model.Person;
 import motebook.model.Place;
 import motebook.model.Refusal;
@@ -35,6 +36,10 @@ public final class Book implements AutoCloseable {
   private final Stopwatches stopwatches;
   private final SetAside setAside;
   private final OwnFinishes finishes;
+  private final GearTables gear;
+  private final Rack rack;
+  private final Retiring retiring;
+  private final Fits fits;
 
   private Book(Store store, Clock clock, Copies copies) {
     this.store = store;
@@ -44,12 +49,17 @@ public final class Book implements AutoCloseable {
     people = new People(store);
     places = new Places(store);
     sessions = new Sessions(store);
-    logging = new Logging(sessions, people, places);
+    logging = new Logging(sessions, people, places, new Respirators(store));
     preferences = new Preferences(store, people, places);
     favourites = new Favourites(store, changes);
     stopwatches = new Stopwatches(store, changes, people, logging, clock);
     setAside = new SetAside(store, changes, people);
     finishes = new OwnFinishes(store, changes);
+    Today today = new Today(clock);
+    gear = GearTables.of(store);
+    rack = new Rack(gear, changes, people, places, today);
+    retiring = new Retiring(gear, changes, today);
+    fits = new Fits(gear, changes, people, today);
   }
 
   /**
@@ -190,6 +200,26 @@ public final class Book implements AutoCloseable {
   /** The finishes that the owner entered from data sheets. */
   public OwnFinishes finishes() {
     return finishes;
+  }
+
+  /** All that is known of masks and filters. */
+  public Gear gear() {
+    return gear.read();
+  }
+
+  /** Where masks and filters are added, changed and looked after. */
+  public Rack rack() {
+    return rack;
+  }
+
+  /** How masks and filters go. */
+  public Retiring retiring() {
+    return retiring;
+  }
+
+  /** Who is fit to wear what. */
+  public Fits fits() {
+    return fits;
   }
 
   /** The newest changes, newest first, undos among them. */

@@ -81,5 +81,6 @@ final class Checkup {
     new People(store).all();
     new Places(store).on(LAST);
     new Sessions(store).between(FIRST, LAST);
+    GearTables.of(store).read();
   }
 }

@@ -5,7 +5,6 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.OptionalDouble;
 import motebook.model.Surroundings;
 import motebook.model.Surroundings.Indoors;
 import motebook.model.Surroundings.Outdoors;
@@ -35,14 +34,10 @@ final class Figures {
     columns.add(in.volumeM3());
     columns.add(in.airChangesPerHour());
     columns.add(in.openAirChangesPerHour());
-    columns.add(orNull(in.cleanerFlowM3PerMin()));
-    columns.add(orNull(in.fanFlowM3PerMin()));
+    columns.add(Columns.orNull(in.cleanerFlowM3PerMin()));
+    columns.add(Columns.orNull(in.fanFlowM3PerMin()));
     columns.add(in.cleanerRunOnMinutes());
     return columns;
-  }
-
-  private static Object orNull(OptionalDouble value) {
-    return value.isPresent() ? value.getAsDouble() : null;
   }
 
   /** The figures of the row that the result set stands on. */
@@ -56,13 +51,8 @@ final class Figures {
         row.getDouble("air_changes_per_hour"),
         row.getDouble("open_air_changes_per_hour"),
         speed,
-        optional(row, "cleaner_flow_m3_per_min"),
-        optional(row, "fan_flow_m3_per_min"),
+        Columns.number(row, "cleaner_flow_m3_per_min"),
+        Columns.number(row, "fan_flow_m3_per_min"),
         row.getInt("cleaner_run_on_minutes"));
-  }
-
-  private static OptionalDouble optional(ResultSet row, String column) throws SQLException {
-    double value = row.getDouble(column);
-    return row.wasNull() ? OptionalDouble.empty() : OptionalDouble.of(value);
   }
 }

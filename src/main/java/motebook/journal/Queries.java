@@ -14,7 +14,7 @@ final class Queries {
 
   /** The files of the statements. */
   static final List<String> FILES =
-      List.of("queries.sql", "queries-bench.sql", "queries-finishes.sql");
+      List.of("queries.sql", "queries-bench.sql", "queries-gear.sql", "queries-finishes.sql");
 
   private static final Map<String, String> TEXTS = parse(texts());
 

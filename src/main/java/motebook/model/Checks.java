@@ -1,7 +1,11 @@
 package motebook.model;
 
+import java.time.LocalDate;
+
 /** The guards that the records of this package check themselves with. */
 final class Checks {
+  private static final int WORDS_LENGTH = 60;
+
   private Checks() {}
 
   /**
@@ -22,6 +26,46 @@ final class Checks {
               + plain(value)
               + ".");
     }
+  }
+
+  /**
+   * @throws Refusal unless {@code 0 < value <= high}
+   */
+  static void aboveZero(String what, double value, double high, String unit) {
+    if (!(value > 0 && value <= high)) {
+      throw new Refusal(
+          "The %s must be above 0 and at most %s: got %s."
+              .formatted(what, (plain(high) + " " + unit).strip(), plain(value)));
+    }
+  }
+
+  /**
+   * @throws Refusal unless the year is 1900 to 2199
+   */
+  static void believable(LocalDate day) {
+    if (day.getYear() < 1900 || day.getYear() > 2199) {
+      throw new Refusal("The date " + day + " is outside 1900 to 2199.");
+    }
+  }
+
+  /**
+   * A few words, cleaned.
+   *
+   * @throws Refusal if there is none, or they are too long
+   */
+  static String words(String what, String raw) {
+    String words = Text.clean(raw);
+    if (words.isEmpty() || Text.length(words) > WORDS_LENGTH) {
+      throw new Refusal(
+          "The %s holds 1 to %d characters: got %d."
+              .formatted(what, WORDS_LENGTH, Text.length(words)));
+    }
+    return words;
+  }
+
+  /** The key of a table's row from how a person writes it; refuses as {@link #words}. */
+  static String key(String what, String raw) {
+    return Text.folded(words(what, raw)).replace(' ', '-');
   }
 
   static String plain(double value) {

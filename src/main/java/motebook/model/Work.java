@@ -50,9 +50,7 @@ public record Work(
       throw new Refusal(
           "A session lasts up to 16 hours: got " + minutes + " minutes. Log the work in parts.");
     }
-    if (date.getYear() < 1900 || date.getYear() > 2199) {
-      throw new Refusal("The date " + date + " is outside 1900 to 2199.");
-    }
+    Checks.believable(date);
     if (new HashSet<>(controls).size() < controls.size()) {
       throw new Refusal("A control is named twice; name each once.");
     }
@@ -84,6 +82,22 @@ public record Work(
   public Work using(List<Amount> others) {
     return new Work(
         person, place, date, start, minutes, operation, material, controls, mask, others, note);
+  }
+
+  /** The same work with another word on the respirator. */
+  public Work withMask(MaskUse use) {
+    return new Work(
+        person,
+        place,
+        date,
+        start,
+        minutes,
+        operation,
+        material,
+        controls,
+        Optional.of(use),
+        amounts,
+        note);
   }
 
   /** First minute of the day, 0 to 1439. */

@@ -90,8 +90,8 @@ final class VapourText {
                         + ink.warning(
                             "the air at the hand may have reached "
                                 + Figures.rough(100 * share)
-                                + " % of what burns (lower flammable limit)")
-                        + "; spray areas are judged at 25 %, in California at 20 %, and nearer"
+                                + " % of the lower flammable limit")
+                        + ", where it burns; spray areas are judged at 25 %, in California at 20 %, and nearer"
                         + " the can there is more"));
   }
 

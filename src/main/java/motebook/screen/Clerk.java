@@ -107,7 +107,7 @@ final class Clerk {
         settings.place(),
         book.people(),
         book::places,
-        List.of(),
+        book.rack().respiratorNames(),
         Reference.shipped(),
         ledger::finishes);
   }

@@ -14,10 +14,13 @@ import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** A person at a shell: runs command lines on one book, at a time that stands still. */
 final class Shell {
   static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
+
+  private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"(?= |$)|[^ ]+");
 
   private final Map<String, String> environment = new HashMap<>();
   private Clock clock;
@@ -62,9 +65,13 @@ final class Shell {
     return new Said(code, out.toString(), err.toString());
   }
 
-  /** Runs a command line split at its spaces. */
+  /** Runs a command line split at its spaces, but for what stands in double quotes. */
   Said say(String line) {
-    return run(line.split(" ", -1));
+    return run(
+        WORD.matcher(line)
+            .results()
+            .map(word -> word.group(1) == null ? word.group() : word.group(1))
+            .toArray(String[]::new));
   }
 
   /** Runs a command line that must succeed and reads its JSON. */

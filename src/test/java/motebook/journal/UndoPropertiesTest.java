@@ -3,6 +3,7 @@ package motebook.journal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -14,14 +15,17 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.Stream;
 import motebook.model.Amount;
+import motebook.model.FitRecord;
 import motebook.model.MaskUse;
 import motebook.model.OwnFinish;
 import motebook.model.Refusal;
+import motebook.model.Retirement;
 import motebook.model.Session;
 import motebook.model.Surroundings;
 import motebook.model.Surroundings.Indoors;
 import motebook.model.Surroundings.Outdoors;
 import motebook.model.Units;
+import motebook.model.Upkeep;
 import motebook.model.Work;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -36,7 +40,7 @@ class UndoPropertiesTest {
 
   @Property(tries = 60)
   void undo_leads_back_through_any_changes(
-      @ForAll @Size(min = 1, max = 25) List<@IntRange(max = 9) Integer> steps, @ForAll long seed) {
+      @ForAll @Size(min = 1, max = 25) List<@IntRange(max = 13) Integer> steps, @ForAll long seed) {
     Path folder = Shop.scratch();
     try (Book book = Shop.open(folder)) {
       Random random = new Random(seed);
@@ -93,6 +97,10 @@ class UndoPropertiesTest {
               "Settings");
       case 8 -> bench(book, random);
       case 9 -> stopwatch(book, random);
+      case 10 -> hang(book, random);
+      case 11 -> tend(book, random);
+      case 12 -> takeDown(book, random);
+      case 13 -> fit(book, random);
       default -> {
         if (!sessions.isEmpty()) {
           amendOrDelete(book, random, sessions.get(random.nextInt(sessions.size())));
@@ -120,6 +128,61 @@ class UndoPropertiesTest {
       case 2 -> book.stopwatches().pause(person);
       case 3 -> book.stopwatches().goOn(person);
       default -> book.stopwatches().stop(person, List.of(work(book, random)));
+    }
+  }
+
+  private static void hang(Book book, Random random) {
+    LocalDate day = Shop.MONDAY.minusDays(random.nextInt(30));
+    String mask = "Mask " + (char) ('a' + random.nextInt(2));
+    switch (random.nextInt(3)) {
+      case 0 -> book.rack().add(GearBookTest.mask(mask, person(book, random)));
+      case 1 -> book.rack().add(GearBookTest.element(gear(random), mask, day));
+      default -> book.rack().add(GearBookTest.filter(gear(random), day));
+    }
+  }
+
+  private static String gear(Random random) {
+    return "Gear " + (char) ('a' + random.nextInt(3));
+  }
+
+  private static void tend(Book book, Random random) {
+    LocalDate day = Shop.MONDAY.minusDays(random.nextInt(20));
+    if (random.nextBoolean()) {
+      book.rack().change(gear(random), day);
+    } else {
+      OptionalDouble reading = OptionalDouble.of(random.nextDouble());
+      book.rack()
+          .note(new Upkeep(0, gear(random), day, Optional.empty(), Upkeep.What.GAUGE, reading));
+    }
+  }
+
+  private static void takeDown(Book book, Random random) {
+    LocalDate day = Shop.MONDAY.minusDays(random.nextInt(10));
+    String name = random.nextInt(3) == 0 ? "Mask a" : gear(random);
+    if (random.nextBoolean()) {
+      book.retiring().retire(name, new Retirement(day, "soiled"));
+    } else {
+      book.retiring().delete(name, day);
+    }
+  }
+
+  private static void fit(Book book, Random random) {
+    String person = person(book, random);
+    LocalDate day = Shop.MONDAY.minusDays(random.nextInt(20));
+    switch (random.nextInt(4)) {
+      case 0 -> book.fits().note(new FitRecord.Medical(0, person, day));
+      case 1 -> book.fits().note(new FitRecord.Hair(0, person, day, Optional.empty()));
+      case 2 -> book.fits().endHair(person, day);
+      default ->
+          book.fits()
+              .note(
+                  new FitRecord.FitTest(
+                      0,
+                      "Mask a",
+                      person,
+                      day,
+                      new FitRecord.Quantitative(
+                          List.of(1e3 * random.nextDouble() + 1, 100 / 3.0))));
     }
   }
 
@@ -175,7 +238,7 @@ class UndoPropertiesTest {
     return places.get(random.nextInt(places.size())).name();
   }
 
-  private static Optional<java.time.LocalDate> day(Random random) {
+  private static Optional<LocalDate> day(Random random) {
     return random.nextBoolean()
         ? Optional.empty()
         : Optional.of(Shop.MONDAY.plusDays(random.nextInt(5)));

@@ -131,4 +131,4 @@ BEGIN
       'finish_id', OLD.finish_id, 'position', OLD.position, 'solvent', OLD.solvent, 'weight_share', OLD.weight_share));
 END;
 
-PRAGMA user_version = 3;
+PRAGMA user_version = 4;

@@ -1,0 +1,46 @@
+package motebook.desk;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import motebook.model.FitRecord.FitTest;
+import motebook.model.FitRecord.Qualitative;
+import motebook.model.FitRecord.Quantitative;
+import motebook.model.Scheme;
+import motebook.reference.ProtectionFactor.Seal;
+import motebook.science.FitFactor;
+
+/**
+ * What a fit test came to.
+ *
+ * @param overall the overall fit factor, of a test that measured
+ * @param asked the fit factor that it must reach: overall under OSHA's rules, in every exercise in
+ *     UK practice
+ * @param passed whether it did
+ */
+public record FitResult(OptionalDouble overall, double asked, boolean passed) {
+  /** What every exercise must reach with a full facepiece in UK practice. */
+  public static final double PASS_FULL_UK = 2000;
+
+  /** The result of a test of a facepiece that seals so, by the rules of a scheme. */
+  public static FitResult of(FitTest test, Scheme scheme, Seal seal) {
+    double asked = asked(scheme, seal);
+    if (test.method() instanceof Quantitative measured) {
+      double overall = overall(measured.factors());
+      boolean each = measured.factors().stream().allMatch(factor -> factor >= asked);
+      return new FitResult(
+          OptionalDouble.of(overall), asked, scheme == Scheme.UK ? each : overall >= asked);
+    }
+    return new FitResult(OptionalDouble.empty(), asked, ((Qualitative) test.method()).passed());
+  }
+
+  private static double overall(List<Double> factors) {
+    return FitFactor.overall(factors.stream().mapToDouble(Double::doubleValue).toArray());
+  }
+
+  private static double asked(Scheme scheme, Seal seal) {
+    if (seal != Seal.FULL) {
+      return FitFactor.PASS_HALF;
+    }
+    return scheme == Scheme.UK ? PASS_FULL_UK : FitFactor.PASS_FULL;
+  }
+}

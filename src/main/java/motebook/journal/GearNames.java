@@ -1,0 +1,119 @@
+package motebook.journal;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import motebook.model.Element;
+import motebook.model.Gear;
+import motebook.model.Refusal;
+import motebook.model.Respirator;
+import motebook.model.Retirement;
+import motebook.model.ShopFilter;
+import motebook.model.Text;
+
+/** What hangs on the rack under which name; a name is one thing's, whatever its kind. */
+record GearNames(Gear gear) {
+
+  /**
+   * @throws Refusal if something else has the name, or a respirator or filter had it, since
+   *     sessions and upkeep go by it
+   */
+  void requireFresh(String name) {
+    gear.element(name).ifPresent(e -> refuseTaken(e.name(), "an element", Optional.empty()));
+    gear.respirator(name).ifPresent(r -> refuseTaken(r.name(), "a respirator", r.retired()));
+    gear.filter(name).ifPresent(f -> refuseTaken(f.name(), "a shop filter", f.retired()));
+  }
+
+  private static void refuseTaken(String name, String kind, Optional<Retirement> retired) {
+    throw new Refusal(
+        retired
+                .map(
+                    end ->
+                        "\"%s\" was %s until %s, and its past goes by that name."
+                            .formatted(name, kind, end.on()))
+                .orElse("\"%s\" is %s already.".formatted(name, kind))
+            + " Choose another name.");
+  }
+
+  /**
+   * The respirator of that name, in use.
+   *
+   * @throws Refusal if there is none, or it was retired
+   */
+  Respirator respirator(String name) {
+    Respirator found =
+        gear.respirator(name)
+            .orElseThrow(() -> unknown("respirator", name, inUse(gear.respirators())));
+    found.retired().ifPresent(end -> refuseRetired(found.name(), end));
+    return found;
+  }
+
+  private static List<String> inUse(List<Respirator> respirators) {
+    return respirators.stream().filter(r -> r.retired().isEmpty()).map(Respirator::name).toList();
+  }
+
+  /** The element of that name that is in use; refuses likewise. */
+  Element element(String name) {
+    return gear.element(name)
+        .orElseThrow(
+            () ->
+                lastRetired(name)
+                    .map(gone -> retired(gone.name(), gone.retired().orElseThrow()))
+                    .orElseGet(() -> unknown("element", name, elementNames())));
+  }
+
+  private Optional<Element> lastRetired(String name) {
+    return gear.elements().stream()
+        .filter(e -> Text.folded(e.name()).equals(Text.folded(name)))
+        .reduce((first, last) -> last);
+  }
+
+  private List<String> elementNames() {
+    return gear.elements().stream().filter(e -> e.retired().isEmpty()).map(Element::name).toList();
+  }
+
+  /** The shop filter of that name, in use; refuses likewise. */
+  ShopFilter filter(String name) {
+    List<String> known =
+        gear.filters().stream().filter(f -> f.retired().isEmpty()).map(ShopFilter::name).toList();
+    ShopFilter found = gear.filter(name).orElseThrow(() -> unknown("shop filter", name, known));
+    found.retired().ifPresent(end -> refuseRetired(found.name(), end));
+    return found;
+  }
+
+  /** Refuses a name that nothing in use has. */
+  void requireKnown(String name) {
+    boolean held =
+        gear.element(name).isPresent()
+            || gear.respirator(name).isPresent()
+            || gear.filter(name).isPresent()
+            || lastRetired(name).isPresent();
+    if (!held) {
+      List<String> filters = gear.filters().stream().map(ShopFilter::name).toList();
+      throw unknown(
+          "mask or filter",
+          name,
+          Stream.of(inUse(gear.respirators()), elementNames(), filters)
+              .flatMap(List::stream)
+              .toList());
+    }
+  }
+
+  private static void refuseRetired(String name, Retirement end) {
+    throw retired(name, end);
+  }
+
+  private static Refusal retired(String name, Retirement end) {
+    return new Refusal(
+        "\"%s\" was retired on %s already (%s).".formatted(name, end.on(), end.why()));
+  }
+
+  private static Refusal unknown(String kind, String name, List<String> known) {
+    String held =
+        known.isEmpty()
+            ? "It holds none yet; see: motebook gear add --help"
+            : "It holds: " + known.stream().collect(Collectors.joining(", ")) + ".";
+    return new Refusal("The book holds no %s \"%s\". %s".formatted(kind, Text.clean(name), held));
+  }
+}

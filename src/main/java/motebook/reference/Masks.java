@@ -1,0 +1,128 @@
+package motebook.reference;
+
+import java.io.Reader;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import motebook.model.Text;
+
+/** The shipped tables of respirators: factors, classes of elements, hazards, breathing. */
+public final class Masks {
+  private final List<ProtectionFactor> factors;
+  private final List<ElementClass> classes;
+  private final List<Hazard> hazards;
+  private final Map<Operation.WorkRate, Double> breathing;
+
+  private Masks(Function<String, Reader> table) {
+    factors = MaskTables.factors(table.apply(MaskTables.FACTORS));
+    classes = MaskTables.elements(table.apply(MaskTables.ELEMENTS));
+    Set<String> cautions =
+        Tables.cautions(table.apply("cautions.csv")).stream()
+            .map(Caution::key)
+            .collect(Collectors.toSet());
+    hazards = MaskTables.hazards(table.apply(MaskTables.HAZARDS), cautions);
+    breathing = MaskTables.breathing(table.apply(MaskTables.BREATHING));
+    requireAdvice();
+  }
+
+  // A solvent without a hazard would be worn against without a word.
+  private void requireAdvice() {
+    for (Solvent.Element kind : Solvent.Element.values()) {
+      if (hazards.stream().noneMatch(hazard -> hazard.solvents().contains(kind))) {
+        throw new WrongTable(MaskTables.HAZARDS, 1, "solvents", "no row for " + kind);
+      }
+    }
+  }
+
+  /** The tables that the program ships. */
+  public static Masks shipped() {
+    return Shipped.TABLES;
+  }
+
+  /**
+   * The shipped tables after an edit of their text; what the tests of the tables work with.
+   *
+   * @throws WrongTable at the first thing that is not as it must be
+   */
+  static Masks edited(Function<String, UnaryOperator<String>> edit) {
+    return new Masks(Reference.editor(edit));
+  }
+
+  public List<ProtectionFactor> factors() {
+    return factors;
+  }
+
+  public List<ElementClass> classes() {
+    return classes;
+  }
+
+  public List<Hazard> hazards() {
+    return hazards;
+  }
+
+  /** The facepieces that a scheme knows for a kind of respirator, in the order of the table. */
+  public Set<String> facepieces(String scheme, String kind) {
+    return factors.stream()
+        .filter(factor -> same(factor.scheme(), scheme) && same(factor.kind(), kind))
+        .map(ProtectionFactor::facepiece)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  /** The rows of a respirator, one for each rating of its elements; none: not allowed. */
+  public List<ProtectionFactor> factors(String scheme, String kind, String facepiece) {
+    return factors.stream()
+        .filter(factor -> same(factor.scheme(), scheme) && same(factor.kind(), kind))
+        .filter(factor -> called(factor, facepiece))
+        .toList();
+  }
+
+  /** The class that answers to a name or a key, however it is written. */
+  public Optional<ElementClass> elementClass(String name) {
+    return classes.stream()
+        .filter(one -> one.names().stream().anyMatch(known -> same(known, name)))
+        .findFirst();
+  }
+
+  /**
+   * The hazard with the key.
+   *
+   * @throws IllegalArgumentException if no hazard has the key
+   */
+  public Hazard hazard(String key) {
+    return hazards.stream()
+        .filter(hazard -> hazard.key().equals(key))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no hazard has the key " + key));
+  }
+
+  /** What a kind of solvent is to whoever breathes it. */
+  public Hazard hazardOf(Solvent solvent) {
+    return hazards.stream()
+        .filter(hazard -> hazard.solvents().contains(solvent.element()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** What work of a rate makes one breathe, L/min. */
+  public double litresPerMin(Operation.WorkRate rate) {
+    return breathing.get(rate);
+  }
+
+  private static boolean called(ProtectionFactor factor, String facepiece) {
+    return same(factor.facepiece(), facepiece)
+        || factor.also().stream().anyMatch(name -> same(name, facepiece));
+  }
+
+  private static boolean same(String one, String other) {
+    return Text.folded(one).equals(Text.folded(other));
+  }
+
+  private static final class Shipped {
+    static final Masks TABLES = new Masks(Reference::open);
+  }
+}
