@@ -68,8 +68,7 @@ class AmountsTest {
     assertThat(read("25m finishing using " + amount + " shellac").amounts())
         .singleElement()
         .satisfies(it -> assertThat(it.finish()).isEqualTo("shellac"))
-        .satisfies(
-            it -> assertThat(it.millilitres()).isCloseTo(millilitres, within(1e-9 * millilitres)));
+        .satisfies(it -> assertThat(it.millilitres()).isCloseTo(millilitres, within(1e-6)));
   }
 
   @ParameterizedTest
