@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import motebook.model.Session;
 import motebook.model.Stopwatch;
 import motebook.model.Work;
@@ -106,18 +107,23 @@ public record Timing(
   }
 
   private static OptionalInt clearAt(List<Work> works, List<Session> sessions, Shop shop) {
-    Work last = last(works);
-    DayReckoning day = new DayReckoning(last.date(), last.person(), with(sessions, works), shop);
+    return clearAt(last(works), with(sessions, works), shop);
+  }
+
+  /**
+   * The minute of the day at which the fine dust of the room will have fallen to a tenth of what it
+   * is when some work ends; empty where there is none, or it does not on that day.
+   *
+   * @param sessions everybody's sessions of the day, that work among them
+   */
+  public static OptionalInt clearAt(Work last, List<Session> sessions, Shop shop) {
+    DayReckoning day = new DayReckoning(last.date(), last.person(), sessions, shop);
     Optional<RoomDay> room = day.room(last.place());
-    double now = room.map(air -> air.at(last.endMinute()).fine()).orElse(0.0);
-    if (now == 0) {
-      return OptionalInt.empty();
-    }
-    for (int minute = last.endMinute(); minute < DAY_ENDS; minute++) {
-      if (room.get().at(minute).fine() <= A_TENTH * now) {
-        return OptionalInt.of(minute);
-      }
-    }
-    return OptionalInt.empty();
+    double end = room.map(air -> air.at(last.endMinute()).fine()).orElse(0.0);
+    return end == 0
+        ? OptionalInt.empty()
+        : IntStream.range(last.endMinute(), DAY_ENDS)
+            .filter(minute -> room.get().at(minute).fine() <= A_TENTH * end)
+            .findFirst();
   }
 }

@@ -72,7 +72,7 @@ final class Saying {
         .collect(Collectors.joining(" and "));
   }
 
-  private static String amounts(List<Amount> amounts, Finishes finishes) {
+  static String amounts(List<Amount> amounts, Finishes finishes) {
     return amounts.stream()
         .map(it -> Amounts.written(it.millilitres()) + " " + finish(finishes.finish(it.finish())))
         .collect(Collectors.joining(" and "));

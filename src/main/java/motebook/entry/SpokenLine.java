@@ -50,6 +50,20 @@ public final class SpokenLine {
   }
 
   /**
+   * The amounts of finishes as the line says them, such as {@code 250ml lacquer and 50ml spirits}.
+   */
+  public static String amounts(Work work, Scene scene) {
+    return work.amounts().isEmpty() ? "" : Saying.amounts(work.amounts(), scene.finishes().get());
+  }
+
+  /** Every finish with an amount before it, as an example of each. */
+  public static List<String> exampleAmounts(Scene scene) {
+    return scene.finishes().get().all().stream()
+        .map(finish -> Amounts.EXAMPLE + " " + Saying.finish(finish))
+        .toList();
+  }
+
+  /**
    * What could follow a line that is being typed.
    *
    * @return lines that each begin with the given one, the best first, at most 8; none inside a note

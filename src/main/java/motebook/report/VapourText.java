@@ -12,12 +12,13 @@ import motebook.reference.Solvent;
 import motebook.science.Estimate;
 
 /** The vapour of a day as text for a terminal. */
-final class VapourText {
+public final class VapourText {
   private static final int MOST_NAMED = 4;
 
   private VapourText() {}
 
-  static List<String> of(VapourReport vapour, DayReport day, Ink ink) {
+  /** The lines of a day's vapour. */
+  public static List<String> of(VapourReport vapour, DayReport day, Ink ink) {
     List<String> lines = new ArrayList<>();
     lines.add("vapour    outside " + solvents(vapour, OfSolvent::outsidePpm));
     lines.add(

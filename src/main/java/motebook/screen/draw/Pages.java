@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import motebook.desk.DayReport;
 import motebook.desk.DayReport.SessionLine;
+import motebook.report.Ink;
+import motebook.report.VapourText;
 import motebook.report.Wording;
 import motebook.screen.state.Binding;
 import motebook.screen.state.Bindings;
@@ -48,7 +50,12 @@ final class Pages {
     keys(page, "On the day", Focus.DAY);
     keys(page, "In the line", Focus.LINE);
     page.add(plain(label("a-z …") + "every other key types"));
-    keys(page, "When something is asked", Focus.QUESTION);
+    keys(page, "On the week", Focus.WEEK);
+    keys(page, "In a form", Focus.FORM);
+    keys(page, "When a short question is answered", Focus.PROMPT);
+    keys(page, "In the list of favourites", Focus.FAVOURITES);
+    keys(page, "In a list of what was found", Focus.FOUND);
+    keys(page, "When yes or no is asked", Focus.QUESTION);
     keys(page, "On pages like this one", Focus.HELP);
     page.add(new Entry("", Role.PLAIN));
     page.add(new Entry("The air", Role.TITLE));
@@ -90,6 +97,11 @@ final class Pages {
   private static void notes(DayReport report, List<Entry> page) {
     report.cautions().forEach(c -> page.add(new Entry("! " + c.sentence(), Role.WARNING)));
     report.remarks().forEach(remark -> page.add(plain(remark)));
+    report
+        .vapour()
+        .ifPresent(
+            vapour ->
+                VapourText.of(vapour, report, Ink.PLAIN).forEach(line -> page.add(plain(line))));
     for (SessionLine line : report.sessions()) {
       line.credit()
           .refused()
