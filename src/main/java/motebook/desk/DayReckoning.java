@@ -79,6 +79,11 @@ public final class DayReckoning {
     return breath.own().map(own -> shop.credits().vapour(own.session())).orElse(Credit.NONE);
   }
 
+  /** The share of the vapour outside that reaches the person in a stretch. */
+  double vapourShare(Breath breath) {
+    return vapourCredit(breath).insideShare();
+  }
+
   private Portion breathed(Breath breath, Source source) {
     if (!source.session().work().place().equals(breath.place())) {
       return Portion.NONE;

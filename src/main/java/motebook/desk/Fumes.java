@@ -2,12 +2,15 @@ package motebook.desk;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import motebook.desk.VapourReport.OfSession;
 import motebook.desk.VapourReport.OfSolvent;
 import motebook.reference.Solvent;
@@ -105,21 +108,36 @@ final class Fumes {
     return all.high90() / all.typical();
   }
 
-  /** At the person's hand, minute by minute. */
+  /** A minute of a stretch and the typical flammable share at the person's hand in it. */
+  private record Moment(Breath breath, int minute, double share) {}
+
+  /** At the worst minute at the person's hand, upper end of the range. */
   private OptionalDouble flammableShare() {
-    double worst = 0;
-    for (Breath breath : vapour.day().breaths()) {
-      for (int minute = breath.from(); minute <= breath.to(); minute++) {
-        worst = Math.max(worst, flammableShare(breath, minute));
-      }
-    }
-    return worst < HIGH_FLAMMABLE_SHARE ? OptionalDouble.empty() : OptionalDouble.of(worst);
+    Map<Drying, Double> perMgPerM3 = new HashMap<>();
+    vapour.breathed().forEach(finish -> perMgPerM3.put(finish, flammableShare(finish, 1)));
+    Moment worst =
+        vapour.day().breaths().stream()
+            .flatMap(breath -> moments(breath, perMgPerM3))
+            .max(Comparator.comparingDouble(Moment::share))
+            .orElseThrow();
+    double share =
+        LognormalSum.of(
+                vapour.terms(
+                    f -> vapour.mgPerM3(worst.breath(), f, worst.minute()), Fumes::flammableShare))
+            .high90();
+    return share < HIGH_FLAMMABLE_SHARE ? OptionalDouble.empty() : OptionalDouble.of(share);
   }
 
-  private double flammableShare(Breath breath, int minute) {
-    return LognormalSum.of(
-            vapour.terms(f -> vapour.mgPerM3(breath, f, minute), Fumes::flammableShare))
-        .high90();
+  private Stream<Moment> moments(Breath breath, Map<Drying, Double> perMgPerM3) {
+    return IntStream.rangeClosed(breath.from(), breath.to())
+        .mapToObj(
+            minute ->
+                new Moment(
+                    breath,
+                    minute,
+                    perMgPerM3.entrySet().stream()
+                        .mapToDouble(e -> e.getValue() * vapour.mgPerM3(breath, e.getKey(), minute))
+                        .sum()));
   }
 
   private static double flammableShare(Drying finish, double mgPerM3) {

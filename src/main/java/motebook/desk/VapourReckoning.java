@@ -34,7 +34,7 @@ final class VapourReckoning {
   }
 
   private void breathe(Breath breath) {
-    double share = day.vapourCredit(breath).insideShare();
+    double share = day.vapourShare(breath);
     for (Drying finish : drying) {
       double breathed = mgMinPerM3(breath, finish);
       outside.merge(finish, breathed, Double::sum);

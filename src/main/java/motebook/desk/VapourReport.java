@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import motebook.model.Session;
 import motebook.reference.Solvent;
 import motebook.science.Estimate;
 
@@ -73,12 +74,14 @@ public record VapourReport(
     }
   }
 
+  /** A session of the person; empty where no vapour was present in it. */
+  public Optional<OfSession> during(Session session) {
+    return sessions.stream().filter(one -> one.source().session().equals(session)).findFirst();
+  }
+
   /** The credit of a session; empty where no vapour was present in it. */
   public Optional<Credit> credit(Source source) {
-    return sessions.stream()
-        .filter(session -> session.source().equals(source))
-        .map(OfSession::credit)
-        .findFirst();
+    return during(source.session()).map(OfSession::credit);
   }
 
   /** The solvents that no limit judges. */
