@@ -304,7 +304,7 @@ WHERE (date, start_minute, id) < (?1, ?2, ?3)
     WHERE NOT instr(
         date || ' ' || lower(person || ' ' || place || ' ' || coalesce(respirator, '') || ' ' || note)
           || ' ' || replace(operation || ' ' || coalesce(material, '') || ' '
-          || coalesce(controls, ''), '-', ' '),
+          || coalesce(controls, '') || ' ' || coalesce(amounts, ''), '-', ' '),
         wanted.value ->> 'word')
       AND NOT EXISTS (
         SELECT 1 FROM json_each(wanted.value -> 'keys') AS key

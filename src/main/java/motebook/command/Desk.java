@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import motebook.desk.Ledger;
 import motebook.entry.Days;
 import motebook.entry.Scene;
 import motebook.journal.Book;
@@ -135,7 +136,8 @@ final class Desk {
         book.people(),
         book::places,
         book.rack().respiratorNames(),
-        Reference.shipped());
+        Reference.shipped(),
+        new Ledger(book)::finishes);
   }
 
   /** The person's name as the book spells it; the book's own person where none is given. */

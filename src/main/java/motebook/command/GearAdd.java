@@ -20,7 +20,7 @@ import picocli.CommandLine.Parameters;
 final class GearAdd {
   private GearAdd() {}
 
-  @Command(name = "add", description = "Adds a respirator, an element or a shop filter.")
+  @Command(name = "add", description = "Adds a respirator, an element, a shop filter or a finish.")
   static final class Group extends GroupCommand {}
 
   @Command(

@@ -39,7 +39,8 @@ final class GearCommand {
         new CommandLine(new GearAdd.Group())
             .addSubcommand(new GearAdd.OfRespirator(desk))
             .addSubcommand(new ElementAdd(desk))
-            .addSubcommand(new GearAdd.OfFilter(desk));
+            .addSubcommand(new GearAdd.OfFilter(desk))
+            .addSubcommand(new FinishCommand.Add(desk));
     return new CommandLine(new Group())
         .addSubcommand(add)
         .addSubcommand(new ListAll(desk))
@@ -49,7 +50,8 @@ final class GearCommand {
         .addSubcommand(new ChangeIt(desk))
         .addSubcommand(new Retire(desk))
         .addSubcommand(new Remove(desk))
-        .addSubcommand(new Tend(desk));
+        .addSubcommand(new Tend(desk))
+        .addSubcommand(new FinishCommand.ListAll(desk));
   }
 
   @Command(name = "gear", description = "Respirators, their elements, and the filters of the shop.")

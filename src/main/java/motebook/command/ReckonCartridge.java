@@ -25,7 +25,7 @@ import picocli.CommandLine.Parameters;
 /** A desk reckoning of the life of a cartridge. */
 @Command(
     name = "cartridge",
-    description = "How long an organic-vapour cartridge lasts, before any safety fraction.")
+    description = "How long an organic-vapour cartridge lasts and when to change it.")
 final class ReckonCartridge extends Reckoning {
   private static final String CAUTION =
       "An estimate, before any safety fraction: the maker's data come first. Write a change"
@@ -62,6 +62,13 @@ final class ReckonCartridge extends Reckoning {
       description = "Carbon of the pair, g (default 52).")
   private String carbon;
 
+  @Option(
+      names = "--safety",
+      defaultValue = "0.75",
+      paramLabel = "FRACTION",
+      description = "Share of the life to count on, above 0 to 1 (default 0.75).")
+  private String safety;
+
   ReckonCartridge(Desk desk) {
     super(desk);
   }
@@ -76,7 +83,8 @@ final class ReckonCartridge extends Reckoning {
             positive("--carbon", carbon));
     Solvent found = found(String.join(" ", solvent));
     CartridgeLife life = CartridgeLife.of(found, use);
-    return answer(json(life), lines(found, life).toArray(String[]::new));
+    double share = within("--safety", safety, 0.01, 1);
+    return answer(json(life), lines(found, life, share).toArray(String[]::new));
   }
 
   private static Solvent found(String name) {
@@ -124,7 +132,7 @@ final class ReckonCartridge extends Reckoning {
     return value.isPresent() ? value.getAsDouble() : null;
   }
 
-  private static List<String> lines(Solvent solvent, CartridgeLife life) {
+  private static List<String> lines(Solvent solvent, CartridgeLife life, double share) {
     List<String> lines = new ArrayList<>();
     lines.add(
         life.shortest()
@@ -137,6 +145,15 @@ final class ReckonCartridge extends Reckoning {
                   .map(ReckonCartridge::minutes)
                   .collect(Collectors.joining(", ")));
     }
+    life.shortest()
+        .ifPresent(
+            best ->
+                lines.add(
+                    "Change after "
+                        + Figures.rough(share * best.minutes())
+                        + " min of wear: "
+                        + Figures.plain(share)
+                        + " of it is counted on."));
     life.notes().forEach(lines::add);
     if (!life.estimates().isEmpty()) {
       lines.add(CAUTION);

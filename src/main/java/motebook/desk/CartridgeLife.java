@@ -22,6 +22,10 @@ public record CartridgeLife(
     OptionalDouble wheelerJonas,
     OptionalDouble ruleOfThumb,
     List<String> notes) {
+  static final String ABOVE_THE_ELEMENTS =
+      "Organic-vapour elements end at 1000 ppm (42 CFR 84.190): above that there is no time,"
+          + " supplied air is called for.";
+
   private static final double ONE_SHIFT_BELOW_C = 65;
   private static final double SHIFT = 480;
 
@@ -39,9 +43,7 @@ public record CartridgeLife(
       return none(solvent.advice());
     }
     if (!use.allowed()) {
-      return none(
-          "Organic-vapour elements end at 1000 ppm (42 CFR 84.190): above that there is no time,"
-              + " supplied air is called for.");
+      return none(ABOVE_THE_ELEMENTS);
     }
     OptionalDouble table = figure(solvent.breakthrough().map(times -> times.life(use)));
     OptionalDouble bed = figure(solvent.vapour().map(vapour -> WheelerJonas.life(vapour, use)));

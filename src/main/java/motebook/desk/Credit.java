@@ -33,9 +33,19 @@ public record Credit(double wornShare, Verdict dust, Optional<Verdict> vapour, L
     return dust.apf();
   }
 
-  /** The share of the dust outside that reaches the wearer. */
+  /** The share of what is outside that reaches the wearer. */
   public double insideShare() {
     return Protection.insideShare(apf(), wornShare);
+  }
+
+  /** The factor credited against vapour, 1 where there is none. */
+  public double vapourApf() {
+    return vapour.map(Verdict::apf).orElse(1.0);
+  }
+
+  /** The share of the vapour outside that reaches the wearer. */
+  public double vapourInsideShare() {
+    return Protection.insideShare(vapourApf(), wornShare);
   }
 
   /** Why the mask's own factor is not credited, what would mend it, and the factor then. */

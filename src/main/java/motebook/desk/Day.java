@@ -2,18 +2,14 @@ package motebook.desk;
 
 import java.time.LocalDate;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import motebook.desk.DayReport.OtherSource;
 import motebook.desk.DayReport.SessionLine;
 import motebook.desk.DayReport.Twa;
 import motebook.model.Session;
-import motebook.reference.Caution;
 import motebook.reference.Limit;
 import motebook.science.Estimate;
 import motebook.science.LognormalSum;
@@ -29,6 +25,15 @@ public final class Day {
 
   /** Answers from a day already reckoned. */
   public static DayReport report(DayReckoning day) {
+    return report(day, VapourLimits.STRICTER);
+  }
+
+  /** The same with the vapours held against somebody's figures. */
+  public static DayReport report(DayReckoning day, VapourLimits limits) {
+    return report(day, Fumes.of(day, limits));
+  }
+
+  private static DayReport report(DayReckoning day, Optional<VapourReport> vapour) {
     Optional<HeldLimit> limit = HeldLimit.of(day);
     double expected = day.expectedTotal();
     List<Source> own = own(day);
@@ -49,7 +54,8 @@ public final class Day {
         own.stream().mapToInt(source -> source.session().work().minutes()).sum(),
         day.minutesBetween(),
         Remarks.of(day, limit),
-        cautions(day));
+        DayCautions.of(day),
+        vapour);
   }
 
   private static List<Source> own(DayReckoning day) {
@@ -83,19 +89,5 @@ public final class Day {
 
   private static double percent(double part, double whole) {
     return whole == 0 ? 0 : 100 * part / whole;
-  }
-
-  private static List<Caution> cautions(DayReckoning day) {
-    Set<String> keys = new LinkedHashSet<>();
-    day.sources().stream()
-        .filter(source -> source.operation().dusty())
-        .filter(source -> day.isOwn(source) || day.reached(source))
-        .forEach(
-            source ->
-                Stream.concat(
-                        source.material().cautions().stream(),
-                        source.operation().cautions().stream())
-                    .forEach(keys::add));
-    return keys.stream().map(day.shop().reference()::caution).toList();
   }
 }

@@ -65,13 +65,19 @@ public final class DayReckoning {
     }
   }
 
-  private Credit credit(Breath breath) {
+  /** What the respirator of a stretch counts for; nothing between sessions. */
+  Credit credit(Breath breath) {
     return breath.own().map(own -> credit(own)).orElse(Credit.NONE);
   }
 
   /** What the respirator of a source's session counts for. */
   Credit credit(Source source) {
     return shop.credits().credit(source.session());
+  }
+
+  /** The share of the vapour outside that reaches the person in a stretch. */
+  double vapourShare(Breath breath) {
+    return credit(breath).vapourInsideShare();
   }
 
   private Portion breathed(Breath breath, Source source) {

@@ -7,7 +7,10 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import motebook.journal.Book;
+import motebook.model.OwnFinish;
 import motebook.model.Session;
+import motebook.reference.Finish;
+import motebook.reference.Finishes;
 import motebook.reference.Reference;
 
 /** Puts the questions of this package to an open book. */
@@ -67,12 +70,25 @@ public final class Ledger {
 
   /** The masks and filters as they are at the end of a day. */
   public Care care(LocalDate today) {
-    return new Care(book.gear(), new Past(), VapourAir.NONE, CareRules.USUAL, today);
+    Past past = new Past();
+    return new Care(
+        book.gear(), past, new PastVapour(past, book.finishes()::days), CareRules.USUAL, today);
   }
 
   /** What is due on a day. */
   public DueReport due(LocalDate today) {
     return care(today).due();
+  }
+
+  /** A finish of the owner's own, with what its data sheet leaves out. */
+  public Finish own(OwnFinish sheet) {
+    Finishes all = finishes();
+    return all.finish(Finishes.shipped().key(sheet.name()));
+  }
+
+  /** The finishes, the owner's own among them. */
+  public Finishes finishes() {
+    return Finishes.shipped().with(book.finishes().all());
   }
 
   /** The shop as it is on a day. */
@@ -81,7 +97,7 @@ public final class Ledger {
   }
 
   private Shop shop(LocalDate date, CreditRule credits) {
-    return Shop.of(reference, book.settings(), book.places(date), credits);
+    return Shop.of(reference, book.settings(), book.places(date), credits, this::finishes);
   }
 
   /** The book's own past, each day's shop read once. */

@@ -3,9 +3,11 @@ package motebook.desk;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import motebook.journal.Settings;
 import motebook.model.Place;
+import motebook.reference.Finishes;
 import motebook.reference.Reference;
 
 /**
@@ -15,16 +17,31 @@ import motebook.reference.Reference;
  * @param settings the owner's choices
  * @param places the book's places as they are on the day, by name
  * @param credits what a worn respirator counts for
+ * @param finishes the finishes, the owner's own among them; asked for on a day that used any
  */
 public record Shop(
-    Reference reference, Settings settings, Map<String, Place> places, CreditRule credits) {
+    Reference reference,
+    Settings settings,
+    Map<String, Place> places,
+    CreditRule credits,
+    Supplier<Finishes> finishes) {
+
+  /** A shop of some places whose owner has entered no finish. */
+  public static Shop of(
+      Reference reference, Settings settings, List<Place> places, CreditRule credits) {
+    return of(reference, settings, places, credits, Finishes::shipped);
+  }
 
   /** A shop of some places. */
   public static Shop of(
-      Reference reference, Settings settings, List<Place> places, CreditRule credits) {
+      Reference reference,
+      Settings settings,
+      List<Place> places,
+      CreditRule credits,
+      Supplier<Finishes> finishes) {
     Map<String, Place> byName =
         places.stream().collect(Collectors.toUnmodifiableMap(Place::name, Function.identity()));
-    return new Shop(reference, settings, byName, credits);
+    return new Shop(reference, settings, byName, credits, finishes);
   }
 
   Place place(String name) {

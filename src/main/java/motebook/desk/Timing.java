@@ -102,6 +102,7 @@ public record Timing(
         work.material(),
         work.controls(),
         work.mask(),
+        work.amounts(),
         work.note());
   }
 

@@ -100,7 +100,9 @@ final class VapourCare {
 
   private boolean endsWithShift(ElementClass kind, Session session) {
     boolean formaldehyde =
-        reference.material(session.work().material()).cautions().contains(FORMALDEHYDE);
+        reference.material(session.work().material()).cautions().contains(FORMALDEHYDE)
+            || solvents(session).stream()
+                .anyMatch(s -> s.element() == Solvent.Element.FORMALDEHYDE);
     boolean low =
         solvents(session).stream()
             .anyMatch(s -> s.boilingC().orElse(ONE_SHIFT_BELOW_C) < ONE_SHIFT_BELOW_C);

@@ -3,10 +3,12 @@ package motebook.entry;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import motebook.model.Amount;
 import motebook.model.MaskUse;
 import motebook.model.Place;
 import motebook.model.Refusal;
@@ -48,8 +50,8 @@ final class Assembly {
     Work second = kept(begin.plusMinutes(beforeMidnight), stretch.minutes() - beforeMidnight);
     return line.refusal(
         "The work runs past midnight, and a session belongs to one date. Log it as two: \"%s\" and"
-                .formatted(Saying.line(first, scene.reference()))
-            + " \"%s\".".formatted(Saying.line(second, scene.reference())),
+                .formatted(Saying.line(first, scene))
+            + " \"%s\".".formatted(Saying.line(second, scene)),
         0,
         stretch.to());
   }
@@ -103,6 +105,7 @@ final class Assembly {
             reading.keys(Slot.MATERIAL).stream().findFirst(),
             controls(),
             mask(),
+            Amounts.part(amounts(), (double) minutes / stretch.minutes()),
             line.note());
     WorkRules.breach(work, scene)
         .ifPresent(
@@ -143,6 +146,29 @@ final class Assembly {
     return reading.keys(Slot.CONTROL);
   }
 
+  private List<Amount> amounts() {
+    List<Amount> amounts = new ArrayList<>();
+    Set<String> said = new HashSet<>();
+    for (Phrase phrase : reading.phrases(Slot.FINISH).toList()) {
+      if (phrase.said() instanceof Said.Using using) {
+        if (!said.add(using.finish())) {
+          String message = "The finish \"%s\" is said twice. Add the amounts and say it once.";
+          throw pointing(message.formatted(typed(phrase)), phrase);
+        }
+        amounts.add(amount(using, phrase));
+      }
+    }
+    return amounts;
+  }
+
+  private Amount amount(Said.Using using, Phrase phrase) {
+    try {
+      return new Amount(using.finish(), using.millilitres());
+    } catch (Refusal outOfRange) {
+      throw pointing(outOfRange.getMessage(), phrase);
+    }
+  }
+
   private Optional<MaskUse> mask() {
     try {
       return reading
@@ -154,13 +180,19 @@ final class Assembly {
   }
 
   private Refusal pointing(WorkRules.Breach breach) {
-    boolean ofRow = breach.slot() == Slot.CONTROL;
     return reading
         .phrases(breach.slot())
-        .filter(phrase -> !ofRow || phrase.said().equals(new Said.Name(Slot.CONTROL, breach.key())))
+        .filter(phrase -> !breach.slot().repeats() || key(phrase.said()).equals(breach.key()))
         .findFirst()
         .map(phrase -> pointing(breach.message(), phrase))
         .orElseGet(() -> pointingAtStretch(breach));
+  }
+
+  private static String key(Said said) {
+    if (said instanceof Said.Using using) {
+      return using.finish();
+    }
+    return said instanceof Said.Name name ? name.key() : "";
   }
 
   /** A range is where the start was said if it was said at all. */

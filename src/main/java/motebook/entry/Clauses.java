@@ -2,6 +2,7 @@ package motebook.entry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -17,6 +18,7 @@ import java.util.regex.Pattern;
  *   on DATE | today | yesterday
  *   at TIME
  *   wearing [the] RESPIRATOR { checked | PERCENT% }
+ *   using AMOUNT [of] FINISH   { and AMOUNT [of] FINISH | , AMOUNT [of] FINISH }
  * </pre>
  */
 final class Clauses {
@@ -41,6 +43,7 @@ final class Clauses {
     named(Slot.MATERIAL, index, index, false, phrases);
     if (line.token(index).afterComma()) {
       named(Slot.CONTROL, index, index, true, phrases);
+      amount(index, index, true, phrases);
     }
     return phrases;
   }
@@ -49,7 +52,11 @@ final class Clauses {
     switch (line.token(index).word()) {
       case "of" -> named(Slot.MATERIAL, index, index + 1, false, phrases);
       case "with" -> named(Slot.CONTROL, index, index + 1, false, phrases);
-      case "and" -> named(Slot.CONTROL, index, past("with", index + 1), true, phrases);
+      case "and" -> {
+        named(Slot.CONTROL, index, past("with", index + 1), true, phrases);
+        amount(index, index + 1, true, phrases);
+      }
+      case "using" -> amount(index, index + 1, false, phrases);
       case "in" -> named(Slot.PLACE, index, past("the", index + 1), false, phrases);
       case "by" -> named(Slot.PERSON, index, index + 1, false, phrases);
       case "wearing" -> worn(index, past("the", index + 1), phrases);
@@ -92,6 +99,20 @@ final class Clauses {
   private static int cost(Vocabulary.Match match) {
     int cost = match.exact() ? Phrase.WHOLE_NAME : Phrase.SHORTENED;
     return match.unique() ? cost : cost + Phrase.WRONG;
+  }
+
+  private void amount(int from, int amountFrom, boolean continues, List<Phrase> phrases) {
+    Optional<Amounts.Found> amount = Amounts.at(line, amountFrom);
+    if (amount.isPresent()) {
+      double millilitres = amount.get().millilitres();
+      for (Vocabulary.Match match : names.of(Slot.FINISH).at(line, amount.get().to())) {
+        Said said =
+            match.unique()
+                ? new Said.Using(match.choices().get(0).key(), millilitres)
+                : new Said.Fault(Said.Fault.Kind.AMBIGUOUS, Slot.FINISH, match.choices());
+        phrases.add(new Phrase(said, from, amount.get().to(), match.to(), cost(match), continues));
+      }
+    }
   }
 
   private void worn(int from, int nameFrom, List<Phrase> phrases) {

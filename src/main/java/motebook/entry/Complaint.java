@@ -30,24 +30,12 @@ final class Complaint {
     return reading.phrases().stream()
         .filter(Phrase::faulty)
         .min(Comparator.comparing(phrase -> fault(phrase).kind()))
-        .map(phrase -> line.refusal(message(phrase, reading), phrase.nameFrom(), end(phrase)))
+        .map(phrase -> line.refusal(message(phrase, reading), phrase.nameFrom(), phrase.to()))
         .orElseGet(() -> noOperation(reading));
   }
 
   private static Fault fault(Phrase phrase) {
     return (Fault) phrase.said();
-  }
-
-  /** Amounts swallow the rest of the line; what is pointed at ends at the next clause. */
-  private int end(Phrase phrase) {
-    int to = phrase.to();
-    if (fault(phrase).kind() == Fault.Kind.AMOUNT) {
-      to = phrase.from() + 1;
-      while (to < phrase.to() && (!line.isJoint(to) || line.is(to, "and") || line.is(to, "of"))) {
-        to++;
-      }
-    }
-    return to;
   }
 
   private Refusal noOperation(Reading reading) {
@@ -64,10 +52,10 @@ final class Complaint {
   }
 
   private String message(Phrase phrase, Reading reading) {
-    String typed = line.typed(phrase.nameFrom(), end(phrase));
+    String typed = line.typed(phrase.nameFrom(), phrase.to());
     Fault fault = fault(phrase);
     return switch (fault.kind()) {
-      case AMOUNT -> "The book does not yet hold amounts of finishes. Leave \"" + typed + "\" out.";
+      case AMOUNT -> noAmount(typed);
       case UNKNOWN -> unknown(phrase, fault.slot(), typed);
       case DANGLING -> misspeltOr(phrase, typed, dangling(fault.slot(), typed));
       case LOOSE -> misspeltOr(phrase, typed, loose(typed));
@@ -142,6 +130,12 @@ final class Complaint {
         : "\"" + typed + "\" is no time of day: say it as 9:15, 14:30 or 2:30pm.";
   }
 
+  private static String noAmount(String typed) {
+    return "\"%s\" does not begin with an amount. Say how much, then of which finish: using %s"
+            .formatted(typed, Amounts.EXAMPLE)
+        + " lacquer; ml, l, fl oz, pint, quart and gallon are known.";
+  }
+
   private String known(Slot slot) {
     List<String> labels = labels(slot);
     return labels.size() > MOST_LISTED
@@ -160,6 +154,7 @@ final class Complaint {
           case CONTROL -> "tool vacuum";
           case DAY -> Days.YESTERDAY;
           case START -> "9:15";
+          case FINISH -> "lacquer";
           default -> "NAME";
         };
     return "\"" + typed + "\" wants " + slot.one() + " after it: " + slot.said(example) + ".";

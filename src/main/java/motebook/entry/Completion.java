@@ -68,7 +68,9 @@ final class Completion {
   /** Ends for the words from an index on, which follow a reading. */
   private void unfinished(Reading reading, int from) {
     Optional<Slot> slot = opened(reading, from);
-    if (slot.isPresent()) {
+    if (slot.filter(Slot.FINISH::equals).isPresent()) {
+      amounts(reading, from + 1);
+    } else if (slot.isPresent()) {
       int name = line.is(from + 1, "the") || line.is(from + 1, "with") ? from + 2 : from + 1;
       ends(reading, slot.get(), name);
       ends(reading, Slot.OPERATION, from);
@@ -82,8 +84,20 @@ final class Completion {
   }
 
   private Optional<Slot> opened(Reading reading, int from) {
-    return Slot.openedBy(line.token(from).word())
-        .filter(slot -> !line.is(from, "and") || reading.endsInControl());
+    if (line.is(from, "and")) {
+      return Stream.of(Slot.CONTROL, Slot.FINISH).filter(reading::endsIn).findFirst();
+    }
+    return Slot.openedBy(line.token(from).word());
+  }
+
+  /** An amount where none is typed yet, and the finish after it. */
+  private void amounts(Reading reading, int from) {
+    Optional<Amounts.Found> amount = Amounts.at(line, from);
+    if (amount.isPresent()) {
+      ends(reading, Slot.FINISH, amount.get().to());
+    } else if (from == line.size()) {
+      found.add(typed + gap() + Amounts.EXAMPLE + " ");
+    }
   }
 
   private void ends(Reading reading, Slot slot, int from) {
@@ -181,8 +195,10 @@ final class Completion {
   private Stream<String> joints(Reading reading) {
     return Stream.of(
             joint("of ", open(reading, Slot.MATERIAL)),
-            joint("and ", reading.endsInControl() && moreControls(reading)),
+            joint("and ", reading.endsIn(Slot.CONTROL) && moreControls(reading)),
+            joint("and ", reading.endsIn(Slot.FINISH)),
             joint("with ", !reading.has(Slot.CONTROL) && moreControls(reading)),
+            joint("using ", !reading.has(Slot.FINISH) && usesFinishes(reading)),
             joint("in ", open(reading, Slot.PLACE)),
             joint("outdoors", open(reading, Slot.PLACE) && hasOutdoors()),
             joint("wearing ", open(reading, Slot.MASK)),
@@ -191,6 +207,11 @@ final class Completion {
             joint("on ", !reading.has(Slot.DAY)),
             joint("note ", true))
         .flatMap(Optional::stream);
+  }
+
+  private boolean usesFinishes(Reading reading) {
+    return reading.keys(Slot.OPERATION).stream()
+        .anyMatch(key -> scene.reference().operation(key).finishes());
   }
 
   private static Optional<String> joint(String joint, boolean fits) {

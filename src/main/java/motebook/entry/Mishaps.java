@@ -14,7 +14,14 @@ import motebook.entry.Said.Fault.Kind;
 final class Mishaps {
   private static final int LONGEST_UNKNOWN = 6;
   private static final List<Slot> NAMED =
-      List.of(Slot.OPERATION, Slot.MATERIAL, Slot.CONTROL, Slot.PLACE, Slot.PERSON, Slot.MASK);
+      List.of(
+          Slot.OPERATION,
+          Slot.MATERIAL,
+          Slot.CONTROL,
+          Slot.PLACE,
+          Slot.PERSON,
+          Slot.MASK,
+          Slot.FINISH);
 
   private static final Set<Slot> BARE = EnumSet.of(Slot.OPERATION, Slot.MATERIAL);
 
@@ -34,7 +41,7 @@ final class Mishaps {
     String word = line.token(index).word();
     Optional<Slot> opened = Slot.openedBy(word);
     if (word.equals("using")) {
-      phrases.add(fault(Kind.AMOUNT, null, index, index, line.size(), Phrase.WRONG));
+      using(index, phrases);
     } else if (opened.isPresent()) {
       afterJoint(opened.get(), index, phrases);
     } else if (line.isJoint(index)) {
@@ -46,11 +53,36 @@ final class Mishaps {
     return phrases;
   }
 
+  /** After "using" an amount is missing, or the finish after the amount is not known. */
+  private void using(int index, List<Phrase> phrases) {
+    int next = index + 1;
+    int name = Amounts.at(line, next).map(Amounts.Found::to).orElse(next);
+    if (name == line.size() || line.isJoint(name)) {
+      phrases.add(fault(Kind.DANGLING, Slot.FINISH, index, index, name, Phrase.UNKNOWN));
+    } else if (name == next) {
+      int to = untilJoint(next);
+      phrases.add(fault(Kind.AMOUNT, Slot.FINISH, index, next, to, Phrase.WRONG));
+    } else {
+      unknown(Slot.FINISH, index, name, phrases);
+    }
+  }
+
+  private int untilJoint(int from) {
+    int to = from;
+    while (to < line.size() && !line.isJoint(to)) {
+      to++;
+    }
+    return to;
+  }
+
   private void afterJoint(Slot slot, int index, List<Phrase> phrases) {
     int next = line.is(index + 1, "the") ? index + 2 : index + 1;
     Kind alone = line.is(index, "and") ? Kind.LOOSE : Kind.DANGLING;
     Slot filled = alone == Kind.LOOSE ? null : slot;
     phrases.add(fault(alone, filled, index, index, index + 1, Phrase.UNKNOWN));
+    Amounts.at(line, next)
+        .filter(amount -> amount.to() < line.size())
+        .ifPresent(amount -> unknown(Slot.FINISH, index, amount.to(), phrases));
     if (next < line.size()) {
       elsewhere(filled == null ? Set.of() : EnumSet.of(slot), index, next, phrases);
       unknown(slot, index, next, phrases);
@@ -61,7 +93,7 @@ final class Mishaps {
   private void elsewhere(Set<Slot> here, int from, int nameFrom, List<Phrase> phrases) {
     for (Slot slot : NAMED) {
       if (!here.contains(slot)) {
-        for (Vocabulary.Match match : names.of(slot).at(line, nameFrom)) {
+        for (Vocabulary.Match match : told(slot, nameFrom)) {
           int cost = Phrase.WRONG + (match.exact() ? Phrase.WHOLE_NAME : Phrase.SHORTENED);
           Fault fault = new Fault(Kind.ELSEWHERE, slot, match.choices());
           phrases.add(new Phrase(fault, from, nameFrom, match.to(), cost, false));
@@ -76,6 +108,13 @@ final class Mishaps {
       Clock.at(line, nameFrom)
           .ifPresent(it -> phrases.add(time(Slot.START, from, nameFrom, it.to())));
     }
+  }
+
+  /** The beginning of a finish's name is told as nothing: oils and stains begin like much else. */
+  private List<Vocabulary.Match> told(Slot slot, int nameFrom) {
+    return names.of(slot).at(line, nameFrom).stream()
+        .filter(match -> slot != Slot.FINISH || match.exact())
+        .toList();
   }
 
   private static Phrase time(Slot slot, int from, int nameFrom, int to) {

@@ -93,10 +93,13 @@ public final class NearMiss {
     if (expected == Slot.PERSON) {
       return EnumSet.of(expected);
     }
+    if (expected == Slot.FINISH) {
+      return EnumSet.of(expected);
+    }
     // "in the shop" is an operation, too.
     return expected == Slot.PLACE
         ? EnumSet.of(expected, Slot.OPERATION)
-        : EnumSet.allOf(Slot.class);
+        : EnumSet.complementOf(EnumSet.of(Slot.FINISH));
   }
 
   private List<Near> nearest(int index, Set<Slot> wanted) {

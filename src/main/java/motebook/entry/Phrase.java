@@ -10,7 +10,7 @@ import java.util.List;
  * @param nameFrom index of the first word that is no joint
  * @param to index after the last word
  * @param cost what the reading pays for it: the cheapest reading is the one meant
- * @param continues whether it can only follow a control
+ * @param continues whether it can only follow a phrase of its own slot
  */
 record Phrase(Said said, int from, int nameFrom, int to, int cost, boolean continues) {
   static final int WHOLE_NAME = 1;

@@ -32,6 +32,10 @@ public final class Quantities {
 
   private static final Pattern SIDES = Pattern.compile("\\s*[x×*]\\s*", Pattern.CASE_INSENSITIVE);
 
+  // A pound is 453.59237 g, a US gallon 3.785411784 L, both exact by definition.
+  private static final Map<String, Double> CONTENTS =
+      units("g/l", 1.0, "lb/gal", 453.59237 / 3.785411784);
+
   private Quantities() {}
 
   private static Map<String, Double> units(Object... namesAndFactors) {
@@ -65,6 +69,11 @@ public final class Quantities {
   /** A speed in m/min, from {@code 6} or {@code 20fpm}; refuses as for a volume. */
   public static double speedMPerMin(String what, String text) {
     return figure(what, text, SPEEDS);
+  }
+
+  /** A content in g/L, from {@code 640} or {@code 5.3lb/gal}; refuses as for a volume. */
+  public static double contentGPerL(String what, String text) {
+    return figure(what, text, CONTENTS);
   }
 
   /**

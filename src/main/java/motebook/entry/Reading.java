@@ -37,9 +37,14 @@ record Reading(Reading before, Phrase last, int cost, Set<Slot> filled) {
     return filled.contains(slot);
   }
 
-  /** Whether "and" and one more control can follow. */
-  boolean endsInControl() {
-    return last != null && last.said().slot() == Slot.CONTROL;
+  /** Whether the last phrase fills the slot, so that "and" and one more can follow. */
+  boolean endsIn(Slot slot) {
+    return last != null && last.said().slot() == slot;
+  }
+
+  private Slot joined() {
+    boolean more = last != null && last.said().slot() != null && last.said().slot().repeats();
+    return more ? last.said().slot() : null;
   }
 
   /** What it costs as a whole line, which must name an operation. */
@@ -47,11 +52,11 @@ record Reading(Reading before, Phrase last, int cost, Set<Slot> filled) {
     return has(Slot.OPERATION) ? cost : cost + Phrase.NO_OPERATION;
   }
 
-  /** What decides what can follow. */
-  record State(Set<Slot> filled, boolean endsInControl) {}
+  /** What decides what can follow: what is filled, and what "and" can add to, null for nothing. */
+  record State(Set<Slot> filled, Slot joined) {}
 
   State state() {
-    return new State(filled, endsInControl());
+    return new State(filled, joined());
   }
 
   List<Phrase> phrases() {

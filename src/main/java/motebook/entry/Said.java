@@ -44,12 +44,20 @@ sealed interface Said {
     }
   }
 
+  /** An amount of a finish; not yet checked. */
+  record Using(String finish, double millilitres) implements Said {
+    @Override
+    public Slot slot() {
+      return Slot.FINISH;
+    }
+  }
+
   /** Words that cannot stand as they do; {@code choices} are what they may have meant. */
   record Fault(Kind kind, Slot slot, List<Vocabulary.Entry> choices) implements Said {
 
     /** What is wrong, the one to be told first coming first. */
     enum Kind {
-      /** Amounts of a finish, which the book does not hold. */
+      /** Words after "using" that do not begin with an amount. */
       AMOUNT,
       /** Words that name nothing; the slot is the one that was expected, null for a bare word. */
       UNKNOWN,

@@ -4,8 +4,11 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import motebook.model.Amount;
 import motebook.model.MaskUse;
 import motebook.model.Work;
+import motebook.reference.Finish;
+import motebook.reference.Finishes;
 import motebook.reference.Named;
 import motebook.reference.Reference;
 
@@ -18,9 +21,14 @@ final class Saying {
     return Token.all(row.name()).stream().anyMatch(Token::joint) ? row.spoken() : row.name();
   }
 
-  static String line(Work work, Reference reference) {
+  /** A finish by its key with spaces; the owner's own by the name that the owner gave it. */
+  static String finish(Finish row) {
+    return row.own() ? row.name() : row.spoken();
+  }
+
+  static String line(Work work, Scene scene) {
     StringBuilder line = new StringBuilder(Durations.written(work.minutes()));
-    line.append(' ').append(job(work, reference));
+    line.append(' ').append(job(work, scene));
     line.append(" in ").append(work.place());
     work.mask().ifPresent(mask -> line.append(" wearing ").append(worn(mask)));
     line.append(" by ").append(work.person());
@@ -29,17 +37,21 @@ final class Saying {
     return work.note().isEmpty() ? line.toString() : line + " note " + work.note();
   }
 
-  private static String job(Work work, Reference reference) {
+  private static String job(Work work, Scene scene) {
+    Reference reference = scene.reference();
     StringBuilder job = new StringBuilder(name(reference.operation(work.operation())));
     work.material().ifPresent(key -> job.append(" of ").append(material(key, reference)));
     if (!work.controls().isEmpty()) {
       job.append(" with ").append(controls(work.controls(), reference));
     }
+    if (!work.amounts().isEmpty()) {
+      job.append(" using ").append(amounts(work.amounts(), scene.finishes().get()));
+    }
     return job.toString();
   }
 
   static String body(Work work, Scene scene, boolean withCheck) {
-    StringBuilder body = new StringBuilder(job(work, scene.reference()));
+    StringBuilder body = new StringBuilder(job(work, scene));
     if (!work.place().equals(scene.place())) {
       body.append(" in ").append(work.place());
     }
@@ -57,6 +69,12 @@ final class Saying {
   private static String controls(List<String> keys, Reference reference) {
     return keys.stream()
         .map(key -> reference.control(key).spoken())
+        .collect(Collectors.joining(" and "));
+  }
+
+  static String amounts(List<Amount> amounts, Finishes finishes) {
+    return amounts.stream()
+        .map(it -> Amounts.written(it.millilitres()) + " " + finish(finishes.finish(it.finish())))
         .collect(Collectors.joining(" and "));
   }
 

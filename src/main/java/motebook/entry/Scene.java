@@ -5,9 +5,11 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import motebook.model.Person;
 import motebook.model.Place;
 import motebook.model.Text;
+import motebook.reference.Finishes;
 import motebook.reference.Reference;
 
 /**
@@ -20,6 +22,7 @@ import motebook.reference.Reference;
  * @param places the places, each as it is on the date asked for
  * @param respirators the names of the respirators that the book holds
  * @param reference the shipped tables
+ * @param finishes the finishes, the owner's own among them; asked for when a line needs them
  */
 public record Scene(
     LocalDateTime now,
@@ -28,11 +31,24 @@ public record Scene(
     List<Person> people,
     Function<LocalDate, List<Place>> places,
     List<String> respirators,
-    Reference reference) {
+    Reference reference,
+    Supplier<Finishes> finishes) {
 
   public Scene {
     people = List.copyOf(people);
     respirators = List.copyOf(respirators);
+  }
+
+  /** A scene in which the owner has entered no finish. */
+  public Scene(
+      LocalDateTime now,
+      String person,
+      String place,
+      List<Person> people,
+      Function<LocalDate, List<Place>> places,
+      List<String> respirators,
+      Reference reference) {
+    this(now, person, place, people, places, respirators, reference, Finishes::shipped);
   }
 
   LocalDate today() {

@@ -44,7 +44,7 @@ final class Search {
   }
 
   private void follow(Reading reading, Phrase phrase) {
-    if (phrase.continues() && !reading.endsInControl()) {
+    if (phrase.continues() && !reading.endsIn(phrase.said().slot())) {
       return;
     }
     Slot slot = phrase.said().slot();

@@ -12,7 +12,8 @@ enum Slot {
   PERSON("person", "a person", "by"),
   DAY("date", "a date", "on"),
   START("start", "a time of day", "at"),
-  MASK("respirator", "a respirator", "wearing");
+  MASK("respirator", "a respirator", "wearing"),
+  FINISH("finish", "a finish", "using");
 
   private final String label;
   private final String one;
@@ -37,14 +38,17 @@ enum Slot {
     return joint;
   }
 
-  /** The name with its joint, as a person says it. */
+  /** The name with its joint, as a person says it; a finish with an amount. */
   String said(String name) {
+    if (this == FINISH) {
+      return joint + " " + Amounts.EXAMPLE + " " + name;
+    }
     return joint.isEmpty() ? name : joint + " " + name;
   }
 
-  /** Whether it may be said several times; a session has any number of controls. */
+  /** Whether it may be said several times, joined by "and": controls and amounts of finishes. */
   boolean repeats() {
-    return this == CONTROL;
+    return this == CONTROL || this == FINISH;
   }
 
   static Optional<Slot> openedBy(String joint) {

@@ -27,7 +27,7 @@ public final class SpokenLine {
    * @return a line that reads as an equal session in a scene that knows its names
    */
   public static String say(Work work, Scene scene) {
-    return Saying.line(work, scene.reference());
+    return Saying.line(work, scene);
   }
 
   /**
@@ -47,6 +47,20 @@ public final class SpokenLine {
   /** Says the same with its duration: a line that logs such work again, ending now. */
   public static String again(Work work, Scene scene) {
     return Durations.written(work.minutes()) + " " + body(work, scene);
+  }
+
+  /**
+   * The amounts of finishes as the line says them, such as {@code 250ml lacquer and 50ml spirits}.
+   */
+  public static String amounts(Work work, Scene scene) {
+    return work.amounts().isEmpty() ? "" : Saying.amounts(work.amounts(), scene.finishes().get());
+  }
+
+  /** Every finish with an amount before it, as an example of each. */
+  public static List<String> exampleAmounts(Scene scene) {
+    return scene.finishes().get().all().stream()
+        .map(finish -> Amounts.EXAMPLE + " " + Saying.finish(finish))
+        .toList();
   }
 
   /**

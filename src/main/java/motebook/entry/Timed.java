@@ -37,7 +37,15 @@ public final class Timed {
   public static List<Work> works(Stopwatch watch, Instant now, ZoneId zone, Scene scene) {
     Timed timed = new Timed(watch, scene, zone);
     watch.stretches().forEach(stretch -> timed.add(stretch, now));
-    return List.copyOf(timed.works);
+    return timed.sharing();
+  }
+
+  /** The works with the amounts of finishes parted among them by their length. */
+  private List<Work> sharing() {
+    double all = works.stream().mapToInt(Work::minutes).sum();
+    return works.stream()
+        .map(work -> work.using(Amounts.part(work.amounts(), work.minutes() / all)))
+        .toList();
   }
 
   /**
@@ -67,7 +75,8 @@ public final class Timed {
         scene.people(),
         scene.places(),
         scene.respirators(),
-        scene.reference());
+        scene.reference(),
+        scene.finishes());
   }
 
   private void add(Stretch stretch, Instant now) {
@@ -113,6 +122,7 @@ public final class Timed {
         said.material(),
         said.controls(),
         said.mask(),
+        said.amounts(),
         said.note());
   }
 }

@@ -10,8 +10,10 @@ import motebook.reference.Named;
 /** What each slot of the line may name in a scene. */
 final class Vocabularies {
   private final Map<Slot, Vocabulary> bySlot = new EnumMap<>(Slot.class);
+  private final Scene scene;
 
   Vocabularies(Scene scene) {
+    this.scene = scene;
     bySlot.put(Slot.OPERATION, rows(scene.reference().operations(), Saying::name));
     bySlot.put(Slot.MATERIAL, rows(scene.reference().materials(), Saying::name));
     bySlot.put(Slot.CONTROL, rows(scene.reference().controls(), Named::spoken));
@@ -24,10 +26,18 @@ final class Vocabularies {
 
   /** The names of a slot; none for a date or a time of day. */
   Vocabulary of(Slot slot) {
-    return bySlot.getOrDefault(slot, new Vocabulary(List.of()));
+    // The finishes are read when a line first asks for them.
+    return slot == Slot.FINISH
+        ? bySlot.computeIfAbsent(slot, any -> finishes())
+        : bySlot.getOrDefault(slot, new Vocabulary(List.of()));
   }
 
-  private static Vocabulary rows(List<? extends Named> rows, Function<Named, String> label) {
+  private Vocabulary finishes() {
+    return rows(scene.finishes().get().all(), Saying::finish);
+  }
+
+  private static <N extends Named> Vocabulary rows(
+      List<N> rows, Function<? super N, String> label) {
     return new Vocabulary(
         rows.stream()
             .map(row -> Vocabulary.Entry.of(row.key(), label.apply(row), row.names()))

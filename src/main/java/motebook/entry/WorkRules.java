@@ -19,7 +19,7 @@ public final class WorkRules {
    * A rule that is broken.
    *
    * @param slot what is at fault
-   * @param key which control, where that is at fault; else empty
+   * @param key which control or finish, where that is at fault; else empty
    * @param message what is wrong and what would be right
    */
   record Breach(Slot slot, String key, String message) {}
@@ -41,6 +41,7 @@ public final class WorkRules {
     return KnownNames.breach(work, scene)
         .or(() -> future(work, scene))
         .or(() -> controls(work, scene))
+        .or(() -> FinishRules.breach(work, scene))
         .or(() -> mask(work, scene));
   }
 

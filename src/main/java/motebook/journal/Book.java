@@ -35,6 +35,7 @@ public final class Book implements AutoCloseable {
   private final Favourites favourites;
   private final Stopwatches stopwatches;
   private final SetAside setAside;
+  private final OwnFinishes finishes;
   private final GearTables gear;
   private final Rack rack;
   private final Retiring retiring;
@@ -53,6 +54,7 @@ public final class Book implements AutoCloseable {
     favourites = new Favourites(store, changes);
     stopwatches = new Stopwatches(store, changes, people, logging, clock);
     setAside = new SetAside(store, changes, people);
+    finishes = new OwnFinishes(store, changes);
     Today today = new Today(clock);
     gear = GearTables.of(store);
     rack = new Rack(gear, changes, people, places, today);
@@ -193,6 +195,11 @@ public final class Book implements AutoCloseable {
   /** The cautions that somebody has read and set aside for a day. */
   public SetAside setAside() {
     return setAside;
+  }
+
+  /** The finishes that the owner entered from data sheets. */
+  public OwnFinishes finishes() {
+    return finishes;
   }
 
   /** All that is known of masks and filters. */

@@ -73,9 +73,11 @@ final class Checkup {
   }
 
   private void content() {
-    for (String query : List.of("overlaps", "places-without-beginning", "settings-missing")) {
+    for (String query :
+        List.of("overlaps", "places-without-beginning", "settings-missing", "finishes-not-whole")) {
       problems.addAll(store.list(query, Row::text));
     }
+    OwnFinishes.read(store);
     new People(store).all();
     new Places(store).on(LAST);
     new Sessions(store).between(FIRST, LAST);

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import motebook.model.Amount;
 import motebook.model.MaskUse;
 import motebook.model.Refusal;
 import motebook.model.Session;
@@ -74,12 +75,21 @@ final class Sessions {
             Row.optional(row, "material"),
             Row.optional(row, "controls").map(Sessions::lines).orElse(List.of()),
             mask(row),
+            Row.optional(row, "amounts").map(Sessions::amounts).orElse(List.of()),
             row.getString("note"));
     return new Session(row.getLong("id"), work);
   }
 
   private static List<String> lines(String text) {
     return Arrays.asList(text.split("\n", -1));
+  }
+
+  /** A line each: the finish, a tab, the millilitres. */
+  private static List<Amount> amounts(String text) {
+    return lines(text).stream()
+        .map(line -> line.split("\t", -1))
+        .map(cells -> new Amount(cells[0], Double.parseDouble(cells[1])))
+        .toList();
   }
 
   private static Optional<MaskUse> mask(ResultSet row) throws SQLException {
@@ -99,6 +109,7 @@ final class Sessions {
     refuseOverlap(work, who, NONE);
     long id = store.number("session-insert", columns(work, who, zone).toArray());
     insertControls(id, work);
+    insertAmounts(id, work);
     return new Session(id, who.named(work));
   }
 
@@ -115,6 +126,10 @@ final class Sessions {
       store.run("controls-delete", old.id());
       insertControls(old.id(), work);
     }
+    if (!work.amounts().equals(old.work().amounts())) {
+      store.run("amounts-delete", old.id());
+      insertAmounts(old.id(), work);
+    }
   }
 
   private ZoneId zoneOf(long id) {
@@ -123,6 +138,7 @@ final class Sessions {
 
   void delete(Session session) {
     store.run("controls-delete", session.id());
+    store.run("amounts-delete", session.id());
     store.run("session-delete", session.id());
   }
 
@@ -144,6 +160,13 @@ final class Sessions {
     int position = 0;
     for (String control : work.controls()) {
       store.run("control-insert", id, position++, control);
+    }
+  }
+
+  private void insertAmounts(long id, Work work) {
+    int position = 0;
+    for (Amount amount : work.amounts()) {
+      store.run("amount-insert", id, position++, amount.finish(), amount.millilitres());
     }
   }
 

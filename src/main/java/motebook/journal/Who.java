@@ -17,6 +17,7 @@ record Who(Known.Name person, Known.Name place) {
         work.material(),
         work.controls(),
         work.mask(),
+        work.amounts(),
         work.note());
   }
 }

@@ -68,7 +68,7 @@ final class Checks {
     return Text.folded(words(what, raw)).replace(' ', '-');
   }
 
-  private static String plain(double value) {
+  static String plain(double value) {
     return value == Math.rint(value) && Math.abs(value) < 1e15
         ? Long.toString((long) value)
         : Double.toString(value);

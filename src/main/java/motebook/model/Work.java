@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param material key of the material, if one was named
  * @param controls keys of the controls in the order said, none twice
  * @param mask the respirator worn, if any
+ * @param amounts how much of which finishes was used, in the order said, none twice
  * @param note free text, cleaned, possibly empty
  */
 public record Work(
@@ -30,6 +31,7 @@ public record Work(
     Optional<String> material,
     List<String> controls,
     Optional<MaskUse> mask,
+    List<Amount> amounts,
     String note) {
 
   /** The longest session that is believed, 16 h. */
@@ -39,6 +41,7 @@ public record Work(
 
   public Work {
     controls = List.copyOf(controls);
+    amounts = List.copyOf(amounts);
     note = Text.note(note);
     if (minutes < 1) {
       throw new Refusal("A session lasts at least one minute: got " + minutes + ".");
@@ -51,16 +54,50 @@ public record Work(
     if (new HashSet<>(controls).size() < controls.size()) {
       throw new Refusal("A control is named twice; name each once.");
     }
+    if (amounts.stream().map(Amount::finish).distinct().count() < amounts.size()) {
+      throw new Refusal("A finish is named twice; add the amounts and name it once.");
+    }
     start = start.withSecond(0).withNano(0);
     if (start.getHour() * 60 + start.getMinute() + minutes > MINUTES_A_DAY) {
       throw new Refusal("The session would run past midnight; log it as two, one for each date.");
     }
   }
 
+  /** Work at which no finish was used. */
+  public Work(
+      String person,
+      String place,
+      LocalDate date,
+      LocalTime start,
+      int minutes,
+      String operation,
+      Optional<String> material,
+      List<String> controls,
+      Optional<MaskUse> mask,
+      String note) {
+    this(person, place, date, start, minutes, operation, material, controls, mask, List.of(), note);
+  }
+
+  /** The same work with other amounts of finishes. */
+  public Work using(List<Amount> others) {
+    return new Work(
+        person, place, date, start, minutes, operation, material, controls, mask, others, note);
+  }
+
   /** The same work with another word on the respirator. */
   public Work withMask(MaskUse use) {
     return new Work(
-        person, place, date, start, minutes, operation, material, controls, Optional.of(use), note);
+        person,
+        place,
+        date,
+        start,
+        minutes,
+        operation,
+        material,
+        controls,
+        Optional.of(use),
+        amounts,
+        note);
   }
 
   /** First minute of the day, 0 to 1439. */

@@ -15,6 +15,7 @@ import java.util.List;
  * @param gsd geometric standard deviation among workers and days
  * @param grade how sure
  * @param workRate how hard the work makes one breathe
+ * @param finishes whether finishes are used at it, so that amounts of them can be said
  * @param basis source
  */
 public record Operation(
@@ -27,6 +28,7 @@ public record Operation(
     double gsd,
     Grade grade,
     WorkRate workRate,
+    boolean finishes,
     String basis)
     implements Named {
 

@@ -138,6 +138,10 @@ public final class Reference {
     return known(cautions, "caution", key);
   }
 
+  Set<String> cautionKeys() {
+    return cautions.keySet();
+  }
+
   private static <T> T known(Map<String, T> rows, String kind, String key) {
     T row = rows.get(key);
     if (row == null) {

@@ -13,6 +13,7 @@ import motebook.science.WheelerJonas;
  * @param name listed name
  * @param also other names
  * @param cas registry number; empty for a group
+ * @param molarMass g/mol; empty for what has none
  * @param element what protects from it
  * @param boilingC boiling point, °C
  * @param lightAlcohol whether it is one of the small alcohols that carbon hardly holds
@@ -27,6 +28,7 @@ public record Solvent(
     String name,
     List<String> also,
     String cas,
+    OptionalDouble molarMass,
     Element element,
     OptionalDouble boilingC,
     boolean lightAlcohol,
@@ -36,6 +38,11 @@ public record Solvent(
     String advice,
     String basis)
     implements Named {
+
+  /** Whether a weight of it can be told as parts per million. */
+  public boolean weighed() {
+    return molarMass.isPresent();
+  }
 
   /** What protects from it. */
   public enum Element {

@@ -35,6 +35,7 @@ final class SolventTables {
         compound,
         row.words("also", ";"),
         row.word("cas"),
+        OptionalDouble.empty(),
         Element.ORGANIC_VAPOUR,
         OptionalDouble.of(row.signed("boiling_c")),
         row.yes("light_alcohol"),
@@ -98,6 +99,7 @@ final class SolventTables {
         row.word("name"),
         row.words("also", ";"),
         row.text("cas"),
+        row.optional("molar_mass_g_mol"),
         element,
         row.text("boiling_c").isEmpty()
             ? OptionalDouble.empty()

@@ -68,6 +68,11 @@ public final class Solvents {
     return Optional.ofNullable(byName.get(Text.folded(name)));
   }
 
+  /** The solvent with the key. */
+  public Optional<Solvent> withKey(String key) {
+    return solvents.stream().filter(solvent -> solvent.key().equals(key)).findFirst();
+  }
+
   private static final class Shipped {
     static final Solvents TABLES = new Solvents(Reference::open);
   }

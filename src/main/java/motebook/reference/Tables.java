@@ -42,6 +42,7 @@ final class Tables {
             "gsd",
             "grade",
             "work_rate",
+            "finishes",
             "basis"),
         row ->
             new Operation(
@@ -54,6 +55,7 @@ final class Tables {
                 gsd(row),
                 row.oneOf(Grade.class, "grade"),
                 row.oneOf(Operation.WorkRate.class, "work_rate"),
+                row.yes("finishes"),
                 row.word("basis")));
   }
 
@@ -65,7 +67,7 @@ final class Tables {
     return gsd;
   }
 
-  private static List<String> knownCautions(Row row, Set<String> known) {
+  static List<String> knownCautions(Row row, Set<String> known) {
     List<String> keys = row.words("cautions", " ");
     for (String key : keys) {
       if (!known.contains(key)) {

@@ -19,21 +19,24 @@ public final class DayJson {
 
   /** The object of {@code day --json}. */
   public static Map<String, Object> of(DayReport day) {
-    return Json.object(
-        "date", day.date().toString(),
-        "person", day.person(),
-        "limit", limit(day.limit()),
-        "sessions", day.sessions().stream().map(DayJson::session).toList(),
-        "twa",
-            Json.object(
-                "outside", twa(day.outside()),
-                "inside", twa(day.inside()),
-                "respirable_outside_typical_mg_m3", day.respirableOutsideTypical()),
-        "others", day.others().stream().map(DayJson::other).toList(),
-        "minutes_logged", day.minutesLogged(),
-        "minutes_between_counted", day.minutesBetween(),
-        "remarks", day.remarks(),
-        "cautions", day.cautions().stream().map(Caution::sentence).toList());
+    Map<String, Object> object =
+        Json.object(
+            "date", day.date().toString(),
+            "person", day.person(),
+            "limit", limit(day.limit()),
+            "sessions", day.sessions().stream().map(line -> session(line, day)).toList(),
+            "twa",
+                Json.object(
+                    "outside", twa(day.outside()),
+                    "inside", twa(day.inside()),
+                    "respirable_outside_typical_mg_m3", day.respirableOutsideTypical()),
+            "others", day.others().stream().map(DayJson::other).toList(),
+            "minutes_logged", day.minutesLogged(),
+            "minutes_between_counted", day.minutesBetween(),
+            "remarks", day.remarks(),
+            "cautions", day.cautions().stream().map(Caution::sentence).toList());
+    day.vapour().ifPresent(vapour -> object.put("vapour", VapourJson.of(vapour)));
+    return object;
   }
 
   static Object limit(Optional<HeldLimit> held) {
@@ -49,6 +52,12 @@ public final class DayJson {
 
   private static String word(Enum<?> constant) {
     return constant.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+  }
+
+  private static Map<String, Object> session(SessionLine line, DayReport day) {
+    Map<String, Object> session = session(line);
+    VapourJson.addTo(session, line.source(), day.vapour());
+    return session;
   }
 
   private static Map<String, Object> session(SessionLine line) {

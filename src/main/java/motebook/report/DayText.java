@@ -53,6 +53,7 @@ public final class DayText {
             + (day.minutesBetween() > 0
                 ? ", " + day.minutesBetween() + " min between sessions counted in the room"
                 : ""));
+    day.vapour().ifPresent(vapour -> lines.addAll(VapourText.of(vapour, day, ink)));
     return lines;
   }
 

@@ -2,12 +2,15 @@ package motebook.report;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import motebook.desk.DayReport;
 import motebook.desk.HeldLimit;
 import motebook.desk.Source;
+import motebook.model.Amount;
 import motebook.model.Work;
 import motebook.reference.Limit;
 import motebook.reference.Material;
@@ -61,13 +64,22 @@ public final class Wording {
     return material.name();
   }
 
-  /** {@code orbital sanding of oak, with tool vacuum, air cleaner}. */
+  /** {@code orbital sanding of oak with tool vacuum and air cleaner}. */
   public static String jobAndControls(Source source) {
-    return source.controls().isEmpty()
-        ? job(source)
-        : job(source)
-            + " with "
-            + String.join(" and ", source.controls().stream().map(c -> c.spoken()).toList());
+    String controls =
+        String.join(" and ", source.controls().stream().map(c -> c.spoken()).toList());
+    return job(source)
+        + (controls.isEmpty() ? "" : " with " + controls)
+        + amounts(source.session().work().amounts());
+  }
+
+  /** {@code using 250 ml lacquer and 50 ml lacquer thinner}; nothing where none was used. */
+  private static String amounts(List<Amount> amounts) {
+    return amounts.isEmpty()
+        ? ""
+        : amounts.stream()
+            .map(it -> Figures.plain(it.millilitres()) + " ml " + it.finish().replace('-', ' '))
+            .collect(Collectors.joining(" and ", " using ", ""));
   }
 
   /** {@code 09:00-10:00}. */

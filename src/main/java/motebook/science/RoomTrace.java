@@ -7,15 +7,15 @@ import java.util.List;
  * What one source puts into the air of one room over a day: the rise of the room's concentration,
  * exact, in closed form.
  *
- * <p>{@code C' = G/V − λC} with G constant while the source runs and λ constant over each stretch
- * of loss. The equation is linear, so the traces of all sources add up to the room's concentration
- * and "whose dust is this" has an exact answer.
+ * <p>{@code C' = G/V − λC} with G steady or dying away while the source runs and λ constant over
+ * each stretch of loss. The equation is linear, so the traces of all sources add up to the room's
+ * concentration and "whose dust is this" has an exact answer.
  */
 public final class RoomTrace {
   private final List<Piece> pieces = new ArrayList<>();
 
   /**
-   * The trace of one source, zero before it starts.
+   * The trace of one steady source, zero before it starts.
    *
    * @param volumeM3 of the room, above 0
    * @param losses stretches without a gap between them, in order of time
@@ -30,19 +30,38 @@ public final class RoomTrace {
       double emissionMgPerMin,
       double fromMinute,
       double toMinute) {
-    requireSpan(losses, fromMinute, toMinute);
+    this(volumeM3, losses, new Release(fromMinute, toMinute, emissionMgPerMin, 0));
+  }
+
+  /**
+   * The trace of one release, zero before it starts.
+   *
+   * @param volumeM3 of the room, above 0
+   * @param losses stretches without a gap between them, in order of time
+   * @param release what is given off, within the losses
+   * @throws IllegalArgumentException if the losses leave a gap or do not span the release
+   */
+  public RoomTrace(double volumeM3, List<Loss> losses, Release release) {
+    requireSpan(losses, release.fromMinute(), release.toMinute());
     double concentration = 0;
     for (Loss loss : losses) {
       double[] knots = {
         loss.fromMinute(),
-        clamp(fromMinute, loss.fromMinute(), loss.toMinute()),
-        clamp(toMinute, loss.fromMinute(), loss.toMinute()),
+        clamp(release.fromMinute(), loss.fromMinute(), loss.toMinute()),
+        clamp(release.toMinute(), loss.fromMinute(), loss.toMinute()),
         loss.toMinute()
       };
       for (int i = 0; i < 3; i++) {
-        double rise = i == 1 ? emissionMgPerMin / volumeM3 : 0;
+        double rise = i == 1 ? release.mgPerMinAt(knots[1]) / volumeM3 : 0;
         concentration =
-            append(new Piece(knots[i], knots[i + 1], concentration, rise, loss.perMinute()));
+            append(
+                new Piece(
+                    knots[i],
+                    knots[i + 1],
+                    concentration,
+                    rise,
+                    release.decayPerMin(),
+                    loss.perMinute()));
       }
     }
   }
@@ -90,15 +109,21 @@ public final class RoomTrace {
       double from = Math.max(fromMinute, piece.from);
       double to = Math.min(toMinute, piece.to);
       if (to > from) {
-        sum += Relaxation.integral(piece.at(from), piece.rise, piece.loss, to - from);
+        sum += piece.integral(from, to);
       }
     }
     return sum;
   }
 
-  private record Piece(double from, double to, double start, double rise, double loss) {
+  private record Piece(
+      double from, double to, double start, double rise, double decay, double loss) {
     double at(double minute) {
-      return Relaxation.value(start, rise, loss, minute - from);
+      return Relaxation.value(start, rise, decay, loss, minute - from);
+    }
+
+    double integral(double begin, double end) {
+      double left = rise * Math.exp(-decay * (begin - from));
+      return Relaxation.integral(at(begin), left, decay, loss, end - begin);
     }
   }
 }

@@ -56,7 +56,8 @@ final class Lines {
         book.people(),
         book::places,
         book.rack().respiratorNames(),
-        Reference.shipped());
+        Reference.shipped(),
+        ledger::finishes);
   }
 
   /** What somebody usually does; read anew once the book was changed, by whomever. */

@@ -56,7 +56,7 @@ final class SessionForm {
         "",
         "",
         today ? "" : open.date().toString(),
-        new String[] {"", "", "", scene.place(), "", "", scene.person(), ""});
+        new String[] {"", "", "", scene.place(), "", "", scene.person(), "", ""});
   }
 
   private List<Field> fields(Work work, Scene scene) {
@@ -76,7 +76,8 @@ final class SessionForm {
           work.mask().map(MaskUse::respirator).orElse(""),
           work.mask().map(SessionForm::worn).orElse(""),
           work.person(),
-          work.note()
+          work.note(),
+          SpokenLine.amounts(work, scene)
         });
   }
 
@@ -106,6 +107,13 @@ final class SessionForm {
             "with",
             rest[2],
             names(reference.controls())),
+        field(
+            "finishes",
+            "using",
+            "how much of which finish, 250ml lacquer; several are joined by \"and\"",
+            "using",
+            rest[8],
+            SpokenLine.exampleAmounts(scene)),
         field("place", "in", "the place", "in", rest[3], places),
         field("mask", "wearing", "the respirator", "wearing", rest[4], scene.respirators()),
         field(

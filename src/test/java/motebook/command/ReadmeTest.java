@@ -79,7 +79,7 @@ class ReadmeTest {
     shell.say("person add Ana");
     shell.say("place change shop --cleaner-flow 10");
     String block = Files.readString(README).split("```text\n", -1)[1].split("```", -1)[0];
-    assertThat(block.lines()).hasSize(5);
+    assertThat(block.lines()).hasSize(6);
     block
         .lines()
         .forEach(

@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import motebook.journal.Settings;
+import motebook.model.Amount;
 import motebook.model.Place;
 import motebook.model.Session;
 import motebook.model.Surroundings;
@@ -70,6 +72,17 @@ final class Shops {
             List.of(controls),
             Optional.empty(),
             ""));
+  }
+
+  /** The same with finishes: {@code "200 oil-varnish"}, millilitres and key. */
+  Shops used(String person, String place, String start, int minutes, String... amounts) {
+    Work work = new Shops().did(person, place, start, minutes, "finishing").sessions.get(0).work();
+    return did(work.using(Stream.of(amounts).map(Shops::amount).toList()));
+  }
+
+  private static Amount amount(String said) {
+    String[] words = said.split(" ", 2);
+    return new Amount(words[1], Double.parseDouble(words[0]));
   }
 
   Shops did(Work work) {

@@ -54,6 +54,12 @@ class QuantitiesTest {
   }
 
   @ParameterizedTest
+  @CsvSource({"640,640", "640g/l,640", "640 G/L,640", "1lb/gal,119.826427"})
+  void a_content_is_given_in_grams_a_litre(String text, double gramsPerLitre) {
+    assertThat(Quantities.contentGPerL("The figure", text)).isCloseTo(gramsPerLitre, within(1e-6));
+  }
+
+  @ParameterizedTest
   @ValueSource(
       strings = {"", "NaN", "Infinity", "m3", "ft3 90", ".5m3", "٩٠", "1.2.3", "90 m3 or so"})
   void what_is_no_figure_is_refused(String text) {

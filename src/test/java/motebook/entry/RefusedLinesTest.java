@@ -77,7 +77,6 @@ class RefusedLinesTest {
           40m table saw and collector                | collector    | say: with collector
           40m the table saw                          | the          | Leave it out
           40m table saw checked                      | checked      | belongs after a respirator
-          40m finishing using 250ml lacquer and 50ml thinner in shop | using 250ml lacquer and 50ml thinner | does not yet hold amounts of finishes
           40m table saw wearing half mask checked 95% at 9:15 | half mask | Leave "wearing half mask" out
           40m table saw with tool vacuum of oak      | tool vacuum  | does not serve table saw. It serves orbital sanding
           40m table saw with air cleaner             | air cleaner  | motebook place change shop --cleaner-flow 400cfm

@@ -5,19 +5,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import motebook.model.Amount;
 import motebook.model.MaskUse;
 import motebook.model.Names;
+import motebook.model.OwnFinish;
 import motebook.model.Person;
 import motebook.model.Place;
 import motebook.model.Surroundings;
 import motebook.model.Text;
 import motebook.model.Work;
+import motebook.reference.Finish;
+import motebook.reference.Finishes;
 import motebook.reference.Material;
 import motebook.reference.Named;
 import motebook.reference.Operation;
@@ -127,9 +133,13 @@ class SayingPropertyTest {
   Arbitrary<Scene> scenes() {
     Arbitrary<List<String>> several = names().list().ofMinSize(1).ofMaxSize(5);
     return Combinators.combine(
-            several, several, several, Arbitraries.integers().between(0, 2).list().ofSize(5))
+            several,
+            several,
+            several,
+            several,
+            Arbitraries.integers().between(0, 2).list().ofSize(5))
         .as(
-            (people, places, masks, kinds) -> {
+            (people, places, masks, cans, kinds) -> {
               List<Place> all = new ArrayList<>();
               unique(places)
                   .forEach(
@@ -141,15 +151,25 @@ class SayingPropertyTest {
                   unique(people).stream().map(name -> new Person(1, name)).toList(),
                   date -> all,
                   unique(masks),
-                  TABLES);
+                  TABLES,
+                  () -> Finishes.shipped().with(own(cans)));
             });
+  }
+
+  /** Finishes of those names, each with a key of its own and named like no shipped one. */
+  private static List<OwnFinish> own(List<String> names) {
+    Set<String> seen = new TreeSet<>();
+    return names.stream()
+        .filter(name -> Finishes.shipped().named(name).isEmpty() && seen.add(Text.folded(name)))
+        .map(name -> new OwnFinish(name, "lacquer", 600, Map.of("toluene", 1.0)))
+        .toList();
   }
 
   @Provide
   Arbitrary<Draft> drafts() {
     return Combinators.combine(
             scenes(),
-            Arbitraries.integers().between(0, 999).list().ofSize(10),
+            Arbitraries.integers().between(0, 999).list().ofSize(12),
             Arbitraries.oneOf(
                 Arbitraries.just(""),
                 Arbitraries.of("note", ": x", "- y", "at 9:00 with oak"),
@@ -165,7 +185,10 @@ class SayingPropertyTest {
 
     Work work() {
       Place place = pick(0, scene.places().apply(Scenes.NOW.toLocalDate()));
-      Operation operation = pick(1, TABLES.operations());
+      // Half of them where finishes are used, which few operations do.
+      List<Operation> all = new ArrayList<>(TABLES.operations());
+      all.removeIf(each -> choices.get(1) % 2 == 0 && !each.finishes());
+      Operation operation = pick(1, all);
       int minutes = 1 + choices.get(2) % 900;
       LocalTime start = LocalTime.of(0, 0).plusMinutes(choices.get(3) % (1441 - minutes));
       return new Work(
@@ -178,7 +201,17 @@ class SayingPropertyTest {
           TABLES.materials().stream().map(Material::key).skip(choices.get(6) % 14).findFirst(),
           controls(operation, place),
           mask(),
+          operation.finishes() ? amounts() : List.of(),
           note);
+    }
+
+    private List<Amount> amounts() {
+      List<Finish> all = new ArrayList<>(scene.finishes().get().all());
+      Collections.rotate(all, choices.get(10));
+      return all.stream()
+          .limit(choices.get(11) % 4)
+          .map(finish -> new Amount(finish.key(), 0.1 + choices.get(10) / 7.0))
+          .toList();
     }
 
     private List<String> controls(Operation operation, Place place) {

@@ -9,11 +9,15 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.stream.Stream;
+import motebook.model.Amount;
 import motebook.model.FitRecord;
 import motebook.model.MaskUse;
+import motebook.model.OwnFinish;
 import motebook.model.Refusal;
 import motebook.model.Retirement;
 import motebook.model.Session;
@@ -107,7 +111,9 @@ class UndoPropertiesTest {
 
   private static void bench(Book book, Random random) {
     String name = "Line " + (char) ('a' + random.nextInt(3));
-    switch (random.nextInt(4)) {
+    switch (random.nextInt(6)) {
+      case 4 -> book.finishes().add(sheet(random));
+      case 5 -> book.finishes().replace(sheet(random));
       case 0 -> book.favourites().add(name, "40m planer");
       case 1 -> book.favourites().remove(name);
       case 2 -> book.setAside().put(Shop.MONDAY, person(book, random), List.of("x", "y"));
@@ -208,7 +214,22 @@ class UndoPropertiesTest {
         Optional.of("oak").filter(any -> random.nextBoolean()),
         controls,
         mask,
+        amounts(random),
         NOTES[random.nextInt(NOTES.length)]);
+  }
+
+  private static List<Amount> amounts(Random random) {
+    return Stream.of("lacquer", "shellac", "x")
+        .limit(random.nextInt(4))
+        .map(key -> new Amount(key, 0.1 + 1000 * random.nextDouble()))
+        .toList();
+  }
+
+  private static OwnFinish sheet(Random random) {
+    double part = random.nextDouble() * 0.9 + 0.05;
+    String name = "Can " + (char) ('a' + random.nextInt(3));
+    return new OwnFinish(
+        name, "lacquer", 1 + 1000 * random.nextDouble(), Map.of("a", part, "b", 1 - part));
   }
 
   private static String person(Book book, Random random) {

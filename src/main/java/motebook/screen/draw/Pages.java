@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import motebook.desk.DayReport;
 import motebook.desk.DayReport.SessionLine;
+import motebook.report.Ink;
+import motebook.report.VapourText;
 import motebook.report.Wording;
 import motebook.screen.state.Binding;
 import motebook.screen.state.Bindings;
@@ -101,6 +103,11 @@ final class Pages {
   private static void notes(DayReport report, List<Entry> page) {
     report.cautions().forEach(c -> page.add(new Entry("! " + c.sentence(), Role.WARNING)));
     report.remarks().forEach(remark -> page.add(plain(remark)));
+    report
+        .vapour()
+        .ifPresent(
+            vapour ->
+                VapourText.of(vapour, report, Ink.PLAIN).forEach(line -> page.add(plain(line))));
     for (SessionLine line : report.sessions()) {
       line.credit()
           .refused()

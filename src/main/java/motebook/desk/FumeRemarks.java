@@ -1,0 +1,41 @@
+package motebook.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import motebook.desk.VapourReport.OfSession;
+import motebook.reference.Control;
+import motebook.reference.Solvent;
+
+/** What a reader must know beside the figures of a day's vapour. */
+final class FumeRemarks {
+  private FumeRemarks() {}
+
+  static List<String> of(List<OfSession> sessions) {
+    List<String> remarks = new ArrayList<>();
+    sessions.forEach(session -> overShortTerm(session, remarks));
+    if (sessions.stream().anyMatch(s -> s.source().uses(Control.AIR_CLEANER))) {
+      remarks.add("The air cleaner holds dust back; vapour goes through it and is not lessened.");
+    }
+    return remarks;
+  }
+
+  private static void overShortTerm(OfSession session, List<String> remarks) {
+    for (Map.Entry<Solvent, Double> mean : session.meanPpm().entrySet()) {
+      OptionalDouble figure = mean.getKey().limits().nioshShortPpm();
+      if (figure.isPresent() && mean.getValue() > figure.getAsDouble()) {
+        remarks.add(
+            String.format(
+                Locale.ROOT,
+                "In session %d the air held about %.2g ppm of %s as a mean; NIOSH's short-term"
+                    + " figure, over 15 min, is %.0f ppm.",
+                session.source().session().id(),
+                mean.getValue(),
+                mean.getKey().name(),
+                figure.getAsDouble()));
+      }
+    }
+  }
+}

@@ -1,0 +1,105 @@
+package motebook.journal;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import motebook.model.OwnFinish;
+import motebook.model.Refusal;
+import motebook.model.Text;
+
+/** The finishes that the owner entered from makers' data sheets. */
+public final class OwnFinishes {
+  private final Store store;
+  private final Changes changes;
+
+  OwnFinishes(Store store, Changes changes) {
+    this.store = store;
+    this.changes = changes;
+  }
+
+  /** All of them, in the order in which they were added. */
+  public List<OwnFinish> all() {
+    return read(store);
+  }
+
+  /** The days on which an amount of any finish was used. */
+  public Set<LocalDate> days() {
+    return Set.copyOf(
+        store.list("days-with-finishes", row -> LocalDate.parse(row.getString("date"))));
+  }
+
+  static List<OwnFinish> read(Store store) {
+    return store.list("finishes", OwnFinishes::read);
+  }
+
+  private static OwnFinish read(ResultSet row) throws SQLException {
+    return new OwnFinish(
+        row.getString("name"),
+        row.getString("dries_like"),
+        row.getDouble("volatile_g_per_l"),
+        solvents(row.getString("solvents")));
+  }
+
+  /** A line each: the solvent, a tab, its share. */
+  private static Map<String, Double> solvents(String text) {
+    Map<String, Double> solvents = new LinkedHashMap<>();
+    text.lines()
+        .map(line -> line.split("\t", -1))
+        .forEach(cells -> solvents.put(cells[0], Double.valueOf(cells[1])));
+    return solvents;
+  }
+
+  /**
+   * Enters a data sheet.
+   *
+   * @throws Refusal if there is one of that name, whatever its case
+   */
+  public OwnFinish add(OwnFinish sheet) {
+    return changes.make(
+        "Added finish " + sheet.name(),
+        () -> {
+          known().fresh(sheet.name());
+          write(sheet);
+          return sheet;
+        });
+  }
+
+  /**
+   * Puts a data sheet in the place of the one of the same name.
+   *
+   * @throws Refusal if there is none of that name
+   */
+  public OwnFinish replace(OwnFinish sheet) {
+    return changes.make(
+        "Changed finish " + sheet.name(),
+        () -> {
+          long old = known().idOf(sheet.name());
+          store.run("finish-solvents-delete", old);
+          store.run("finish-delete", old);
+          write(sheet);
+          return sheet;
+        });
+  }
+
+  private void write(OwnFinish sheet) {
+    long id =
+        store.number(
+            "finish-insert",
+            sheet.name(),
+            Text.folded(sheet.name()),
+            sheet.like(),
+            sheet.volatileGPerL());
+    int position = 0;
+    for (Map.Entry<String, Double> part : sheet.solvents().entrySet()) {
+      store.run("finish-solvent-insert", id, position++, part.getKey(), part.getValue());
+    }
+  }
+
+  private Known known() {
+    return new Known("finish", store.list("finish-names", Known.Name::read));
+  }
+}

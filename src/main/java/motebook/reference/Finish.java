@@ -1,0 +1,55 @@
+package motebook.reference;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What is put on wood and gives off vapour as it dries.
+ *
+ * @param key stable key
+ * @param name listed name
+ * @param also other names
+ * @param densityGPerMl of the liquid, g/mL
+ * @param volatileGPerL organic vapour that a litre gives off, g/L
+ * @param withinSession share of it that is given off while it is put on, 0 to 1
+ * @param laterPerHour rate at which the rest follows, first order, per hour
+ * @param solvents share by weight of each solvent in the vapour, by key; they add to 1
+ * @param cautions keys of the cautions it raises
+ * @param grade how sure
+ * @param basis source
+ * @param own whether the owner entered it from a data sheet
+ */
+public record Finish(
+    String key,
+    String name,
+    List<String> also,
+    double densityGPerMl,
+    Figure volatileGPerL,
+    double withinSession,
+    double laterPerHour,
+    Map<String, Double> solvents,
+    List<String> cautions,
+    Grade grade,
+    String basis,
+    boolean own)
+    implements Named {
+
+  /** It gives off isocyanate mist, which no vapour balance sees. */
+  public static final String ISOCYANATES = "isocyanates";
+
+  /** It gives off formaldehyde as it cures, which its solvents do not tell of. */
+  public static final String FORMALDEHYDE = "finish-formaldehyde";
+
+  public Finish {
+    also = List.copyOf(also);
+    solvents = Collections.unmodifiableMap(new LinkedHashMap<>(solvents));
+    cautions = List.copyOf(cautions);
+  }
+
+  /** Vapour that an amount gives off in all, mg: a millilitre at 1 g/L holds one milligram. */
+  public double mg(double millilitres) {
+    return millilitres * volatileGPerL.typical();
+  }
+}

@@ -1,0 +1,125 @@
+package motebook.command;
+
+import static motebook.command.Shell.at;
+import static motebook.command.Shell.number;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The keys and figures of finishes and their vapour that other programs may rely on. */
+class VapourContractTest {
+  @TempDir Path folder;
+  private Shell shell;
+
+  @BeforeEach
+  void open() {
+    shell = new Shell(folder.resolve("book.db"));
+  }
+
+  private void said(String line) {
+    Shell.Said said = shell.say(line);
+    assertThat(said.code()).as(said.err()).isZero();
+  }
+
+  @Test
+  void a_day_with_vapour_answers_with_its_keys_and_the_derived_figures() {
+    said(
+        "log 25m finishing with doors open using 250ml lacquer and 50ml lacquer thinner at 9:00"
+            + " on 2026-03-02");
+    Map<String, Object> day = shell.json("day 2026-03-02");
+    assertThat(at(day, "sessions", 0, "finishes"))
+        .isEqualTo(
+            List.of(
+                Map.of("finish", "lacquer", "ml", 250.0),
+                Map.of("finish", "lacquer-thinner", "ml", 50.0)));
+    assertThat(number(day, "sessions", 0, "credited_apf_vapour")).isEqualTo(1);
+    assertThat(at(day, "sessions", 0, "credit_refused_vapour")).isNull();
+    // Derived on the model's equations by an independent calculation in small steps.
+    assertThat(at(day, "vapour", "limits")).isEqualTo("stricter");
+    assertThat(at(day, "vapour", "solvents", 0, "solvent")).isEqualTo("toluene");
+    assertThat(number(day, "vapour", "solvents", 0, "twa_outside_ppm"))
+        .isCloseTo(5.72403, within(1e-4));
+    assertThat(number(day, "vapour", "solvents", 0, "twa_inside_ppm"))
+        .isCloseTo(5.72403, within(1e-4));
+    assertThat(number(day, "vapour", "solvents", 0, "limit_ppm")).isEqualTo(100);
+    assertThat(at(day, "vapour", "solvents", 0, "limit_body")).isEqualTo("NIOSH REL");
+    for (String side : List.of("outside", "inside")) {
+      String key = "mixture_index_" + side;
+      assertThat(number(day, "vapour", key)).isCloseTo(0.164970, within(1e-5));
+      assertThat(number(day, "vapour", key + "_low90"))
+          .isLessThan(number(day, "vapour", key + "_central"));
+      assertThat(number(day, "vapour", key + "_high90"))
+          .isGreaterThan(number(day, "vapour", key + "_central"));
+    }
+    assertThat(at(day, "vapour", "not_judged")).isEqualTo(List.of());
+    assertThat(at(day, "vapour", "not_estimated")).isEqualTo(List.of());
+    assertThat(number(day, "vapour", "lower_flammable_limit_percent_high90")).isGreaterThan(10);
+    assertThat(at(day, "vapour", "remarks")).isEqualTo(List.of());
+    assertThat(at(day, "cautions").toString()).contains("pools at the floor and at the can");
+  }
+
+  @Test
+  void a_low_share_of_the_flammable_limit_is_null_and_not_shown() {
+    said("log 25m finishing using 20ml lacquer at 9:00 on 2026-03-02");
+    assertThat(at(shell.json("day 2026-03-02"), "vapour", "lower_flammable_limit_percent_high90"))
+        .isNull();
+    assertThat(shell.say("day 2026-03-02").out())
+        .doesNotContain("flammable limit")
+        .contains("no flame, pilot light, heater or spark");
+  }
+
+  @Test
+  void a_day_without_vapour_has_none_of_its_keys() {
+    said("log 60m orbital sanding of oak at 9:00 on 2026-03-02");
+    Map<String, Object> day = shell.json("day 2026-03-02");
+    assertThat(day).doesNotContainKey("vapour");
+    assertThat(at(day, "sessions", 0).toString()).doesNotContain("vapour", "finishes");
+  }
+
+  @Test
+  void what_is_warned_of_and_never_estimated_is_named() {
+    said("log 25m finishing using 100ml two-part polyurethane at 9:00 on 2026-03-02");
+    Map<String, Object> day = shell.json("day 2026-03-02");
+    assertThat(at(day, "vapour", "not_estimated")).isEqualTo(List.of("isocyanates"));
+    assertThat(shell.say("day 2026-03-02").out())
+        .contains("warned of and not estimated: isocyanates");
+  }
+
+  @Test
+  void a_data_sheet_is_entered_said_listed_replaced_and_taken_back() {
+    String sheet = "gear add finish \"Blue Label\" --like lacquer --volatile 640 --solvents ";
+    said(sheet + "\"toluene 20%, mineral spirits 80%\"");
+    said("log 25m finishing using 100ml blue label at 9:00 on 2026-03-02");
+    Map<String, Object> day = shell.json("day 2026-03-02");
+    double before = number(day, "vapour", "mixture_index_outside");
+    Map<String, Object> listed = shell.json("gear finishes");
+    assertThat(at(listed, "finishes", 16, "finish")).isEqualTo("blue-label");
+    assertThat(number(listed, "finishes", 16, "volatile_g_l")).isEqualTo(640);
+    assertThat(at(listed, "finishes", 16, "solvent_weight_shares"))
+        .isEqualTo(Map.of("toluene", 0.2, "mineral-spirits", 0.8));
+    assertThat(at(listed, "finishes", 16, "own")).isEqualTo(true);
+    assertThat(shell.say(sheet + "\"acetone 1\"").err()).contains("\"Blue Label\" already");
+    said(sheet.replace("640", "320") + "\"toluene 0.2 mineral spirits 0.8\" --replace");
+    assertThat(number(shell.json("day 2026-03-02"), "vapour", "mixture_index_outside"))
+        .isCloseTo(before / 2, within(1e-9));
+    said("undo");
+    assertThat(number(shell.json("day 2026-03-02"), "vapour", "mixture_index_outside"))
+        .isCloseTo(before, within(1e-12));
+  }
+
+  @Test
+  void one_finish_has_one_data_sheet_whichever_of_its_names_it_is_given() {
+    String rest = " --like lacquer --volatile 640 --solvents \"toluene 1\"";
+    said("gear add finish lacquer" + rest);
+    assertThat(shell.say("gear add finish \"nitrocellulose lacquer\"" + rest).err())
+        .contains("is another name of \"lacquer\"");
+    assertThat(shell.say("gear finishes").out())
+        .contains("lacquer: 640 g/L of vapour (toluene 100 %)");
+  }
+}
