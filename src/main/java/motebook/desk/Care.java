@@ -45,6 +45,11 @@ public final class Care {
     return filters.standing(filter);
   }
 
+  /** What a clock of a filter asks for. */
+  public Remedy remedy(ShopFilter filter, CareClock clock) {
+    return DueFilters.remedy(filter, clock);
+  }
+
   /** What is due, and due soon. */
   public DueReport due() {
     return ahead().only(item -> item.state() != State.LATER);

@@ -54,7 +54,9 @@ final class DueElements {
         state,
         why(clock),
         spare ? Settle.retire(element.name()) : Settle.change(element.name(), today),
-        clock.workingDaysLeft());
+        clock.workingDaysLeft(),
+        Optional.of(
+            spare ? new Remedy.Discard(element.name()) : new Remedy.Change(element.name())));
   }
 
   static String why(CareClock clock) {
@@ -88,6 +90,7 @@ final class DueElements {
             State.DUE,
             "It is worn, and no element is on record on it",
             Settle.addElement(mask.name(), Elements.usual(mask, masks), today),
-            OptionalDouble.empty()));
+            OptionalDouble.empty(),
+            Optional.empty()));
   }
 }

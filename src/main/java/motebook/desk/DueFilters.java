@@ -6,6 +6,7 @@ import java.util.Optional;
 import motebook.desk.DueItem.Kind;
 import motebook.model.Gear;
 import motebook.model.ShopFilter;
+import motebook.model.Upkeep.What;
 
 /** What is due of the shop's own filters. */
 final class DueFilters {
@@ -38,8 +39,9 @@ final class DueFilters {
                     clock.ends().orElse(care.today()),
                     state,
                     DueElements.why(clock),
-                    Settle.upkeep(filter.name(), done(clock)),
-                    clock.workingDaysLeft()));
+                    Settle.upkeep(filter.name(), done(clock).key()),
+                    clock.workingDaysLeft(),
+                    Optional.of(remedy(filter, clock))));
   }
 
   private static String task(CareClock clock) {
@@ -61,12 +63,17 @@ final class DueFilters {
     };
   }
 
-  private static String done(CareClock clock) {
+  /** What the clock of a filter asks for. */
+  static Remedy remedy(ShopFilter filter, CareClock clock) {
+    return new Remedy.Kept(filter.name(), done(clock));
+  }
+
+  private static What done(CareClock clock) {
     return switch (clock.kind()) {
-      case CLEANING -> "cleaned";
-      case EMPTYING -> "emptied";
-      case EXAMINATION -> "inspected";
-      default -> "replaced";
+      case CLEANING -> What.CLEANED;
+      case EMPTYING -> What.EMPTIED;
+      case EXAMINATION -> What.INSPECTED;
+      default -> What.REPLACED;
     };
   }
 }

@@ -75,7 +75,8 @@ final class DueFit {
         care.state(when),
         standing.untested().orElse("A fit test holds for a year; the last one ends on " + when),
         FitStanding.settle(mask, seal, person, today),
-        OptionalDouble.empty());
+        OptionalDouble.empty(),
+        Optional.empty());
   }
 
   private LocalDate lastDay(FitStanding standing, Respirator mask, Seal seal, String person) {
@@ -105,7 +106,8 @@ final class DueFit {
                 State.DUE,
                 "None is on record; it comes before a fit test and before wearing a respirator",
                 Settle.medical(person, today),
-                OptionalDouble.empty()));
+                OptionalDouble.empty(),
+                Optional.of(new Remedy.Cleared(person))));
   }
 
   private DueItem training(String person) {
@@ -124,6 +126,7 @@ final class DueFit {
         care.state(when),
         until.isPresent() ? "Training holds for a year; it ends on " + when : "None is on record",
         Settle.training(person, today),
-        OptionalDouble.empty());
+        OptionalDouble.empty(),
+        Optional.of(new Remedy.Trained(person)));
   }
 }

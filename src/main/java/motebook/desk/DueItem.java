@@ -3,6 +3,7 @@ package motebook.desk;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -16,6 +17,7 @@ import java.util.OptionalDouble;
  * @param why the reason
  * @param settle the command that settles it
  * @param workingDaysLeft until then at the shop's own pace, where the work moves it
+ * @param remedy what a yes would settle it with; empty where more must be said, such as a result
  */
 public record DueItem(
     String what,
@@ -25,7 +27,8 @@ public record DueItem(
     State state,
     String why,
     String settle,
-    OptionalDouble workingDaysLeft) {
+    OptionalDouble workingDaysLeft,
+    Optional<Remedy> remedy) {
 
   /** Most urgent first, then by day. */
   static final Comparator<DueItem> BY_URGENCY =

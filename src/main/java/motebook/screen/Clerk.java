@@ -25,6 +25,7 @@ final class Clerk {
     Writing writing = new Writing(book, lines);
     Watch watch = new Watch(book, clock, lines);
     SessionForm forms = new SessionForm(book, clock, lines);
+    Keeping keeping = new Keeping(book, clock, lines);
     SettingsForm settings = new SettingsForm(book, clock);
     tasks =
         Map.ofEntries(
@@ -48,6 +49,9 @@ final class Clerk {
             on(Task.Start.class, watch::start),
             on(Task.PauseOrGoOn.class, watch::pauseOrGoOn),
             on(Task.Stop.class, watch::stop),
+            on(Task.ReadCare.class, task -> keeping.read()),
+            on(Task.Settle.class, keeping::settle),
+            on(Task.Damaged.class, keeping::damaged),
             on(Task.GoTo.class, looking::goTo),
             on(Task.Find.class, looking::find),
             on(Task.OpenForm.class, forms::open),

@@ -21,6 +21,7 @@ final class Worker implements AutoCloseable {
           Task.ReadDay.class,
           Task.ReadWeek.class,
           Task.ReadForm.class,
+          Task.ReadCare.class,
           Task.ReadStart.class);
 
   private final ExecutorService thread =

@@ -29,7 +29,8 @@ class CalendarFileTest {
         state,
         "A fit test holds for a year; the last one ends on " + when,
         "motebook fit record --respirator \"half mask\" --person Zoë --on 2026-03-02",
-        OptionalDouble.empty());
+        OptionalDouble.empty(),
+        java.util.Optional.empty());
   }
 
   private static final DueItem ZOE =

@@ -100,6 +100,20 @@ class GoldenScreenTest {
                 pilot.press("s").type("table saw of o");
               }),
           new Scene(
+              "due",
+              pilot -> {
+                ShopWeeks.log(pilot);
+                ShopGear.add(pilot);
+                pilot.press("m");
+              }),
+          new Scene(
+              "masks",
+              pilot -> {
+                ShopWeeks.log(pilot);
+                ShopGear.add(pilot);
+                pilot.press("m", "Right", "Down");
+              }),
+          new Scene(
               "cautions-aside",
               pilot -> {
                 ShopDay.log(pilot);

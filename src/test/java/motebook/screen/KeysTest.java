@@ -54,6 +54,11 @@ class KeysTest {
           case PROMPT -> p -> p.press("s").type("orb sand of m").press("Left", "Left");
           case FAVOURITES -> p -> threeFavourites(p).press("v", "Down");
           case FOUND -> p -> p.press("/").type("an").press("Enter", "Down");
+          case CARE ->
+              p -> {
+                ShopGear.add(p);
+                p.press("m", "Right", "Down");
+              };
           case QUESTION -> p -> p.press("u");
           case NOTES -> p -> p.press("n", "Down", "Down");
           case HELP -> p -> p.press("?", "Down", "Down");

@@ -31,6 +31,7 @@ public final class Aloud {
       case HELP, NOTES -> Pages.text(state);
       case FAVOURITES -> favourites(state);
       case FOUND -> found(state.pages().found());
+      case CARE -> care(state);
       case FORM -> state.pages().form().map(Aloud::field).orElse(List.of());
       case PROMPT -> List.of(state.pages().prompt().kind().text());
       case QUESTION ->
@@ -96,6 +97,18 @@ public final class Aloud {
     lines.add(
         (found.chosen() + 1) + " of " + found.hits().size() + (found.more() ? " or more" : ""));
     found.hits().stream().skip(found.chosen()).limit(SOME_HITS).map(Aloud::hit).forEach(lines::add);
+    return lines;
+  }
+
+  private static List<String> care(State state) {
+    var care = state.pages().care();
+    List<String> lines = new ArrayList<>(List.of(care.tab().title()));
+    for (var row : care.rows()) {
+      String used =
+          row.used().isPresent() ? Math.round(100 * row.used().getAsDouble()) + " % used, " : "";
+      lines.add((row.pressing() ? "due: " : "") + row.name().strip() + ", " + used + row.told());
+    }
+    care.row().ifPresent(row -> lines.addAll(row.more()));
     return lines;
   }
 

@@ -61,6 +61,7 @@ final class Pages {
     keys(page, "When a short question is answered", Focus.PROMPT);
     keys(page, "In the list of favourites", Focus.FAVOURITES);
     keys(page, "In a list of what was found", Focus.FOUND);
+    keys(page, "On masks and filters", Focus.CARE);
     keys(page, "When yes or no is asked", Focus.QUESTION);
     keys(page, "On pages like this one", Focus.HELP);
     page.add(new Entry("", Role.PLAIN));

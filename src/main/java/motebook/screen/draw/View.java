@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import motebook.report.Figures;
 import motebook.report.Wording;
+import motebook.screen.state.CarePage;
 import motebook.screen.state.Focus;
 import motebook.screen.state.Size;
 import motebook.screen.state.State;
@@ -43,6 +44,7 @@ public final class View {
       case FORM -> new FormView(canvas, state).draw();
       case FAVOURITES -> new FavouriteView(canvas, state).draw();
       case FOUND -> new FoundView(canvas, state).draw();
+      case CARE -> new CareView(canvas, state).draw();
       case HELP, NOTES -> {
         title(canvas, state, day(state));
         Pages.draw(canvas, state, 1, canvas.rows() - 2);
@@ -67,7 +69,19 @@ public final class View {
     at = canvas.text(0, at, title.get(1), Role.PLAIN);
     String clock = Figures.clock(state.now().getHour() * 60 + state.now().getMinute());
     canvas.ending(0, canvas.columns() - 1, "Motebook  " + clock, Role.QUIET);
-    canvas.fitted(0, at, canvas.columns() - 17, "  " + state.sheet().person(), Role.OWN);
+    int end = canvas.columns() - 17;
+    String due = due(state);
+    if (!due.isEmpty()) {
+      canvas.ending(0, end, due, Role.WARNING);
+      end -= due.length() + 1;
+    }
+    canvas.fitted(0, at, end, "  " + state.sheet().person(), Role.OWN);
+  }
+
+  /** The flag of what is due, on every page. */
+  private static String due(State state) {
+    long due = state.pages().care().page().map(CarePage::pressing).orElse(0L);
+    return due == 0 ? "" : "! " + due + " due (m)";
   }
 
   private static List<String> day(State state) {

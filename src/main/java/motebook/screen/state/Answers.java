@@ -28,6 +28,8 @@ final class Answers {
           on(Message.FieldRefused.class, (s, m) -> form(s, f -> f.refused(m.key(), m.sentence()))),
           on(Message.StartRead.class, Answers::startRead),
           on(Message.PromptRefused.class, Answers::promptRefused),
+          on(Message.CareRead.class, (s, m) -> Step.to(s.with(s.pages().care().with(m.page())))),
+          on(Message.Settled.class, Answers::settled),
           on(Message.WentTo.class, Answers::wentTo),
           on(Message.SessionsFound.class, Answers::sessionsFound),
           on(Message.Failed.class, (s, m) -> Step.to(s.saying(m.sentence(), Tone.WRONG))));
@@ -51,7 +53,14 @@ final class Answers {
   /** Reads the day again, and the week where that is what is shown. */
   private static Step again(State state) {
     Step day = DayKeys.read(state, state.sheet());
-    return state.where().base() == Focus.WEEK ? day.then(s -> BaseKeys.week(s, s.week())) : day;
+    Step base =
+        state.where().base() == Focus.WEEK ? day.then(s -> BaseKeys.week(s, s.week())) : day;
+    return base.then(Answers::withCare);
+  }
+
+  /** What was written may have moved what is due. */
+  private static Step withCare(State state) {
+    return Step.to(state, new Task.ReadCare());
   }
 
   /** The line has become a session: it is empty again, and the day of the session is shown. */
@@ -63,7 +72,8 @@ final class Answers {
             .with(Focus.DAY)
             .saying("Logged: " + logged.said(), Tone.DONE);
     Step read = DayKeys.read(said, there.seeking(logged.work().startMinute()));
-    return typed ? read.then(s -> Step.to(s, new Task.KeepDraft(""))) : read;
+    Step kept = typed ? read.then(s -> Step.to(s, new Task.KeepDraft(""))) : read;
+    return kept.then(Answers::withCare);
   }
 
   private static Step notLogged(State state, Message.NotLogged not) {
@@ -112,7 +122,7 @@ final class Answers {
   private static Step linesLogged(State state, Message.LinesLogged logged) {
     Sheet there = state.sheet().on(logged.last().date()).of(logged.last().person());
     State said = state.with(Focus.DAY).saying(logged.said(), Tone.DONE);
-    return DayKeys.read(said, there.seeking(logged.last().startMinute()));
+    return DayKeys.read(said, there.seeking(logged.last().startMinute())).then(Answers::withCare);
   }
 
   // The form of the first run must not push away what was begun meanwhile.
@@ -141,6 +151,11 @@ final class Answers {
     return prompt.line().text().strip().equals(not.text())
         ? Step.to(state.with(prompt.with(prompt.line().refused(not.fault()))))
         : Step.to(state);
+  }
+
+  private static Step settled(State state, Message.Settled settled) {
+    return DayKeys.read(state.saying(settled.said(), Tone.DONE), state.sheet())
+        .then(Answers::withCare);
   }
 
   private static Step wentTo(State state, Message.WentTo went) {

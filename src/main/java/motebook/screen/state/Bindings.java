@@ -18,6 +18,7 @@ public final class Bindings {
       case QUESTION -> QuestionKeys.ALL;
       case FAVOURITES -> FavouriteKeys.ALL;
       case FOUND -> FoundKeys.ALL;
+      case CARE -> CareKeys.ALL;
       case NOTES, HELP -> PageKeys.ALL;
     };
   }

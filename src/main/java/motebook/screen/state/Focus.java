@@ -18,6 +18,8 @@ public enum Focus {
   FAVOURITES,
   /** The sessions that were found. */
   FOUND,
+  /** Masks and filters. */
+  CARE,
   /** The cautions and remarks of the day in full. */
   NOTES,
   /** The list of keys. */

@@ -96,4 +96,10 @@ public sealed interface Message {
       hits = List.copyOf(hits);
     }
   }
+
+  /** How masks and filters stand was read. */
+  record CareRead(CarePage page) implements Message {}
+
+  /** Something was settled or retired. */
+  record Settled(String said) implements Message {}
 }

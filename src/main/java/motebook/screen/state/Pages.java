@@ -12,39 +12,56 @@ import java.util.Optional;
  * @param prompt what is typed in answer to a short question
  * @param found the sessions that were found
  * @param favourite index of the favourite that is pointed at
+ * @param care masks and filters
  */
 public record Pages(
-    Sheet sheet, WeekSheet week, Optional<Form> form, Prompt prompt, Found found, int favourite) {
+    Sheet sheet,
+    WeekSheet week,
+    Optional<Form> form,
+    Prompt prompt,
+    Found found,
+    int favourite,
+    CareSheet care) {
 
   static Pages of(LocalDate day) {
     return new Pages(
-        Sheet.of(day), WeekSheet.of(day), Optional.empty(), Prompt.NONE, Found.NOTHING, 0);
+        Sheet.of(day),
+        WeekSheet.of(day),
+        Optional.empty(),
+        Prompt.NONE,
+        Found.NOTHING,
+        0,
+        CareSheet.OPENING);
   }
 
   Pages with(Sheet other) {
-    return new Pages(other, week, form, prompt, found, favourite);
+    return new Pages(other, week, form, prompt, found, favourite, care);
   }
 
   Pages with(WeekSheet other) {
-    return new Pages(sheet, other, form, prompt, found, favourite);
+    return new Pages(sheet, other, form, prompt, found, favourite, care);
   }
 
   Pages with(Optional<Form> other) {
-    return new Pages(sheet, week, other, prompt, found, favourite);
+    return new Pages(sheet, week, other, prompt, found, favourite, care);
   }
 
   Pages with(Prompt other) {
-    return new Pages(sheet, week, form, other, found, favourite);
+    return new Pages(sheet, week, form, other, found, favourite, care);
   }
 
   Pages with(Found other) {
-    return new Pages(sheet, week, form, prompt, other, favourite);
+    return new Pages(sheet, week, form, prompt, other, favourite, care);
+  }
+
+  Pages with(CareSheet other) {
+    return new Pages(sheet, week, form, prompt, found, favourite, other);
   }
 
   /** Points at a favourite; beyond the ends is held at them. */
   Pages pointingAtFavourite(int index) {
     int last = sheet.page().map(page -> page.favourites().size()).orElse(0) - 1;
     int held = Math.max(0, Math.min(index, last));
-    return new Pages(sheet, week, form, prompt, found, held);
+    return new Pages(sheet, week, form, prompt, found, held, care);
   }
 }

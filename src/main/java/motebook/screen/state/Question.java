@@ -1,6 +1,7 @@
 package motebook.screen.state;
 
 import java.util.List;
+import motebook.desk.Remedy;
 import motebook.model.Session;
 
 /** Something that is done only after a yes. */
@@ -107,6 +108,28 @@ public sealed interface Question {
     @Override
     public String left() {
       return "Nothing was forgotten.";
+    }
+  }
+
+  /**
+   * Whether what was asked for is done.
+   *
+   * @param remedy what would be written down
+   */
+  record Settle(Remedy remedy) implements Question {
+    @Override
+    public String text() {
+      return remedy.asked();
+    }
+
+    @Override
+    public Task task() {
+      return new Task.Settle(remedy);
+    }
+
+    @Override
+    public String left() {
+      return "Nothing was written down.";
     }
   }
 }

@@ -16,13 +16,18 @@ final class QuestionKeys {
 
   private QuestionKeys() {}
 
+  // A question about masks and filters leads back to them, every other one to the day or the week.
+  private static State back(State state) {
+    return state.where().back() == Focus.CARE ? state.closed() : state.home();
+  }
+
   private static Step yes(State state) {
     Task[] tasks = state.question().stream().map(Question::task).toArray(Task[]::new);
-    return Step.to(state.home().quiet(), tasks);
+    return Step.to(back(state).quiet(), tasks);
   }
 
   private static Step no(State state) {
     String left = state.question().map(Question::left).orElse("");
-    return Step.to(state.home().saying(left, Tone.DONE));
+    return Step.to(back(state).saying(left, Tone.DONE));
   }
 }

@@ -3,6 +3,7 @@ package motebook.screen.state;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import motebook.desk.Remedy;
 import motebook.model.Session;
 
 /** Something to be done with the book; its answer comes back as a message. */
@@ -107,4 +108,13 @@ public sealed interface Task {
 
   /** Forget a favourite. */
   record RemoveFavourite(String name) implements Task {}
+
+  /** Read how masks and filters stand. */
+  record ReadCare() implements Task {}
+
+  /** Write down that what was asked for is done. */
+  record Settle(Remedy remedy) implements Task {}
+
+  /** Take an element off its mask at once: damaged, soiled or hard to breathe. */
+  record Damaged(String element) implements Task {}
 }

@@ -14,9 +14,11 @@ public final class Update {
   public static Step open(State state) {
     Task.ReadDay day = new Task.ReadDay(state.sheet().date(), state.sheet().person());
     return state.line().blank()
-        ? Step.to(state, day, new Task.OpenFirst())
+        ? Step.to(state, day, new Task.OpenFirst(), new Task.ReadCare())
         : Step.to(
-            state.saying("A line was left unfinished: Enter goes on with it.", Tone.ASKED), day);
+            state.saying("A line was left unfinished: Enter goes on with it.", Tone.ASKED),
+            day,
+            new Task.ReadCare());
   }
 
   /** The state after a message, and what is to be done. */

@@ -1,0 +1,184 @@
+package motebook.screen;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import motebook.desk.Allowed;
+import motebook.desk.Care;
+import motebook.desk.CareClock;
+import motebook.desk.Clocks;
+import motebook.desk.DueItem;
+import motebook.desk.ElementStanding;
+import motebook.desk.FilterStanding;
+import motebook.desk.Remedy;
+import motebook.journal.Book;
+import motebook.model.Element;
+import motebook.model.FitRecord;
+import motebook.model.Gear;
+import motebook.model.Respirator;
+import motebook.model.Retirement;
+import motebook.model.ShopFilter;
+import motebook.model.Upkeep;
+import motebook.reference.Masks;
+import motebook.reference.Reference;
+import motebook.report.DueText;
+import motebook.report.GearReport;
+import motebook.screen.state.CarePage;
+import motebook.screen.state.CareRow;
+import motebook.screen.state.Message;
+import motebook.screen.state.Task;
+
+/** Reads how masks and filters stand, and settles what they ask for. */
+final class Keeping {
+  private static final String DAMAGED = "damaged, soiled or hard to breathe";
+
+  private final Book book;
+  private final Clock clock;
+  private final Lines lines;
+  private final GearReport words =
+      new GearReport(new Allowed(Masks.shipped(), Reference.shipped()));
+
+  Keeping(Book book, Clock clock, Lines lines) {
+    this.book = book;
+    this.clock = clock;
+    this.lines = lines;
+  }
+
+  Message read() {
+    Gear gear = book.gear();
+    Care care = lines.ledger().care(LocalDate.now(clock));
+    var due = care.due();
+    List<CareRow> dueRows = due.items().stream().map(Keeping::row).toList();
+    return new Message.CareRead(
+        new CarePage(due, List.of(dueRows, masks(gear, care), filters(gear, care))));
+  }
+
+  private static CareRow row(DueItem item) {
+    String state = item.state() == DueItem.State.DUE ? "due now" : item.state().key();
+    return new CareRow(
+        state,
+        item.when() + "  " + DueText.named(item),
+        OptionalDouble.empty(),
+        item.pressing(),
+        List.of(item.why(), item.settle()),
+        item.remedy(),
+        Optional.empty());
+  }
+
+  private List<CareRow> masks(Gear gear, Care care) {
+    List<CareRow> rows = new ArrayList<>();
+    for (Respirator mask : gear.respirators()) {
+      if (mask.retired().isEmpty()) {
+        rows.add(mask(mask, gear));
+        gear.elementsOf(mask.name()).stream()
+            .filter(element -> element.retired().isEmpty())
+            .forEach(element -> rows.add(element(element, care)));
+      }
+    }
+    return rows;
+  }
+
+  private CareRow mask(Respirator mask, Gear gear) {
+    List<String> fits =
+        gear.fitTestsOf(mask.name()).stream()
+            .map(test -> test.person() + " was fit-tested with it on " + test.date())
+            .toList();
+    return new CareRow(
+        mask.name(),
+        words.told(mask),
+        OptionalDouble.empty(),
+        false,
+        fits.isEmpty() ? List.of("Nobody was fit-tested with it.") : fits,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private CareRow element(Element element, Care care) {
+    ElementStanding standing = care.standing(element);
+    boolean open = element.opened().isPresent();
+    return new CareRow(
+        "  " + element.name(),
+        first(standing.first()).orElseGet(() -> words.told(element)),
+        share(standing.first()),
+        over(standing.first()),
+        more(words.told(element), standing.clocks()),
+        Optional.of(open ? new Remedy.Change(element.name()) : new Remedy.Discard(element.name())),
+        Optional.of(element.name()));
+  }
+
+  private List<CareRow> filters(Gear gear, Care care) {
+    return gear.filters().stream()
+        .filter(filter -> filter.inUseOn(LocalDate.now(clock)))
+        .map(filter -> filter(filter, care))
+        .toList();
+  }
+
+  private CareRow filter(ShopFilter filter, Care care) {
+    FilterStanding standing = care.standing(filter);
+    return new CareRow(
+        filter.name(),
+        first(standing.first()).orElseGet(() -> words.told(filter)),
+        share(standing.first()),
+        over(standing.first()),
+        more(words.told(filter), standing.clocks()),
+        standing.first().map(clock -> care.remedy(filter, clock)),
+        Optional.empty());
+  }
+
+  private static Optional<String> first(Optional<CareClock> clock) {
+    return clock.map(Keeping::told);
+  }
+
+  private static String told(CareClock clock) {
+    String forecast = Clocks.forecast(clock);
+    return Clocks.ended(clock) + (forecast.isEmpty() ? "" : ", " + forecast);
+  }
+
+  private static OptionalDouble share(Optional<CareClock> clock) {
+    return clock.isPresent() ? OptionalDouble.of(clock.get().share()) : OptionalDouble.empty();
+  }
+
+  private static boolean over(Optional<CareClock> clock) {
+    return clock.flatMap(CareClock::ranOut).isPresent();
+  }
+
+  private static List<String> more(String itself, List<CareClock> clocks) {
+    List<String> more = new ArrayList<>(List.of(itself));
+    clocks.stream().map(Keeping::told).forEach(more::add);
+    return more;
+  }
+
+  Message settle(Task.Settle settle) {
+    LocalDate today = LocalDate.now(clock);
+    Remedy remedy = settle.remedy();
+    if (remedy instanceof Remedy.Change change) {
+      book.rack().change(change.element(), today);
+    } else if (remedy instanceof Remedy.Discard discard) {
+      book.retiring().retire(discard.element(), new Retirement(today, "thrown away"));
+    } else if (remedy instanceof Remedy.Kept kept) {
+      book.rack()
+          .note(
+              new Upkeep(
+                  0, kept.filter(), today, Optional.empty(), kept.what(), OptionalDouble.empty()));
+    } else if (remedy instanceof Remedy.Cleared cleared) {
+      book.fits().note(new FitRecord.Medical(0, cleared.person(), today));
+    } else if (remedy instanceof Remedy.Trained trained) {
+      book.fits().note(new FitRecord.Training(0, trained.person(), today));
+    }
+    return new Message.Settled("Written down for " + today + ". u on the day takes it back.");
+  }
+
+  Message damaged(Task.Damaged damaged) {
+    LocalDate today = LocalDate.now(clock);
+    book.retiring().retire(damaged.element(), new Retirement(today, DAMAGED));
+    return new Message.Settled(
+        "Retired "
+            + damaged.element()
+            + " ("
+            + DAMAGED
+            + "). Put a fresh one on before the mask is worn again.");
+  }
+}

@@ -1,0 +1,67 @@
+package motebook.screen.state;
+
+import static motebook.screen.state.Binding.on;
+
+import java.util.List;
+import motebook.screen.state.Notice.Tone;
+
+/** The keys of masks and filters. */
+final class CareKeys {
+  private static final int SOME = 8;
+
+  static final List<Binding> ALL =
+      List.of(
+          on(Key.Name.ENTER, "Enter", "settle it", "settle what it asks for", CareKeys::settle),
+          on('x', "damaged", "damaged, soiled or hard to breathe: off it comes", CareKeys::damaged),
+          on(Key.Name.RIGHT, "→", "next page", "due, masks, shop filters", s -> page(s, 1)),
+          on(Key.Name.LEFT, "←", "", "the page before", s -> page(s, -1)),
+          on(Key.Name.DOWN, "↓", "", "the one below", s -> point(s, 1)),
+          on(Key.Name.UP, "↑", "", "the one above", s -> point(s, -1)),
+          on(Key.Name.PAGE_DOWN, "PgDn", "", "some further down", s -> point(s, SOME)),
+          on(Key.Name.PAGE_UP, "PgUp", "", "some further up", s -> point(s, -SOME)),
+          on(Key.Name.ESCAPE, "Esc", "close", "back", s -> Step.to(s.home())),
+          on('m', "", "back", s -> Step.to(s.home())),
+          on('?', "help", "these keys", s -> Step.to(BaseKeys.opened(s, Focus.HELP))),
+          on(Key.control('c'), "Ctrl-C", "", "quit", BaseKeys::leave));
+
+  private CareKeys() {}
+
+  static Step open(State state) {
+    return Step.to(
+        state.with(state.pages().care().on(CareSheet.Tab.DUE)).with(Focus.CARE),
+        new Task.ReadCare());
+  }
+
+  private static Step page(State state, int by) {
+    return Step.to(state.with(state.pages().care().next(by)));
+  }
+
+  private static Step point(State state, int by) {
+    CareSheet care = state.pages().care();
+    return Step.to(state.with(care.pointing(care.chosen() + by)));
+  }
+
+  private static Step settle(State state) {
+    return state
+        .pages()
+        .care()
+        .row()
+        .flatMap(CareRow::remedy)
+        .map(remedy -> Step.to(state.asking(new Question.Settle(remedy))))
+        .orElseGet(
+            () ->
+                Step.to(
+                    state.saying(
+                        "This asks for more than a yes; the command is told above.", Tone.DONE)));
+  }
+
+  private static Step damaged(State state) {
+    return state
+        .pages()
+        .care()
+        .row()
+        .flatMap(CareRow::worn)
+        .map(element -> Step.to(state, new Task.Damaged(element)))
+        .orElseGet(() -> Step.to(state.saying("That is for an element on a mask.", Tone.DONE)));
+  }
+}

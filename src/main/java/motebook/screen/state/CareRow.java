@@ -1,0 +1,30 @@
+package motebook.screen.state;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import motebook.desk.Remedy;
+
+/**
+ * One thing that is kept in order.
+ *
+ * @param name what it is called
+ * @param told the words behind its name
+ * @param used share of the clock that runs out first, 0 and more; empty where no clock runs
+ * @param pressing whether it asks for something now
+ * @param more what is told of it when it is pointed at
+ * @param remedy what the Enter key settles, after a yes
+ * @param worn name of the element, where it can be damaged or soiled on a mask
+ */
+public record CareRow(
+    String name,
+    String told,
+    OptionalDouble used,
+    boolean pressing,
+    List<String> more,
+    Optional<Remedy> remedy,
+    Optional<String> worn) {
+  public CareRow {
+    more = List.copyOf(more);
+  }
+}

@@ -1,0 +1,109 @@
+package motebook.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import motebook.screen.state.CareSheet.Tab;
+import motebook.screen.state.Focus;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Masks and filters on the screen: what is due, settled with one key and a yes. */
+class CareKeysTest {
+  @TempDir Path folder;
+  private Pilot pilot;
+
+  @BeforeEach
+  void open() {
+    pilot = new Pilot(folder.resolve("book.db"));
+    ShopWeeks.log(pilot);
+    ShopGear.add(pilot);
+  }
+
+  @AfterEach
+  void close() {
+    pilot.close();
+  }
+
+  private void chooseDue(String words) {
+    pilot.press("m");
+    int rows = pilot.state().pages().care().rows().size();
+    for (int row = 0; row < rows; row++) {
+      if (pilot.state().pages().care().row().orElseThrow().told().contains(words)) {
+        return;
+      }
+      pilot.press("Down");
+    }
+    throw new AssertionError("nothing due is told with " + words);
+  }
+
+  @Test
+  void what_is_due_is_flagged_on_every_page_and_listed() {
+    pilot.press("m");
+    assertThat(pilot.screen()).contains("What is due").contains("clean bag, shop");
+    long due = pilot.state().pages().care().page().orElseThrow().pressing();
+    assertThat(due).isPositive();
+    assertThat(pilot.press("Escape").screen()).contains("! " + due + " due (m)");
+    assertThat(pilot.press("w").screen()).contains("! " + due + " due (m)");
+    assertThat(pilot.press("?").screen()).contains("! " + due + " due (m)");
+  }
+
+  @Test
+  void a_due_thing_is_settled_with_one_key_and_a_yes_and_can_be_taken_back() {
+    chooseDue("clean bag");
+    pilot.press("Enter");
+    assertThat(pilot.screen()).contains("Is bag cleaned now?");
+    pilot.press("n");
+    assertThat(pilot.state().focus()).isEqualTo(Focus.CARE);
+    assertThat(pilot.book().gear().upkeepOf("bag")).isEmpty();
+    pilot.press("Enter", "y");
+    assertThat(pilot.book().gear().upkeepOf("bag")).hasSize(1);
+    assertThat(pilot.screen())
+        .contains("Written down for 2026-03-04")
+        .contains("soon        2026-03-0");
+    pilot.press("Escape", "u", "y");
+    assertThat(pilot.book().gear().upkeepOf("bag")).isEmpty();
+  }
+
+  @Test
+  void a_medical_evaluation_is_written_down_for_its_person() {
+    pilot.type("20m drilling of oak at 7:00 wearing half mask checked").press("Enter");
+    chooseDue("medical evaluation, me");
+    pilot.press("Enter", "y");
+    assertThat(pilot.book().gear().fit(motebook.model.FitRecord.Medical.class, "me")).hasSize(1);
+  }
+
+  @Test
+  void an_element_is_changed_or_retired_at_once_from_the_page_of_masks() {
+    pilot.press("m", "Right");
+    assertThat(pilot.state().pages().care().tab()).isEqualTo(Tab.MASKS);
+    assertThat(pilot.screen()).contains("half mask").contains("pads").contains("fit-tested");
+    pilot.press("Down", "Enter");
+    assertThat(pilot.screen()).contains("Is a fresh pads on the mask now?");
+    pilot.press("y");
+    assertThat(pilot.book().gear().elements()).hasSize(3);
+    pilot.press("x");
+    assertThat(pilot.screen()).contains("Retired pads (damaged, soiled or hard to breathe)");
+    assertThat(pilot.book().gear().elementsOn("half mask", Pilot.NOON.toLocalDate())).hasSize(1);
+  }
+
+  @Test
+  void the_filters_of_the_shop_show_how_far_they_have_run() {
+    pilot.press("m", "Left");
+    assertThat(pilot.state().pages().care().tab()).isEqualTo(Tab.SHOP);
+    assertThat(pilot.screen()).contains("bag").contains("run hours since it was cleaned");
+    pilot.press("x");
+    assertThat(pilot.screen()).contains("That is for an element on a mask.");
+  }
+
+  @Test
+  void a_book_without_masks_says_how_to_add_one() {
+    try (Pilot empty = new Pilot(folder.resolve("other.db"))) {
+      empty.open().press("m");
+      assertThat(empty.screen()).contains("Nothing is due.");
+      assertThat(empty.press("Right").screen()).contains("gear add respirator");
+    }
+  }
+}
