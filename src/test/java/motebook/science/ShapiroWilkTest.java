@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -49,7 +50,7 @@ class ShapiroWilkTest {
 
   @Property
   void unit_and_offset_change_nothing(
-      @ForAll @Size(min = 3, max = 40) double @DoubleRange(min = -9, max = 9) [] values,
+      @ForAll @Size(min = 3, max = 40) List<@DoubleRange(min = -9, max = 9) Double> values,
       @ForAll @DoubleRange(min = 0.1, max = 10) double unit) {
     double[] x = values.stream().mapToDouble(v -> Math.rint(8 * v)).toArray();
     x[0] = 80;
