@@ -288,3 +288,27 @@ WHERE NOT EXISTS (SELECT 1 FROM place_version WHERE place_id = place.id AND vali
 
 -- name: settings-missing
 SELECT 'The book holds no settings.' WHERE NOT EXISTS (SELECT 1 FROM setting);
+
+-- ---------------------------------------------------------------- looking back
+
+-- name: recent-sessions-of
+SELECT * FROM session_read WHERE person_id = ?1 ORDER BY date DESC, start_minute DESC LIMIT ?2;
+
+-- Newest first, from before a session on; ?4 is a list of {word, keys}: each word stands in the row,
+-- or one of its keys does.
+-- name: sessions-found
+SELECT * FROM session_read AS found
+WHERE (date, start_minute, id) < (?1, ?2, ?3)
+  AND NOT EXISTS (
+    SELECT 1 FROM json_each(?4) AS wanted
+    WHERE NOT instr(
+        date || ' ' || lower(person || ' ' || place || ' ' || coalesce(respirator, '') || ' ' || note)
+          || ' ' || replace(operation || ' ' || coalesce(material, '') || ' '
+          || coalesce(controls, ''), '-', ' '),
+        wanted.value ->> 'word')
+      AND NOT EXISTS (
+        SELECT 1 FROM json_each(wanted.value -> 'keys') AS key
+        WHERE key.value IN (operation, material)
+          OR instr(char(10) || coalesce(controls, '') || char(10),
+            char(10) || key.value || char(10))))
+ORDER BY date DESC, start_minute DESC, id DESC LIMIT ?5;

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import motebook.journal.Book;
 import motebook.model.Session;
 import motebook.reference.Reference;
@@ -31,10 +32,28 @@ public final class Ledger {
 
   /** What a person breathed in the week that a day lies in. */
   public WeekReport week(LocalDate day, String person) {
-    LocalDate monday = Week.monday(day);
+    return weeks(day, person, 1).last();
+  }
+
+  /**
+   * What a person breathed in the week that a day lies in and the weeks before it.
+   *
+   * @param count how many weeks, at least 1
+   */
+  public Weeks weeks(LocalDate day, String person, int count) {
+    LocalDate last = Week.monday(day);
+    LocalDate first = last.minusWeeks(count - 1L);
     Map<LocalDate, List<Session>> byDate =
-        book.sessionsBetween(monday, monday.plusDays(6)).stream()
+        book.sessionsBetween(first, last.plusDays(6)).stream()
             .collect(Collectors.groupingBy(session -> session.work().date()));
+    return new Weeks(
+        IntStream.range(0, count)
+            .mapToObj(first::plusWeeks)
+            .map(monday -> week(monday, person, byDate))
+            .toList());
+  }
+
+  private WeekReport week(LocalDate monday, String person, Map<LocalDate, List<Session>> byDate) {
     return Week.report(
         monday,
         person,

@@ -1,7 +1,11 @@
 package motebook.desk;
 
 import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import motebook.reference.Material;
 import motebook.reference.Operation;
 import motebook.science.Estimate;
@@ -55,5 +59,23 @@ public record WeekReport(
     return days.stream()
         .filter(day -> day.limit().map(held -> held.ratio() > 1).orElse(false))
         .count();
+  }
+
+  /** The parts of the dose by operation, most first, in percent. */
+  public List<Map.Entry<Operation, Double>> byOperation() {
+    return summed(job -> job.operation());
+  }
+
+  /** The parts of the dose by material, most first, in percent. */
+  public List<Map.Entry<Material, Double>> byMaterial() {
+    return summed(job -> job.material());
+  }
+
+  private <K> List<Map.Entry<K, Double>> summed(Function<Contribution.Job, K> part) {
+    Map<K, Double> sums = new LinkedHashMap<>();
+    contributions.forEach(c -> sums.merge(part.apply(c.job()), c.sharePercent(), Double::sum));
+    return sums.entrySet().stream()
+        .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
+        .toList();
   }
 }

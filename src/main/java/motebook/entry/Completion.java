@@ -12,7 +12,7 @@ import motebook.model.Work;
 
 /** What could follow a line that is being typed. */
 final class Completion {
-  private static final int MOST = 8;
+  static final int MOST = 8;
   private static final int LONGEST_NAME = 8;
   private static final int LONGEST_HOURS = Work.LONGEST_MINUTES / 60;
 

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import motebook.model.Text;
 
 /**
  * A date as a person writes it: {@code 2026-03-02}, today, yesterday, or a weekday, which is the
@@ -22,6 +23,7 @@ public final class Days {
 
   private static final Pattern ISO =
       Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})" + Durations.END);
+  private static final Pattern AGO = Pattern.compile("(\\d{1,3}) (day|week|month|year)s? ago");
   private static final int SHORTEST_WEEKDAY = 3;
 
   private Days() {}
@@ -35,7 +37,7 @@ public final class Days {
   record Found(LocalDate date, int to) {}
 
   /**
-   * Reads a whole text as a date.
+   * Reads a whole text as a date; besides those of a line also {@code 3 weeks ago}.
    *
    * @param today what today and the weekdays are counted from
    * @return empty where it is none
@@ -44,7 +46,23 @@ public final class Days {
     Line line = Line.of(text);
     return at(line, 0, today)
         .filter(found -> found.to() == line.size() && !line.hasNote())
-        .map(Found::date);
+        .map(Found::date)
+        .or(() -> ago(Text.folded(text), today));
+  }
+
+  private static Optional<LocalDate> ago(String text, LocalDate today) {
+    Matcher ago = AGO.matcher(text);
+    if (!ago.matches()) {
+      return Optional.empty();
+    }
+    long count = Long.parseLong(ago.group(1));
+    return Optional.of(
+        switch (ago.group(2)) {
+          case "day" -> today.minusDays(count);
+          case "week" -> today.minusWeeks(count);
+          case "month" -> today.minusMonths(count);
+          default -> today.minusYears(count);
+        });
   }
 
   static Optional<Found> at(Line line, int index, LocalDate today) {

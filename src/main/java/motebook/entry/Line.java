@@ -130,6 +130,11 @@ final class Line {
     return index;
   }
 
+  /** Index in the line as given of the first character of a word. */
+  int originalFrom(int index) {
+    return settled.originOf(token(index).from());
+  }
+
   /** A refusal that points at some of the words; at none where the range is empty. */
   Refusal refusal(String message, int from, int to) {
     return from >= to

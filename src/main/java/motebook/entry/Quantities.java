@@ -1,11 +1,14 @@
 package motebook.entry;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import motebook.model.Refusal;
 import motebook.model.Text;
+import motebook.model.Units;
 
 /** Figures with units as a person gives them: metric unless a suffix says otherwise. */
 public final class Quantities {
@@ -24,7 +27,10 @@ public final class Quantities {
       units("m", 1.0, "ft", FOOT_M, "cm", 0.01, "in", FOOT_M / 12);
   private static final Map<String, Double> FLOWS =
       units("m³/min", 1.0, "m3/min", 1.0, "cfm", CUBIC_FOOT_M3, "m³/h", 1 / 60.0, "m3/h", 1 / 60.0);
-  private static final Map<String, Double> SPEEDS = units("m/min", 1.0, "fpm", FOOT_M, "m/s", 60.0);
+  private static final Map<String, Double> SPEEDS =
+      units("m/min", 1.0, "fpm", FOOT_M, "ft/min", FOOT_M, "m/s", 60.0);
+
+  private static final Pattern SIDES = Pattern.compile("\\s*[x×*]\\s*", Pattern.CASE_INSENSITIVE);
 
   private Quantities() {}
 
@@ -59,6 +65,51 @@ public final class Quantities {
   /** A speed in m/min, from {@code 6} or {@code 20fpm}; refuses as for a volume. */
   public static double speedMPerMin(String what, String text) {
     return figure(what, text, SPEEDS);
+  }
+
+  /**
+   * A flow in m³/min; a bare number is in the units chosen.
+   *
+   * @throws Refusal as for a volume
+   */
+  public static double flowM3PerMin(String what, String text, Units units) {
+    return flowM3PerMin(what, inUnits(text, units, "cfm"));
+  }
+
+  /**
+   * The volume of a room in m³, from {@code 90}, {@code 3200 ft3}, {@code 6.5 x 5 x 2.6} or {@code
+   * 20 x 16 x 8 ft}; a bare number is in the units chosen.
+   *
+   * @throws Refusal as for a volume, or where there are two sides or more than three
+   */
+  public static double roomM3(String what, String text, Units units) {
+    List<String> sides = List.of(SIDES.split(Text.clean(text), -1));
+    if (sides.size() == 1) {
+      return volumeM3(what, inUnits(text, units, "ft3"));
+    }
+    if (sides.size() != 3) {
+      throw new Refusal(
+          what + " is length x width x height, such as 6.5 x 5 x 2.6: got \"" + text + "\".");
+    }
+    String unit = unitOf(sides.get(2)).orElse(units == Units.US ? "ft" : "m");
+    return sides.stream()
+        .mapToDouble(side -> lengthM(what, unitOf(side).isPresent() ? side : side + unit))
+        .reduce(1, (a, b) -> a * b);
+  }
+
+  private static String inUnits(String text, Units units, String us) {
+    boolean bare = unitOf(text).isEmpty();
+    return bare && units == Units.US ? text + us : text;
+  }
+
+  private static Optional<String> unitOf(String text) {
+    String unit = Text.clean(text).replaceFirst("^[-+]?[\\d.,]*", "").strip();
+    return unit.isEmpty() ? Optional.empty() : Optional.of(unit);
+  }
+
+  /** A bare number; refuses as for a volume, and every unit. */
+  public static double plain(String what, String text) {
+    return figure(what, text, Map.of());
   }
 
   private static double figure(String what, String text, Map<String, Double> units) {

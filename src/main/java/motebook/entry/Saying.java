@@ -20,17 +20,34 @@ final class Saying {
 
   static String line(Work work, Reference reference) {
     StringBuilder line = new StringBuilder(Durations.written(work.minutes()));
-    line.append(' ').append(name(reference.operation(work.operation())));
-    work.material().ifPresent(key -> line.append(" of ").append(material(key, reference)));
-    if (!work.controls().isEmpty()) {
-      line.append(" with ").append(controls(work.controls(), reference));
-    }
+    line.append(' ').append(job(work, reference));
     line.append(" in ").append(work.place());
     work.mask().ifPresent(mask -> line.append(" wearing ").append(worn(mask)));
     line.append(" by ").append(work.person());
     line.append(" at ").append(Wording.time(work.start()));
     line.append(" on ").append(work.date());
     return work.note().isEmpty() ? line.toString() : line + " note " + work.note();
+  }
+
+  private static String job(Work work, Reference reference) {
+    StringBuilder job = new StringBuilder(name(reference.operation(work.operation())));
+    work.material().ifPresent(key -> job.append(" of ").append(material(key, reference)));
+    if (!work.controls().isEmpty()) {
+      job.append(" with ").append(controls(work.controls(), reference));
+    }
+    return job.toString();
+  }
+
+  static String body(Work work, Scene scene, boolean withCheck) {
+    StringBuilder body = new StringBuilder(job(work, scene.reference()));
+    if (!work.place().equals(scene.place())) {
+      body.append(" in ").append(work.place());
+    }
+    work.mask()
+        .map(
+            mask -> new MaskUse(mask.respirator(), withCheck && mask.checked(), mask.wornPercent()))
+        .ifPresent(mask -> body.append(" wearing ").append(worn(mask)));
+    return body.toString();
   }
 
   private static String material(String key, Reference reference) {

@@ -1,6 +1,7 @@
 package motebook.entry;
 
 import java.util.List;
+import java.util.stream.Stream;
 import motebook.model.Refusal;
 import motebook.model.Work;
 
@@ -30,6 +31,25 @@ public final class SpokenLine {
   }
 
   /**
+   * Says what was done without when and by whom: the operation, the material, the controls, a place
+   * that is not the usual one, the respirator. A seal check is left out: it belongs to one donning.
+   */
+  public static String body(Work work, Scene scene) {
+    return Saying.body(work, scene, false);
+  }
+
+  /** Says what is being done: as {@link #body}, but with the seal check and the note. */
+  public static String untimed(Work work, Scene scene) {
+    String body = Saying.body(work, scene, true);
+    return work.note().isEmpty() ? body : body + " note " + work.note();
+  }
+
+  /** Says the same with its duration: a line that logs such work again, ending now. */
+  public static String again(Work work, Scene scene) {
+    return Durations.written(work.minutes()) + " " + body(work, scene);
+  }
+
+  /**
    * What could follow a line that is being typed.
    *
    * @return lines that each begin with the given one, the best first, at most 8; none inside a note
@@ -37,5 +57,17 @@ public final class SpokenLine {
    */
   public static List<String> complete(String line, Scene scene) {
     return Completion.of(line, scene);
+  }
+
+  /**
+   * The same, with what somebody usually does before everything else.
+   *
+   * @param habits those of the person
+   */
+  public static List<String> complete(String line, Scene scene, Habits habits) {
+    return Stream.concat(habits.complete(line).stream(), complete(line, scene).stream())
+        .distinct()
+        .limit(Completion.MOST)
+        .toList();
   }
 }

@@ -31,6 +31,9 @@ public final class Book implements AutoCloseable {
   private final Sessions sessions;
   private final Logging logging;
   private final Preferences preferences;
+  private final Favourites favourites;
+  private final Stopwatches stopwatches;
+  private final SetAside setAside;
 
   private Book(Store store, Clock clock, Copies copies) {
     this.store = store;
@@ -42,6 +45,9 @@ public final class Book implements AutoCloseable {
     sessions = new Sessions(store);
     logging = new Logging(sessions, people, places);
     preferences = new Preferences(store, people, places);
+    favourites = new Favourites(store, changes);
+    stopwatches = new Stopwatches(store, changes, people, logging, clock);
+    setAside = new SetAside(store, changes, people);
   }
 
   /**
@@ -138,9 +144,45 @@ public final class Book implements AutoCloseable {
     return sessions.lastOf(people.known().idOf(person));
   }
 
+  /**
+   * The latest sessions of a person, newest first.
+   *
+   * @param most how many at most
+   * @throws Refusal if there is no such person
+   */
+  public List<Session> recentSessionsOf(String person, int most) {
+    return sessions.recentOf(people.known().idOf(person), most);
+  }
+
+  /**
+   * Everyone's sessions in which every word stands, newest first; all sessions for no word.
+   *
+   * @param words what is looked for
+   * @param before only sessions from before this one, to go on where an earlier answer ended
+   * @param most how many at most
+   */
+  public List<Session> find(List<Wanted> words, Optional<Session> before, int most) {
+    return sessions.found(words, before, most);
+  }
+
   /** What the book assumes where nothing else is said. */
   public Settings settings() {
     return preferences.read();
+  }
+
+  /** The lines that are said often. */
+  public Favourites favourites() {
+    return favourites;
+  }
+
+  /** The work that is being timed. */
+  public Stopwatches stopwatches() {
+    return stopwatches;
+  }
+
+  /** The cautions that somebody has read and set aside for a day. */
+  public SetAside setAside() {
+    return setAside;
   }
 
   /** The newest changes, newest first, undos among them. */

@@ -1,18 +1,28 @@
 package motebook.journal;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
-/** The named statements of {@code sql/queries.sql}, read once. */
+/** The named statements of the query files in {@code sql/}, read once. */
 final class Queries {
   private static final Pattern BLOCK =
       Pattern.compile("^-- name: (\\S+)\\n(.*?;)\\n", Pattern.MULTILINE | Pattern.DOTALL);
 
-  private static final Map<String, String> TEXTS = parse(Resources.text("sql/queries.sql"));
+  /** The files of the statements. */
+  static final List<String> FILES = List.of("queries.sql", "queries-bench.sql");
+
+  private static final Map<String, String> TEXTS = parse(texts());
 
   private Queries() {}
+
+  /** The text of all the files. */
+  static String texts() {
+    return FILES.stream().map(file -> Resources.text("sql/" + file)).collect(Collectors.joining());
+  }
 
   /**
    * The statement of that name.

@@ -17,6 +17,7 @@ import motebook.model.Work;
 /** What was done. */
 final class Sessions {
   private static final long NONE = 0;
+  private static final String BEHIND_ALL = "9999-12-31";
 
   private final Store store;
 
@@ -44,6 +45,21 @@ final class Sessions {
 
   Optional<Session> lastOf(long person) {
     return store.first("last-session-of", Sessions::read, person);
+  }
+
+  List<Session> recentOf(long person, int most) {
+    return store.list("recent-sessions-of", Sessions::read, person, most);
+  }
+
+  List<Session> found(List<Wanted> words, Optional<Session> before, int most) {
+    return store.list(
+        "sessions-found",
+        Sessions::read,
+        before.map(session -> session.work().date().toString()).orElse(BEHIND_ALL),
+        before.map(session -> session.work().startMinute()).orElse(0),
+        before.map(Session::id).orElse(NONE),
+        Wanted.json(words),
+        most);
   }
 
   private static Session read(ResultSet row) throws SQLException {

@@ -1,7 +1,9 @@
 package motebook.journal;
 
+import java.util.List;
 import motebook.model.Refusal;
 import motebook.model.Text;
+import motebook.model.Units;
 
 /**
  * What the book assumes where nothing else is said.
@@ -13,15 +15,24 @@ import motebook.model.Text;
  *     against an inhalable figure, 1 to 10
  * @param gapMinutes the longest gap between two sessions that counts as spent in the room, 0 to
  *     1440 min
+ * @param units the units in which the shop's measures are shown
+ * @param equipment keys of the controls that the shop owns, in the order in which they were named
  */
 public record Settings(
-    String person, String place, String limitSet, double totalConversion, int gapMinutes) {
+    String person,
+    String place,
+    String limitSet,
+    double totalConversion,
+    int gapMinutes,
+    Units units,
+    List<String> equipment) {
 
   private static final int DAY = 24 * 60;
 
   /** Checks the figures; whether the names are known only the book can tell. */
   public Settings {
     limitSet = Text.clean(limitSet);
+    equipment = List.copyOf(equipment);
     if (limitSet.isEmpty() || Text.length(limitSet) > 100) {
       throw new Refusal("The set of limits needs a name of 1 to 100 characters.");
     }
@@ -39,28 +50,44 @@ public record Settings(
     }
   }
 
+  /** In metric units, with no equipment named. */
+  public Settings(
+      String person, String place, String limitSet, double totalConversion, int gapMinutes) {
+    this(person, place, limitSet, totalConversion, gapMinutes, Units.METRIC, List.of());
+  }
+
   /** The same with another person as the book's own. */
   public Settings withPerson(String other) {
-    return new Settings(other, place, limitSet, totalConversion, gapMinutes);
+    return new Settings(other, place, limitSet, totalConversion, gapMinutes, units, equipment);
   }
 
   /** The same with another default place. */
   public Settings withPlace(String other) {
-    return new Settings(person, other, limitSet, totalConversion, gapMinutes);
+    return new Settings(person, other, limitSet, totalConversion, gapMinutes, units, equipment);
   }
 
   /** The same with another set of limits. */
   public Settings withLimitSet(String other) {
-    return new Settings(person, place, other, totalConversion, gapMinutes);
+    return new Settings(person, place, other, totalConversion, gapMinutes, units, equipment);
   }
 
   /** The same with another conversion from inhalable to total dust. */
   public Settings withTotalConversion(double other) {
-    return new Settings(person, place, limitSet, other, gapMinutes);
+    return new Settings(person, place, limitSet, other, gapMinutes, units, equipment);
   }
 
   /** The same with another longest gap, in minutes. */
   public Settings withGapMinutes(int other) {
-    return new Settings(person, place, limitSet, totalConversion, other);
+    return new Settings(person, place, limitSet, totalConversion, other, units, equipment);
+  }
+
+  /** The same in other units. */
+  public Settings withUnits(Units other) {
+    return new Settings(person, place, limitSet, totalConversion, gapMinutes, other, equipment);
+  }
+
+  /** The same with other equipment. */
+  public Settings withEquipment(List<String> other) {
+    return new Settings(person, place, limitSet, totalConversion, gapMinutes, units, other);
   }
 }

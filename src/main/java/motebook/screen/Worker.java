@@ -1,5 +1,8 @@
 package motebook.screen;
 
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
@@ -12,10 +15,17 @@ import motebook.screen.state.Task;
 final class Worker implements AutoCloseable {
   private static final int PATIENCE_S = 10;
 
+  private static final Set<Class<? extends Task>> READINGS =
+      Set.of(
+          Task.ReadLine.class,
+          Task.ReadDay.class,
+          Task.ReadWeek.class,
+          Task.ReadForm.class,
+          Task.ReadStart.class);
+
   private final ExecutorService thread =
       Executors.newSingleThreadExecutor(work -> new Thread(work, "book"));
-  private final AtomicReference<Task> line = new AtomicReference<>();
-  private final AtomicReference<Task> day = new AtomicReference<>();
+  private final Map<Class<?>, AtomicReference<Task>> newest = new ConcurrentHashMap<>();
   private final Clerk clerk;
   private final Consumer<Message> listener;
   private final Consumer<Throwable> crash;
@@ -32,16 +42,15 @@ final class Worker implements AutoCloseable {
     thread.execute(() -> run(task));
   }
 
+  /** The newest task of a kind that only reads; each of the others stands alone. */
   private AtomicReference<Task> newest(Task task) {
-    if (task instanceof Task.ReadLine) {
-      return line;
-    }
-    return task instanceof Task.ReadDay ? day : new AtomicReference<>();
+    return READINGS.contains(task.getClass())
+        ? newest.computeIfAbsent(task.getClass(), kind -> new AtomicReference<>())
+        : new AtomicReference<>(task);
   }
 
   private boolean overtaken(Task task) {
-    boolean reads = task instanceof Task.ReadLine || task instanceof Task.ReadDay;
-    return reads && newest(task).get() != task;
+    return newest(task).get() != task;
   }
 
   private void run(Task task) {

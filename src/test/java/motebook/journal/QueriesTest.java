@@ -24,7 +24,7 @@ class QueriesTest {
   @TempDir Path folder;
 
   private static Map<String, String> all() {
-    return Queries.parse(Resources.text("sql/queries.sql"));
+    return Queries.parse(Queries.texts());
   }
 
   private static String sources() throws IOException {
@@ -46,8 +46,7 @@ class QueriesTest {
 
   @Test
   void every_block_of_the_file_is_read() {
-    long blocks =
-        Resources.text("sql/queries.sql").lines().filter(l -> l.startsWith("-- name:")).count();
+    long blocks = Queries.texts().lines().filter(l -> l.startsWith("-- name:")).count();
     assertThat(all()).hasSize((int) blocks);
   }
 
@@ -85,10 +84,16 @@ class QueriesTest {
    */
   private static Set<String> recordedSteps() {
     return Pattern.compile("CREATE TRIGGER (\\w+)_(inserted|updated|deleted) ")
-        .matcher(Resources.text("sql/001-book.sql"))
+        .matcher(steps())
         .results()
         .map(found -> "restore-" + found.group(2) + "-" + found.group(1))
         .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static String steps() {
+    return Migration.FILES.stream()
+        .map(file -> Resources.text("sql/" + file))
+        .collect(Collectors.joining());
   }
 
   @Test

@@ -19,6 +19,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import motebook.model.MaskUse;
 import motebook.model.Surroundings.Indoors;
@@ -97,8 +99,7 @@ final class Shop {
     List<String> rows = new ArrayList<>();
     try (Connection connection = connect(folder);
         Statement statement = connection.createStatement()) {
-      for (String table :
-          List.of("person", "place", "place_version", "session", "session_control", "setting")) {
+      for (String table : tables()) {
         ResultSet row = statement.executeQuery("SELECT * FROM " + table + " ORDER BY 1, 2");
         while (row.next()) {
           rows.add(table + told(row));
@@ -108,6 +109,19 @@ final class Shop {
       throw new IllegalStateException(e);
     }
     return rows;
+  }
+
+  /** Every table whose changes are recorded. */
+  private static List<String> tables() {
+    String steps =
+        Migration.FILES.stream()
+            .map(file -> Resources.text("sql/" + file))
+            .collect(Collectors.joining());
+    return Pattern.compile("CREATE TRIGGER (\\w+)_inserted ")
+        .matcher(steps)
+        .results()
+        .map(found -> found.group(1))
+        .toList();
   }
 
   private static String told(ResultSet row) throws SQLException {

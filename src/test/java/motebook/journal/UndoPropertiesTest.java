@@ -17,6 +17,7 @@ import motebook.model.Session;
 import motebook.model.Surroundings;
 import motebook.model.Surroundings.Indoors;
 import motebook.model.Surroundings.Outdoors;
+import motebook.model.Units;
 import motebook.model.Work;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -31,7 +32,7 @@ class UndoPropertiesTest {
 
   @Property(tries = 60)
   void undo_leads_back_through_any_changes(
-      @ForAll @Size(min = 1, max = 25) List<@IntRange(max = 7) Integer> steps, @ForAll long seed) {
+      @ForAll @Size(min = 1, max = 25) List<@IntRange(max = 9) Integer> steps, @ForAll long seed) {
     Path folder = Shop.scratch();
     try (Book book = Shop.open(folder)) {
       Random random = new Random(seed);
@@ -82,13 +83,37 @@ class UndoPropertiesTest {
       case 5 ->
           book.change(
               new Settings(
-                  person(book, random), place(book, random), "set", 1 + random.nextDouble(), 7),
+                      person(book, random), place(book, random), "set", 1 + random.nextDouble(), 7)
+                  .withUnits(random.nextBoolean() ? Units.US : Units.METRIC)
+                  .withEquipment(List.of("a", "b").subList(0, random.nextInt(3))),
               "Settings");
+      case 8 -> bench(book, random);
+      case 9 -> stopwatch(book, random);
       default -> {
         if (!sessions.isEmpty()) {
           amendOrDelete(book, random, sessions.get(random.nextInt(sessions.size())));
         }
       }
+    }
+  }
+
+  private static void bench(Book book, Random random) {
+    String name = "Line " + (char) ('a' + random.nextInt(3));
+    switch (random.nextInt(4)) {
+      case 0 -> book.favourites().add(name, "40m planer");
+      case 1 -> book.favourites().remove(name);
+      case 2 -> book.setAside().put(Shop.MONDAY, person(book, random), List.of("x", "y"));
+      default -> book.setAside().bringBack(Shop.MONDAY, person(book, random));
+    }
+  }
+
+  private static void stopwatch(Book book, Random random) {
+    String person = person(book, random);
+    switch (random.nextInt(5)) {
+      case 0, 1 -> book.stopwatches().start(person, "planer of oak");
+      case 2 -> book.stopwatches().pause(person);
+      case 3 -> book.stopwatches().goOn(person);
+      default -> book.stopwatches().stop(person, List.of(work(book, random)));
     }
   }
 

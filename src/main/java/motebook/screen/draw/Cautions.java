@@ -21,7 +21,17 @@ final class Cautions {
   }
 
   private static List<String> sentences(DayPage page) {
-    return page.report().cautions().stream().map(Caution::sentence).map("! "::concat).toList();
+    List<String> all = new ArrayList<>();
+    page.cautions().stream().map(Caution::sentence).map("! "::concat).forEach(all::add);
+    int aside = page.report().cautions().size() - all.size();
+    if (aside > 0) {
+      all.add(
+          "! "
+              + aside
+              + (aside == 1 ? " caution" : " cautions")
+              + " set aside for this day (n, c)");
+    }
+    return all;
   }
 
   /**

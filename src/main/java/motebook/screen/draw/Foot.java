@@ -1,9 +1,11 @@
 package motebook.screen.draw;
 
 import java.util.List;
+import java.util.Optional;
 import motebook.screen.state.Binding;
 import motebook.screen.state.Bindings;
 import motebook.screen.state.Focus;
+import motebook.screen.state.Line;
 import motebook.screen.state.State;
 
 /** The lowest rows: the line with what was made of it, and the row of keys. */
@@ -24,17 +26,31 @@ final class Foot {
   /** Draws the row of keys, the line above it, and what there is to say in the rows above that. */
   void draw(int top) {
     keys();
-    LineRow line = new LineRow(canvas, keys - 1, state.line(), state.focus() == Focus.LINE);
-    if (state.focus() == Focus.LINE) {
+    int row = top;
+    for (String line : WatchRow.lines(state, canvas.columns() - 2, canvas.rows())) {
+      canvas.text(row++, 1, line, Role.TITLE);
+    }
+    Optional<Line> typed = typed(state);
+    if (typed.isPresent()) {
+      LineRow line = new LineRow(canvas, keys - 1, typed.get());
       line.typed();
-      said(top, line);
+      said(row, line, typed.get());
     } else {
       idle();
-      notice(top);
+      notice(row);
     }
   }
 
-  private void keys() {
+  private static Optional<Line> typed(State state) {
+    return switch (state.focus()) {
+      case LINE -> Optional.of(state.line());
+      case PROMPT -> Optional.of(state.pages().prompt().line());
+      default -> Optional.empty();
+    };
+  }
+
+  /** The row of keys. */
+  void keys() {
     int column = 1;
     for (Binding binding : Bindings.of(state.focus())) {
       int width = Width.of(binding.label()) + 1 + Width.of(binding.word());
@@ -47,12 +63,13 @@ final class Foot {
 
   private void idle() {
     boolean kept = !state.line().blank();
-    String text = kept ? state.line().text() : "Enter, then for example: " + EXAMPLE;
+    String key = state.where().base() == Focus.DAY ? "Enter" : "l";
+    String text = kept ? state.line().text() : key + ", then for example: " + EXAMPLE;
     int at = canvas.text(keys - 1, 1, "> ", Role.QUIET);
     canvas.fitted(keys - 1, at, canvas.columns() - 1, text, kept ? Role.TYPED : Role.QUIET);
   }
 
-  private void said(int top, LineRow line) {
+  private void said(int top, LineRow line, Line typed) {
     Told told = told(state, canvas.columns() - 2);
     int rows = keys - 1 - top - (told.fault().isPresent() ? 1 : 0);
     List<Told.Part> parts = told.fitting(rows);
@@ -60,12 +77,12 @@ final class Foot {
       canvas.text(top + row, 1, parts.get(row).text(), parts.get(row).role());
     }
     told.fault().ifPresent(fault -> line.mark(keys - 2, fault));
-    offer(line);
+    offer(line, typed);
   }
 
-  private void offer(LineRow line) {
-    List<String> choices = state.line().choices();
-    if (!choices.isEmpty() && state.line().pick() < 0) {
+  private static void offer(LineRow line, Line typed) {
+    List<String> choices = typed.choices();
+    if (!choices.isEmpty() && typed.pick() < 0) {
       line.offered(choices.get(0));
     }
   }
@@ -78,10 +95,14 @@ final class Foot {
   }
 
   private static Told told(State state, int columns) {
-    return state.focus() == Focus.LINE ? Told.ofLine(state, columns) : Told.ofDay(state, columns);
+    return switch (state.focus()) {
+      case LINE -> Told.ofLine(state.line(), columns);
+      case PROMPT -> Told.ofPrompt(state.pages().prompt(), columns);
+      default -> Told.ofDay(state, columns);
+    };
   }
 
-  /** How many rows there should be for what is said above the line. */
+  /** How many rows there should be for what is said above the line, the stopwatch left out. */
   static int wanted(State state, int columns) {
     int rows = told(state, columns - 2).rows();
     return state.focus() == Focus.LINE ? Math.max(LEAST_FOR_LINE, rows) : rows;

@@ -101,7 +101,8 @@ final class Gauge {
         : Optional.empty();
   }
 
-  private void bar(int row, int from, int to, Estimate estimate) {
+  /** The bar of one side: its range, its middle, and the limit. */
+  void bar(int row, int from, int to, Estimate estimate) {
     int width = to - from;
     for (int column = 0; column < width; column++) {
       canvas.put(row, from + column, canvas.glyph("·", "."), Role.QUIET);
@@ -130,6 +131,14 @@ final class Gauge {
     }
     int centre = column(estimate.central(), width);
     canvas.put(row, from + centre, canvas.glyph("◆", "*"), Role.FIGURE);
+  }
+
+  /** The row of figures under such bars. */
+  static void scale(Canvas canvas, int row, int from, int to) {
+    for (double value = 0.01; value <= 10; value *= 10) {
+      canvas.text(row, from + column(value * 1.001, to - from), Figures.plain(value), Role.QUIET);
+    }
+    canvas.ending(row, to, "100", Role.QUIET);
   }
 
   private static int column(double value, int width) {

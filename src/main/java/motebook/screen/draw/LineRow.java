@@ -13,11 +13,11 @@ final class LineRow {
   private final Line line;
   private final int skipped;
 
-  LineRow(Canvas canvas, int row, Line line, boolean open) {
+  LineRow(Canvas canvas, int row, Line line) {
     this.canvas = canvas;
     this.row = row;
     this.line = line;
-    this.skipped = open ? skipped() : 0;
+    this.skipped = skipped();
   }
 
   // Characters that have slid out on the left.

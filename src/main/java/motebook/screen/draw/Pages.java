@@ -48,7 +48,12 @@ final class Pages {
     keys(page, "On the day", Focus.DAY);
     keys(page, "In the line", Focus.LINE);
     page.add(plain(label("a-z …") + "every other key types"));
-    keys(page, "When something is asked", Focus.QUESTION);
+    keys(page, "On the week", Focus.WEEK);
+    keys(page, "In a form", Focus.FORM);
+    keys(page, "When a short question is answered", Focus.PROMPT);
+    keys(page, "In the list of favourites", Focus.FAVOURITES);
+    keys(page, "In a list of what was found", Focus.FOUND);
+    keys(page, "When yes or no is asked", Focus.QUESTION);
     keys(page, "On pages like this one", Focus.HELP);
     page.add(new Entry("", Role.PLAIN));
     page.add(new Entry("The air", Role.TITLE));

@@ -78,6 +78,7 @@ record Rows(
   /** First row of what is said above the line. */
   static int foot(int height, int width, State state) {
     int most = Math.max(4, height / 4);
-    return height - LINE_AND_KEYS - Math.min(most, Foot.wanted(state, width));
+    int watch = WatchRow.lines(state, width - 2, height).size();
+    return height - LINE_AND_KEYS - watch - Math.min(most, Foot.wanted(state, width));
   }
 }

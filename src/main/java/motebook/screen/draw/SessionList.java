@@ -73,7 +73,8 @@ final class SessionList {
   private String work(SessionLine line) {
     Work work = line.source().session().work();
     List<String> parts = new ArrayList<>();
-    parts.add(Wording.jobAndControls(line.source()));
+    boolean timed = line.source().session().id() < 0;
+    parts.add((timed ? "timed: " : "") + Wording.jobAndControls(line.source()));
     if (!work.place().equals(page.settings().place())) {
       parts.add("in " + work.place());
     }

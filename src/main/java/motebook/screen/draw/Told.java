@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import motebook.report.Figures;
 import motebook.screen.state.Fault;
+import motebook.screen.state.Line;
 import motebook.screen.state.Notice.Tone;
+import motebook.screen.state.Prompt;
 import motebook.screen.state.Reading;
 import motebook.screen.state.Reading.Understood;
 import motebook.screen.state.State;
@@ -25,19 +27,33 @@ record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
   private static final Told NOTHING = new Told(List.of(), List.of(), Optional.empty());
 
   /** What was made of the line. */
-  static Told ofLine(State state, int columns) {
-    Optional<Reading> reading = state.line().current();
-    Optional<Fault> fault = reading.flatMap(Reading::fault);
-    if (state.line().blank()) {
-      return said("First how long, or from when to when; then what you did.", Role.QUIET, columns);
-    } else if (fault.isPresent()) {
+  static Told ofLine(Line line, int columns) {
+    return line.blank()
+        ? said("First how long, or from when to when; then what you did.", Role.QUIET, columns)
+        : line.current().map(reading -> ofReading(reading, columns)).orElse(NOTHING);
+  }
+
+  private static Told ofReading(Reading reading, int columns) {
+    Optional<Fault> fault = reading.fault();
+    if (fault.isPresent()) {
       Told told = said(fault.get().sentence(), Role.WRONG, columns);
       return new Told(told.parts, List.of(), fault.filter(f -> f.from() >= 0));
     }
-    return reading
-        .flatMap(Reading::understood)
-        .map(understood -> understood(understood, columns))
-        .orElse(NOTHING);
+    return reading.understood().map(u -> understood(u, columns)).orElse(NOTHING);
+  }
+
+  /** A short question, and what is wrong with its answer. */
+  static Told ofPrompt(Prompt prompt, int columns) {
+    List<Part> asked = parts(prompt.kind().text(), Role.WARNING, columns);
+    Told answer = prompt.line().current().map(r -> ofReading(r, columns)).orElse(NOTHING);
+    return answer.fault.isPresent() || !answer.parts.isEmpty()
+        ? answer
+        : new Told(asked, List.of(), Optional.empty());
+  }
+
+  /** What was made of a form, in lines. */
+  static List<Part> of(Reading reading, int columns) {
+    return ofReading(reading, columns).fitting(Integer.MAX_VALUE);
   }
 
   /** The question that is asked, or what has just happened. */

@@ -1,11 +1,11 @@
 package motebook.screen.draw;
 
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import motebook.report.Figures;
 import motebook.report.Wording;
-import motebook.screen.state.DayPage;
 import motebook.screen.state.Focus;
 import motebook.screen.state.Size;
 import motebook.screen.state.State;
@@ -39,25 +39,47 @@ public final class View {
   }
 
   private static void whole(Canvas canvas, State state) {
-    title(canvas, state);
-    boolean page = state.focus() == Focus.HELP || state.focus() == Focus.NOTES;
-    if (page) {
-      Pages.draw(canvas, state, 1, canvas.rows() - 2);
-      new Foot(canvas, state).draw(canvas.rows() - 2);
+    switch (state.focus()) {
+      case FORM -> new FormView(canvas, state).draw();
+      case FAVOURITES -> new FavouriteView(canvas, state).draw();
+      case FOUND -> new FoundView(canvas, state).draw();
+      case HELP, NOTES -> {
+        title(canvas, state, day(state));
+        Pages.draw(canvas, state, 1, canvas.rows() - 2);
+        new Foot(canvas, state).draw(canvas.rows() - 2);
+      }
+      default -> base(canvas, state);
+    }
+  }
+
+  private static void base(Canvas canvas, State state) {
+    if (state.where().base() == Focus.WEEK) {
+      title(canvas, state, week(state));
+      new WeekView(canvas, state).draw();
     } else {
+      title(canvas, state, day(state));
       new DayView(canvas, state).draw();
     }
   }
 
-  private static void title(Canvas canvas, State state) {
-    String day = Wording.date(state.sheet().date());
-    int at = canvas.text(0, 1, day, Role.TITLE);
-    at = canvas.text(0, at, relative(state), Role.PLAIN);
+  static void title(Canvas canvas, State state, List<String> title) {
+    int at = canvas.text(0, 1, title.get(0), Role.TITLE);
+    at = canvas.text(0, at, title.get(1), Role.PLAIN);
     String clock = Figures.clock(state.now().getHour() * 60 + state.now().getMinute());
-    Optional<DayPage> known = state.sheet().page();
-    String who = known.map(DayPage::person).orElse("");
     canvas.ending(0, canvas.columns() - 1, "Motebook  " + clock, Role.QUIET);
-    canvas.fitted(0, at, canvas.columns() - 17, "  " + who, Role.OWN);
+    canvas.fitted(0, at, canvas.columns() - 17, "  " + state.sheet().person(), Role.OWN);
+  }
+
+  private static List<String> day(State state) {
+    return List.of(Wording.date(state.sheet().date()), relative(state));
+  }
+
+  private static List<String> week(State state) {
+    LocalDate monday = state.week().monday();
+    boolean isThis = !state.today().isBefore(monday) && state.today().isBefore(monday.plusWeeks(1));
+    long weeks = ChronoUnit.WEEKS.between(monday, state.today());
+    String ago = weeks == 1 ? ", last week" : weeks > 1 ? ", " + weeks + " weeks ago" : "";
+    return List.of("Week from " + Wording.date(monday), isThis ? ", this week" : ago);
   }
 
   private static String relative(State state) {

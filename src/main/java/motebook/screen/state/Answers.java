@@ -1,31 +1,91 @@
 package motebook.screen.state;
 
+import java.util.Map;
+import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
 import motebook.screen.state.Notice.Tone;
 
 /** What follows from the answers of tasks. */
 final class Answers {
+  private static final Map<Class<? extends Message>, BiFunction<State, Message, Step>> ALL =
+      Map.ofEntries(
+          on(Message.DayRead.class, Answers::dayRead),
+          on(Message.WeekRead.class, (s, m) -> Step.to(s.with(s.week().with(m.page())))),
+          on(Message.LineRead.class, (s, m) -> Step.to(s.with(s.line().read(m.reading())))),
+          on(Message.Logged.class, Answers::logged),
+          on(Message.NotLogged.class, Answers::notLogged),
+          on(Message.NotLoggedAtOnce.class, Answers::notLoggedAtOnce),
+          on(Message.UndoFound.class, Answers::undoFound),
+          on(Message.Undone.class, Answers::undone),
+          on(Message.LinesRead.class, Answers::linesRead),
+          on(Message.LinesLogged.class, Answers::linesLogged),
+          on(Message.Changed.class, (s, m) -> again(s.home().saying(m.said(), Tone.DONE))),
+          on(Message.Timed.class, (s, m) -> again(s.home().saying(m.said(), Tone.DONE))),
+          on(Message.Amended.class, Answers::amended),
+          on(Message.FormOpened.class, (s, m) -> formOpened(s, m.form())),
+          on(Message.FormRead.class, Answers::formRead),
+          on(Message.FormRefused.class, (s, m) -> form(s, f -> f.refused(m.fault()))),
+          on(Message.FieldRefused.class, (s, m) -> form(s, f -> f.refused(m.key(), m.sentence()))),
+          on(Message.StartRead.class, Answers::startRead),
+          on(Message.PromptRefused.class, Answers::promptRefused),
+          on(Message.WentTo.class, Answers::wentTo),
+          on(Message.SessionsFound.class, Answers::sessionsFound),
+          on(Message.Failed.class, (s, m) -> Step.to(s.saying(m.sentence(), Tone.WRONG))));
+
   private Answers() {}
 
-  /** The line has become a session: it is empty again, and the day of the session is shown. */
-  static Step logged(State state, Message.Logged logged) {
-    Sheet there = state.sheet().on(logged.work().date()).of(logged.work().person());
-    State said =
-        state
-            .with(Line.EMPTY)
-            .keeping("")
-            .with(Focus.DAY)
-            .saying("Logged: " + logged.said(), Tone.DONE);
-    Step read = DayKeys.read(said, there);
-    return Step.to(read.state(), read.tasks().get(0), new Task.KeepDraft(""));
+  private static <M extends Message>
+      Map.Entry<Class<? extends Message>, BiFunction<State, Message, Step>> on(
+          Class<M> kind, BiFunction<State, M, Step> answer) {
+    return Map.entry(kind, (state, message) -> answer.apply(state, kind.cast(message)));
   }
 
-  static Step notLogged(State state, Message.NotLogged not) {
+  static Step follow(State state, Message message) {
+    return ALL.get(message.getClass()).apply(state, message);
+  }
+
+  private static Step dayRead(State state, Message.DayRead read) {
+    return Step.to(state.with(state.sheet().with(read.page())));
+  }
+
+  /** Reads the day again, and the week where that is what is shown. */
+  private static Step again(State state) {
+    Step day = DayKeys.read(state, state.sheet());
+    return state.where().base() == Focus.WEEK ? day.then(s -> BaseKeys.week(s, s.week())) : day;
+  }
+
+  /** The line has become a session: it is empty again, and the day of the session is shown. */
+  private static Step logged(State state, Message.Logged logged) {
+    Sheet there = state.sheet().on(logged.work().date()).of(logged.work().person());
+    boolean typed = state.line().sent();
+    State said =
+        (typed ? state.with(Line.EMPTY).keeping("") : state)
+            .with(Focus.DAY)
+            .saying("Logged: " + logged.said(), Tone.DONE);
+    Step read = DayKeys.read(said, there.seeking(logged.work().startMinute()));
+    return typed ? read.then(s -> Step.to(s, new Task.KeepDraft(""))) : read;
+  }
+
+  private static Step notLogged(State state, Message.NotLogged not) {
     return not.text().equals(state.line().text())
         ? Step.to(state.with(state.line().refused(not.fault())))
         : Step.to(state);
   }
 
-  static Step undoFound(State state, Message.UndoFound found) {
+  /** It goes into the line, where it can be mended, unless something is being typed there. */
+  private static Step notLoggedAtOnce(State state, Message.NotLoggedAtOnce not) {
+    return state.line().blank() && state.focus() == state.where().base()
+        ? Step.to(state.with(Focus.LINE).with(Line.of(not.text()).refused(not.fault())))
+        : Step.to(state.saying(not.fault().sentence(), Tone.WRONG));
+  }
+
+  private static Step amended(State state, Message.Amended amended) {
+    Sheet there = state.sheet().on(amended.work().date()).of(amended.work().person());
+    State said = state.with(Focus.DAY).saying("Changed to: " + amended.said(), Tone.DONE);
+    return DayKeys.read(said, there.seeking(amended.work().startMinute()));
+  }
+
+  private static Step undoFound(State state, Message.UndoFound found) {
     if (state.focus() != Focus.DAY) {
       return Step.to(state);
     }
@@ -35,27 +95,69 @@ final class Answers {
         .orElseGet(() -> Step.to(state.saying("There is nothing to take back.", Tone.DONE)));
   }
 
-  static Step undone(State state, Message.Undone undone) {
+  private static Step undone(State state, Message.Undone undone) {
     String said =
         undone
             .what()
             .map(what -> "Taken back: " + what + ".")
             .orElse("Something else was changed in the meantime; nothing was taken back.");
-    return DayKeys.read(state.saying(said, Tone.DONE), state.sheet());
+    return again(state.saying(said, Tone.DONE));
   }
 
-  static Step linesRead(State state, Message.LinesRead read) {
+  private static Step linesRead(State state, Message.LinesRead read) {
     return Step.to(state.asking(new Question.LogLines(read.lines(), read.person(), read.said())));
   }
 
   /** Shows the day of the last of them. */
-  static Step linesLogged(State state, Message.LinesLogged logged) {
-    String said = "Logged " + logged.count() + " sessions as one change.";
+  private static Step linesLogged(State state, Message.LinesLogged logged) {
     Sheet there = state.sheet().on(logged.last().date()).of(logged.last().person());
-    return DayKeys.read(state.saying(said, Tone.DONE), there);
+    State said = state.with(Focus.DAY).saying(logged.said(), Tone.DONE);
+    return DayKeys.read(said, there.seeking(logged.last().startMinute()));
   }
 
-  static Step failed(State state, Message.Failed failed) {
-    return Step.to(state.saying(failed.sentence(), Tone.WRONG));
+  // The form of the first run must not push away what was begun meanwhile.
+  private static Step formOpened(State state, Form form) {
+    boolean busy = state.focus() != state.where().base() || !state.line().blank();
+    return form.kind() == Form.Kind.FIRST && busy
+        ? Step.to(state)
+        : Step.to(state.with(form).with(Focus.FORM));
+  }
+
+  private static Step form(State state, UnaryOperator<Form> change) {
+    return Step.to(state.pages().form().map(change).map(state::with).orElse(state));
+  }
+
+  private static Step formRead(State state, Message.FormRead read) {
+    return form(state, form -> form.read(read.reading()));
+  }
+
+  private static Step startRead(State state, Message.StartRead read) {
+    Prompt prompt = state.pages().prompt();
+    return Step.to(state.with(prompt.with(prompt.line().read(read.reading()))));
+  }
+
+  private static Step promptRefused(State state, Message.PromptRefused not) {
+    Prompt prompt = state.pages().prompt();
+    return prompt.line().text().strip().equals(not.text())
+        ? Step.to(state.with(prompt.with(prompt.line().refused(not.fault()))))
+        : Step.to(state);
+  }
+
+  private static Step wentTo(State state, Message.WentTo went) {
+    State home = state.home();
+    return home.where().base() == Focus.WEEK
+        ? BaseKeys.week(home, home.week().on(went.date()))
+        : DayKeys.read(home, home.sheet().on(went.date()));
+  }
+
+  private static Step sessionsFound(State state, Message.SessionsFound answer) {
+    if (answer.task().before().isEmpty()) {
+      return state.focus() == Focus.PROMPT
+          ? Step.to(state.with(Found.of(answer.task().words(), answer.hits())).with(Focus.FOUND))
+          : Step.to(state);
+    }
+    Found found = state.pages().found();
+    boolean follows = found.last().equals(answer.task().before());
+    return Step.to(follows ? state.with(found.and(answer.hits())) : state);
   }
 }

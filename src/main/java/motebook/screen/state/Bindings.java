@@ -11,8 +11,13 @@ public final class Bindings {
   public static List<Binding> of(Focus focus) {
     return switch (focus) {
       case DAY -> DayKeys.ALL;
+      case WEEK -> WeekKeys.ALL;
       case LINE -> LineKeys.ALL;
+      case FORM -> FormKeys.ALL;
+      case PROMPT -> PromptKeys.ALL;
       case QUESTION -> QuestionKeys.ALL;
+      case FAVOURITES -> FavouriteKeys.ALL;
+      case FOUND -> FoundKeys.ALL;
       case NOTES, HELP -> PageKeys.ALL;
     };
   }

@@ -2,10 +2,14 @@ package motebook.screen.state;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import motebook.desk.Air;
 import motebook.desk.DayReport;
+import motebook.desk.Timing;
 import motebook.journal.Settings;
+import motebook.model.Favourite;
 import motebook.model.Session;
+import motebook.reference.Caution;
 
 /**
  * Everything that is shown of one day of one person.
@@ -15,6 +19,7 @@ import motebook.model.Session;
  * @param sessions everybody's sessions of the day, by start
  * @param people everybody in the book
  * @param settings the owner's choices
+ * @param ready what lies ready at the bench
  * @param bookEmpty whether the book holds no session at all
  */
 public record DayPage(
@@ -23,11 +28,34 @@ public record DayPage(
     List<Session> sessions,
     List<String> people,
     Settings settings,
+    Ready ready,
     boolean bookEmpty) {
   public DayPage {
     air = List.copyOf(air);
     sessions = List.copyOf(sessions);
     people = List.copyOf(people);
+  }
+
+  /** The lines that are said often. */
+  public List<Favourite> favourites() {
+    return ready.favourites();
+  }
+
+  /** The stopwatch of the person, if one is under way and the day is today. */
+  public Optional<Timing> timing() {
+    return ready.timing();
+  }
+
+  /** The cautions that the day calls for and that are not set aside. */
+  public List<Caution> cautions() {
+    return report.cautions().stream().filter(c -> !ready.setAside().contains(c.key())).toList();
+  }
+
+  /** The session that stands at an index of the list of the person's own; none that runs still. */
+  public Optional<Session> own(int index) {
+    return index < 0 || index >= report.sessions().size()
+        ? Optional.empty()
+        : Optional.of(report.sessions().get(index).source().session()).filter(s -> s.id() > 0);
   }
 
   /** The day. */

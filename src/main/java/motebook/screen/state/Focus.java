@@ -4,10 +4,20 @@ package motebook.screen.state;
 public enum Focus {
   /** The day. */
   DAY,
+  /** The week. */
+  WEEK,
   /** The line that is being typed. */
   LINE,
-  /** A question. */
+  /** A session, or the settings, by fields. */
+  FORM,
+  /** A short question that is answered by typing. */
+  PROMPT,
+  /** A question that is answered by yes or no. */
   QUESTION,
+  /** The lines that are said often. */
+  FAVOURITES,
+  /** The sessions that were found. */
+  FOUND,
   /** The cautions and remarks of the day in full. */
   NOTES,
   /** The list of keys. */

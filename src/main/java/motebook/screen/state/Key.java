@@ -27,6 +27,14 @@ public record Key(Name name, int character) {
     PAGE_UP,
     PAGE_DOWN,
     F1,
+    F2,
+    F3,
+    F4,
+    F5,
+    F6,
+    F7,
+    F8,
+    F9,
     CLOSED,
     OTHER
   }

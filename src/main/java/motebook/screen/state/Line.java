@@ -15,10 +15,12 @@ import motebook.model.Text;
  * @param reading what was last made of it, possibly of an earlier text
  * @param pick which completion stands in the text, or −1 for none
  * @param sent whether it is on its way into the book
+ * @param past which line said before stands in it, 0 for the last, or −1 for none
  */
-public record Line(String text, int caret, Optional<Reading> reading, int pick, boolean sent) {
+public record Line(
+    String text, int caret, Optional<Reading> reading, int pick, boolean sent, int past) {
   /** Nothing typed. */
-  public static final Line EMPTY = new Line("", 0, Optional.empty(), -1, false);
+  public static final Line EMPTY = new Line("", 0, Optional.empty(), -1, false, -1);
 
   /** The longest line that is taken, in characters; what goes beyond is not typed. */
   public static final int LONGEST = 5000;
@@ -47,11 +49,11 @@ public record Line(String text, int caret, Optional<Reading> reading, int pick, 
   }
 
   private Line changed(String newText, int newCaret) {
-    return new Line(newText, newCaret, reading, -1, false);
+    return new Line(newText, newCaret, reading, -1, false, past);
   }
 
   private Line at(int newCaret) {
-    return new Line(text, newCaret, reading, pick, sent);
+    return new Line(text, newCaret, reading, pick, sent, past);
   }
 
   Line left() {
@@ -110,7 +112,7 @@ public record Line(String text, int caret, Optional<Reading> reading, int pick, 
     int next = pick < 0 ? (by > 0 ? 0 : choices.size() - 1) : pick + by;
     int turned = Math.floorMod(next, choices.size());
     String choice = choices.get(turned);
-    return new Line(choice, choice.length(), reading, turned, false);
+    return new Line(choice, choice.length(), reading, turned, false, past);
   }
 
   /** What it could become, best first; none unless they were found for this text. */
@@ -133,15 +135,32 @@ public record Line(String text, int caret, Optional<Reading> reading, int pick, 
     }
     Reading kept =
         pick < 0 ? fresh : new Reading(fresh.text(), fresh.understood(), fresh.fault(), choices());
-    return new Line(text, caret, Optional.of(kept), pick, sent);
+    return new Line(text, caret, Optional.of(kept), pick, sent, past);
   }
 
   Line sending() {
-    return new Line(text, caret, reading, pick, true);
+    return new Line(text, caret, reading, pick, true, past);
   }
 
   Line refused(Fault fault) {
     Reading refusal = new Reading(text, Optional.empty(), Optional.of(fault), choices());
-    return new Line(text, caret, Optional.of(refusal), -1, false);
+    return new Line(text, caret, Optional.of(refusal), -1, false, past);
+  }
+
+  /**
+   * Another of the lines said before in the place of the text; itself beyond their ends. What was
+   * typed is given up only where it is such a line or empty.
+   *
+   * @param lines newest first
+   * @param by 1 for an older one, −1 for a newer one
+   */
+  Line recalled(List<String> lines, int by) {
+    boolean typed = !blank() && (past < 0 || past >= lines.size() || !lines.get(past).equals(text));
+    int next = past + by;
+    if (typed || next >= lines.size() || next < -1) {
+      return this;
+    }
+    String recalled = next < 0 ? "" : lines.get(next);
+    return new Line(recalled, recalled.length(), reading, -1, false, next);
   }
 }

@@ -4,36 +4,42 @@ import static motebook.screen.state.Binding.on;
 
 import java.util.List;
 import java.util.function.Function;
-import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import motebook.screen.state.Notice.Tone;
 
 /** The keys of the line that is being typed. */
 final class LineKeys {
+  private static final Typing TYPING =
+      new Typing(State::line, LineKeys::changed, (state, line) -> Step.to(state.with(line)));
+
   static final List<Binding> ALL =
-      List.of(
-          on(Key.Name.ENTER, "Enter", "log it", "log what is read back", LineKeys::log),
-          on(Key.Name.TAB, "Tab", "complete", "finish the word; again for another", completed(1)),
-          on(
-              Key.Name.ESCAPE,
-              "Esc",
-              "back to the day",
-              "back to the day; the line stays",
-              LineKeys::close),
-          on(Key.Name.F1, "F1", "help", "these keys", s -> Step.to(DayKeys.opened(s, Focus.HELP))),
-          on(Key.control('u'), "Ctrl-U", "clear", "empty the line", edit(line -> Line.EMPTY)),
-          on(Key.Name.BACK_TAB, "Shift-Tab", "", "the choice before", completed(-1)),
-          on(Key.control('w'), "Ctrl-W", "", "delete the word before", edit(Line::withoutWord)),
-          on(
-              Key.Name.BACKSPACE,
-              "Backspace",
-              "",
-              "delete the character before",
-              edit(Line::backspace)),
-          on(Key.Name.DELETE, "Delete", "", "delete the character under it", edit(Line::delete)),
-          on(Key.Name.LEFT, "←", "", "one character back", moved(Line::left)),
-          on(Key.Name.RIGHT, "→", "", "one character on", moved(Line::right)),
-          on(Key.Name.HOME, "Home", "", "to the beginning", moved(Line::home)),
-          on(Key.Name.END, "End", "", "to the end", moved(Line::end)),
-          on(Key.control('c'), "Ctrl-C", "", "quit; the line is kept", DayKeys::leave));
+      Stream.concat(
+              Stream.of(
+                  on(Key.Name.ENTER, "Enter", "log it", "log what is read back", LineKeys::log),
+                  on(
+                      Key.Name.TAB,
+                      "Tab",
+                      "complete",
+                      "finish the word; again for another",
+                      TYPING.completed(1)),
+                  on(
+                      Key.Name.ESCAPE,
+                      "Esc",
+                      "back to the day",
+                      "back to the day; the line stays",
+                      LineKeys::close),
+                  on(Key.Name.UP, "↑", "earlier lines", "a line you said before", recalled(1)),
+                  on(Key.Name.DOWN, "↓", "", "a line you said after that", recalled(-1)),
+                  on(
+                      Key.Name.F1,
+                      "F1",
+                      "help",
+                      "these keys",
+                      s -> Step.to(BaseKeys.opened(s, Focus.HELP))),
+                  on(Key.Name.BACK_TAB, "Shift-Tab", "", "the choice before", TYPING.completed(-1)),
+                  on(Key.control('c'), "Ctrl-C", "", "quit; the line is kept", BaseKeys::leave)),
+              TYPING.keys().stream())
+          .toList();
 
   private LineKeys() {}
 
@@ -54,17 +60,19 @@ final class LineKeys {
     return Step.to(state.with(line), new Task.ReadLine(line.text(), state.sheet().person()));
   }
 
-  private static Function<State, Step> edit(UnaryOperator<Line> change) {
-    return state -> changed(state, change.apply(state.line()));
+  /** Puts a text into the line to be changed there, unless something is being typed already. */
+  static Step offered(State state, String text) {
+    return state.line().blank()
+        ? changed(state.with(Focus.LINE), Line.of(text))
+        : Step.to(
+            state.saying(
+                "A line is being typed: log it or clear it first, then try again.", Tone.WRONG));
   }
 
-  private static Function<State, Step> moved(UnaryOperator<Line> change) {
-    return state -> Step.to(state.with(change.apply(state.line())));
-  }
-
-  private static Function<State, Step> completed(int by) {
+  private static Function<State, Step> recalled(int by) {
     return state -> {
-      Line line = state.line().completed(by);
+      List<String> lines = state.sheet().page().map(p -> p.ready().recent()).orElse(List.of());
+      Line line = state.line().recalled(lines, by);
       return line.equals(state.line()) ? Step.to(state) : changed(state, line);
     };
   }
@@ -81,6 +89,6 @@ final class LineKeys {
   }
 
   private static Step close(State state) {
-    return Step.to(state.with(Focus.DAY));
+    return Step.to(state.home());
   }
 }

@@ -1,8 +1,10 @@
 package motebook.screen.state;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import motebook.model.Session;
 import motebook.model.Work;
 
 /** Something that happened: a key, the clock, or the answer of a task. */
@@ -47,8 +49,51 @@ public sealed interface Message {
   }
 
   /** Several lines were logged, the last of them being this work. */
-  record LinesLogged(int count, Work last) implements Message {}
+  record LinesLogged(Work last, String said) implements Message {}
 
   /** A task could not be done; the sentence says why. */
   record Failed(String sentence) implements Message {}
+
+  /** A week was read and reckoned. */
+  record WeekRead(WeekPage page) implements Message {}
+
+  /** A line that was not typed was not logged. */
+  record NotLoggedAtOnce(String text, Fault fault) implements Message {}
+
+  /** Something was written that is no new session; the day may look otherwise now. */
+  record Changed(String said) implements Message {}
+
+  /** A session was changed to this work. */
+  record Amended(Work work, String said) implements Message {}
+
+  /** A form was opened. */
+  record FormOpened(Form form) implements Message {}
+
+  /** A form was read; it may have been filled in further since. */
+  record FormRead(Reading reading) implements Message {}
+
+  /** A form was not written; the fault may point into its line. */
+  record FormRefused(Fault fault) implements Message {}
+
+  /** A form was not written because of one of its fields. */
+  record FieldRefused(String key, String sentence) implements Message {}
+
+  /** What the stopwatch is to be started for was read. */
+  record StartRead(Reading reading) implements Message {}
+
+  /** What was typed in answer to a short question cannot be done. */
+  record PromptRefused(String text, Fault fault) implements Message {}
+
+  /** The stopwatch was started, or paused, or goes on. */
+  record Timed(String said) implements Message {}
+
+  /** A day that was asked for by words. */
+  record WentTo(LocalDate date) implements Message {}
+
+  /** Sessions that were found, in answer to the task. */
+  record SessionsFound(Task.Find task, List<Session> hits) implements Message {
+    public SessionsFound {
+      hits = List.copyOf(hits);
+    }
+  }
 }

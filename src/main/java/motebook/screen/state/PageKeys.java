@@ -19,12 +19,12 @@ final class PageKeys {
           on('q', "", "close this page", PageKeys::close),
           on('?', "", "close this page", PageKeys::close),
           on(Key.Name.F1, "F1", "", "close this page", PageKeys::close),
-          on(Key.control('c'), "Ctrl-C", "", "quit", DayKeys::leave));
+          on(Key.control('c'), "Ctrl-C", "", "quit", BaseKeys::leave));
 
   private PageKeys() {}
 
   private static Step close(State state) {
-    return Step.to(state.with(state.back()));
+    return Step.to(state.closed());
   }
 
   private static Step scroll(State state, int by) {

@@ -1,6 +1,7 @@
 package motebook.screen.state;
 
 import java.util.List;
+import motebook.model.Session;
 
 /** Something that is done only after a yes. */
 public sealed interface Question {
@@ -61,6 +62,51 @@ public sealed interface Question {
     @Override
     public String left() {
       return "Nothing was logged.";
+    }
+  }
+
+  /**
+   * Whether a session is to be deleted.
+   *
+   * @param session which
+   * @param said when and what it was
+   */
+  record Delete(Session session, String said) implements Question {
+    @Override
+    public String text() {
+      return "Delete this? " + said;
+    }
+
+    @Override
+    public Task task() {
+      return new Task.Delete(session);
+    }
+
+    @Override
+    public String left() {
+      return "Nothing was deleted.";
+    }
+  }
+
+  /**
+   * Whether a favourite is to be forgotten.
+   *
+   * @param name its name
+   */
+  record Forget(String name) implements Question {
+    @Override
+    public String text() {
+      return "Forget the favourite \"" + name + "\"? What was logged with it stays.";
+    }
+
+    @Override
+    public Task task() {
+      return new Task.RemoveFavourite(name);
+    }
+
+    @Override
+    public String left() {
+      return "Nothing was forgotten.";
     }
   }
 }

@@ -12,17 +12,17 @@ final class QuestionKeys {
           on('y', "yes", "yes, do it", QuestionKeys::yes),
           on('n', "no", "no, leave it as it is", QuestionKeys::no),
           on(Key.Name.ESCAPE, "Esc", "", "no, leave it as it is", QuestionKeys::no),
-          on(Key.control('c'), "Ctrl-C", "", "quit; nothing is done", DayKeys::leave));
+          on(Key.control('c'), "Ctrl-C", "", "quit; nothing is done", BaseKeys::leave));
 
   private QuestionKeys() {}
 
   private static Step yes(State state) {
     Task[] tasks = state.question().stream().map(Question::task).toArray(Task[]::new);
-    return Step.to(state.with(Focus.DAY).quiet(), tasks);
+    return Step.to(state.home().quiet(), tasks);
   }
 
   private static Step no(State state) {
     String left = state.question().map(Question::left).orElse("");
-    return Step.to(state.with(Focus.DAY).saying(left, Tone.DONE));
+    return Step.to(state.home().saying(left, Tone.DONE));
   }
 }

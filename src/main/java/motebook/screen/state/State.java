@@ -7,12 +7,9 @@ import java.util.Optional;
 /**
  * All that the screens know; what is drawn follows from it alone.
  *
- * @param size of the terminal
- * @param look the characters that it can show
- * @param now local time
- * @param focus what the keys act on
- * @param back what they act on again when a page over it is closed
- * @param sheet the day that is looked at
+ * @param surface what is drawn on, and when
+ * @param where what the keys act on
+ * @param pages what is shown on each page
  * @param line the line that is being typed
  * @param kept the line as it was last kept on the disk
  * @param notice what has just happened
@@ -20,12 +17,9 @@ import java.util.Optional;
  * @param over whether the person wants to leave
  */
 public record State(
-    Size size,
-    Look look,
-    LocalDateTime now,
-    Focus focus,
-    Focus back,
-    Sheet sheet,
+    Surface surface,
+    Where where,
+    Pages pages,
     Line line,
     String kept,
     Notice notice,
@@ -41,12 +35,9 @@ public record State(
       Size size, Look look, LocalDateTime now, LocalDate day, String draft) {
     Line line = Line.of(draft);
     return new State(
-        size,
-        look,
-        now,
-        Focus.DAY,
-        Focus.DAY,
-        Sheet.of(day),
+        new Surface(size, look, now),
+        Where.OPENING,
+        Pages.of(day),
         line,
         line.text(),
         Notice.NONE,
@@ -54,61 +45,118 @@ public record State(
         false);
   }
 
+  /** Size of the terminal. */
+  public Size size() {
+    return surface.size();
+  }
+
+  /** The characters that it can show. */
+  public Look look() {
+    return surface.look();
+  }
+
+  /** Local time. */
+  public LocalDateTime now() {
+    return surface.now();
+  }
+
   /** Today's date. */
   public LocalDate today() {
-    return now.toLocalDate();
+    return now().toLocalDate();
+  }
+
+  /** What the keys act on. */
+  public Focus focus() {
+    return where.focus();
+  }
+
+  /** The day that is looked at. */
+  public Sheet sheet() {
+    return pages.sheet();
+  }
+
+  /** The week that is looked at. */
+  public WeekSheet week() {
+    return pages.week();
+  }
+
+  State with(Surface other) {
+    return new State(other, where, pages, line, kept, notice, question, over);
   }
 
   State with(Size other) {
-    return new State(other, look, now, focus, back, sheet, line, kept, notice, question, over);
+    return with(new Surface(other, look(), now()));
   }
 
   State at(LocalDateTime other) {
-    return new State(size, look, other, focus, back, sheet, line, kept, notice, question, over);
+    return with(new Surface(size(), look(), other));
   }
 
+  private State with(Where other) {
+    return new State(surface, other, pages, line, kept, notice, Optional.empty(), over);
+  }
+
+  /** With another focus; a question is left unanswered. */
   State with(Focus other) {
-    return new State(
-        size, look, now, other, focus, sheet, line, kept, notice, Optional.empty(), over);
+    return with(where.to(other));
+  }
+
+  /** Back to the page that lies below what is closed. */
+  State closed() {
+    return with(where.closed());
+  }
+
+  /** Back to the day or the week, whichever was shown last. */
+  State home() {
+    return with(where.home());
+  }
+
+  State with(Pages other) {
+    return new State(surface, where, other, line, kept, notice, question, over);
   }
 
   State with(Sheet other) {
-    return new State(size, look, now, focus, back, other, line, kept, notice, question, over);
+    return with(pages.with(other));
+  }
+
+  State with(WeekSheet other) {
+    return with(pages.with(other));
+  }
+
+  State with(Form other) {
+    return with(pages.with(Optional.of(other)));
+  }
+
+  State with(Prompt other) {
+    return with(pages.with(other));
+  }
+
+  State with(Found other) {
+    return with(pages.with(other));
   }
 
   State with(Line other) {
-    return new State(size, look, now, focus, back, sheet, other, kept, notice, question, over);
+    return new State(surface, where, pages, other, kept, notice, question, over);
   }
 
   State keeping(String draft) {
-    return new State(size, look, now, focus, back, sheet, line, draft, notice, question, over);
+    return new State(surface, where, pages, line, draft, notice, question, over);
   }
 
   State saying(String text, Notice.Tone tone) {
-    Notice said = new Notice(text, tone);
-    return new State(size, look, now, focus, back, sheet, line, kept, said, question, over);
+    return new State(surface, where, pages, line, kept, new Notice(text, tone), question, over);
   }
 
   State quiet() {
-    return new State(size, look, now, focus, back, sheet, line, kept, Notice.NONE, question, over);
+    return new State(surface, where, pages, line, kept, Notice.NONE, question, over);
   }
 
   State asking(Question other) {
     return new State(
-        size,
-        look,
-        now,
-        Focus.QUESTION,
-        focus,
-        sheet,
-        line,
-        kept,
-        notice,
-        Optional.of(other),
-        over);
+        surface, where.to(Focus.QUESTION), pages, line, kept, notice, Optional.of(other), over);
   }
 
   State leaving() {
-    return new State(size, look, now, focus, back, sheet, line, kept, notice, question, true);
+    return new State(surface, where, pages, line, kept, notice, question, true);
   }
 }

@@ -1,6 +1,8 @@
 package motebook.screen.state;
 
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * What follows from a message.
@@ -21,5 +23,11 @@ public record Step(State state, List<Task> tasks) {
   /** A step that asks for something. */
   static Step to(State state, Task... tasks) {
     return new Step(state, List.of(tasks));
+  }
+
+  /** The step that follows from another one after this; the tasks of both are done in order. */
+  Step then(Function<State, Step> next) {
+    Step after = next.apply(state);
+    return new Step(after.state, Stream.concat(tasks.stream(), after.tasks.stream()).toList());
   }
 }

@@ -2,6 +2,8 @@ package motebook.screen.state;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import motebook.model.Session;
 
 /** Something to be done with the book; its answer comes back as a message. */
 public sealed interface Task {
@@ -44,4 +46,65 @@ public sealed interface Task {
 
   /** Keep the line that is being typed, lest it be lost; an empty one is forgotten. */
   record KeepDraft(String text) implements Task {}
+
+  /** Read and reckon a week and those before it. */
+  record ReadWeek(LocalDate monday, String person) implements Task {}
+
+  /** Log the work of a session again, ending now. */
+  record LogAgain(long session, String person) implements Task {}
+
+  /** Log a line that was not typed, such as a favourite. */
+  record LogAtOnce(String text, String person) implements Task {}
+
+  /** Delete a session. */
+  record Delete(Session session) implements Task {}
+
+  /** Open a form on a session, or on a new one of a day where there is none. */
+  record OpenForm(Optional<Session> session, LocalDate date, String person) implements Task {}
+
+  /** Open the form of the settings. */
+  record OpenSettings(Form.Kind kind) implements Task {}
+
+  /** Open the form of the settings if nothing was ever written into the book. */
+  record OpenFirst() implements Task {}
+
+  /** Read what a form says and reckon what it would make of its day; nothing is written. */
+  record ReadForm(Form form, String person) implements Task {}
+
+  /** Write what a form says into the book. */
+  record SaveForm(Form form, String person) implements Task {}
+
+  /** Set cautions aside for a day. */
+  record SetAside(LocalDate date, String person, List<String> cautions) implements Task {
+    public SetAside {
+      cautions = List.copyOf(cautions);
+    }
+  }
+
+  /** Bring back all cautions of a day. */
+  record BringBack(LocalDate date, String person) implements Task {}
+
+  /** Read what the stopwatch is to be started for; nothing is written. */
+  record ReadStart(String text, String person) implements Task {}
+
+  /** Start the stopwatch. */
+  record Start(String text, String person) implements Task {}
+
+  /** Pause the stopwatch, or go on with it where it is paused. */
+  record PauseOrGoOn(String person) implements Task {}
+
+  /** Stop the stopwatch and log what it timed. */
+  record Stop(String person) implements Task {}
+
+  /** Find the day that is meant by some words. */
+  record GoTo(String text) implements Task {}
+
+  /** Find sessions; further ones where some were found before. */
+  record Find(String words, Optional<Session> before) implements Task {}
+
+  /** Keep the work of a session as a favourite. */
+  record AddFavourite(String name, Session session) implements Task {}
+
+  /** Forget a favourite. */
+  record RemoveFavourite(String name) implements Task {}
 }

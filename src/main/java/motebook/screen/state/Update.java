@@ -1,6 +1,9 @@
 package motebook.screen.state;
 
 import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import motebook.screen.state.Notice.Tone;
 
 /** What follows from a message; nothing outside is touched. */
@@ -11,7 +14,7 @@ public final class Update {
   public static Step open(State state) {
     Task.ReadDay day = new Task.ReadDay(state.sheet().date(), state.sheet().person());
     return state.line().blank()
-        ? Step.to(state, day)
+        ? Step.to(state, day, new Task.OpenFirst())
         : Step.to(
             state.saying("A line was left unfinished: Enter goes on with it.", Tone.ASKED), day);
   }
@@ -21,66 +24,66 @@ public final class Update {
     if (message instanceof Message.Pressed pressed) {
       return pressed(state.focus() == Focus.QUESTION ? state : state.quiet(), pressed.key());
     } else if (message instanceof Message.Pasted pasted) {
-      return LineKeys.pasted(state.quiet(), pasted.text());
+      return pasted(state.quiet(), pasted.text());
     } else if (message instanceof Message.Resized resized) {
       return Step.to(state.with(resized.size()));
     } else if (message instanceof Message.Ticked ticked) {
       return ticked(state, ticked.now());
     }
-    return answered(state, message);
+    return Answers.follow(state, message);
   }
 
   private static Step pressed(State state, Key key) {
     if (key.name() == Key.Name.CLOSED) {
-      return DayKeys.leave(state);
+      return BaseKeys.leave(state);
     }
     return Bindings.of(state.focus(), key)
         .map(binding -> binding.act().by(state, key))
-        .orElseGet(() -> typed(state, key));
+        .orElseGet(() -> key.types() ? typed(state, key.typed()) : Step.to(state));
   }
 
-  private static Step typed(State state, Key key) {
-    return state.focus() == Focus.LINE && key.types()
-        ? LineKeys.typed(state, key.typed())
-        : Step.to(state);
+  private static Step typed(State state, String text) {
+    return switch (state.focus()) {
+      case LINE -> LineKeys.typed(state, text);
+      case PROMPT -> PromptKeys.typed(state, text);
+      case FORM -> FormKeys.typed(state, text);
+      default -> Step.to(state);
+    };
+  }
+
+  // What is pasted goes where something is being typed, else into the line.
+  private static Step pasted(State state, String text) {
+    return switch (state.focus()) {
+      case PROMPT, FORM -> typed(state, text);
+      default -> LineKeys.pasted(state, text);
+    };
   }
 
   // Past midnight a day that was today's goes on to the new day.
   private static Step ticked(State state, LocalDateTime now) {
-    boolean turned = state.sheet().date().equals(state.today()) && !onSameDay(state, now);
+    boolean turned =
+        state.sheet().date().equals(state.today()) && !now.toLocalDate().equals(state.today());
     State later = state.at(now);
     if (turned && later.focus() == Focus.DAY) {
       return DayKeys.read(later, later.sheet().on(later.today()));
     }
-    Task look = new Task.LookAgain(state.sheet().date(), state.sheet().person());
-    String text = state.line().text();
-    return text.equals(state.kept())
-        ? Step.to(later, look)
-        : Step.to(later.keeping(text), look, new Task.KeepDraft(text));
+    List<Task> tasks = new ArrayList<>(List.of(look(later, timed(state, now))));
+    Optional<String> unkept =
+        Optional.of(state.line().text()).filter(text -> !text.equals(state.kept()));
+    unkept.ifPresent(text -> tasks.add(new Task.KeepDraft(text)));
+    return new Step(unkept.map(later::keeping).orElse(later), tasks);
   }
 
-  private static boolean onSameDay(State state, LocalDateTime now) {
-    return now.toLocalDate().equals(state.today());
+  // A stopwatch that is under way moves the day's figures each minute.
+  private static boolean timed(State state, LocalDateTime now) {
+    boolean watched = state.sheet().current().flatMap(DayPage::timing).isPresent();
+    return watched && !now.equals(state.now());
   }
 
-  private static Step answered(State state, Message message) {
-    if (message instanceof Message.DayRead read) {
-      return Step.to(state.with(state.sheet().with(read.page())));
-    } else if (message instanceof Message.LineRead read) {
-      return Step.to(state.with(state.line().read(read.reading())));
-    } else if (message instanceof Message.Logged logged) {
-      return Answers.logged(state, logged);
-    } else if (message instanceof Message.NotLogged not) {
-      return Answers.notLogged(state, not);
-    } else if (message instanceof Message.UndoFound found) {
-      return Answers.undoFound(state, found);
-    } else if (message instanceof Message.Undone undone) {
-      return Answers.undone(state, undone);
-    } else if (message instanceof Message.LinesRead read) {
-      return Answers.linesRead(state, read);
-    } else if (message instanceof Message.LinesLogged logged) {
-      return Answers.linesLogged(state, logged);
-    }
-    return Answers.failed(state, (Message.Failed) message);
+  private static Task look(State state, boolean again) {
+    Sheet sheet = state.sheet();
+    return again
+        ? new Task.ReadDay(sheet.date(), sheet.person())
+        : new Task.LookAgain(sheet.date(), sheet.person());
   }
 }

@@ -87,6 +87,14 @@ final class Keyboard {
               case PageUp -> Key.Name.PAGE_UP;
               case PageDown -> Key.Name.PAGE_DOWN;
               case F1 -> Key.Name.F1;
+              case F2 -> Key.Name.F2;
+              case F3 -> Key.Name.F3;
+              case F4 -> Key.Name.F4;
+              case F5 -> Key.Name.F5;
+              case F6 -> Key.Name.F6;
+              case F7 -> Key.Name.F7;
+              case F8 -> Key.Name.F8;
+              case F9 -> Key.Name.F9;
               case EOF -> Key.Name.CLOSED;
               default -> Key.Name.OTHER;
             }));

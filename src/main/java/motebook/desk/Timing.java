@@ -1,0 +1,128 @@
+package motebook.desk;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import motebook.model.Session;
+import motebook.model.Stopwatch;
+import motebook.model.Work;
+
+/**
+ * What a stopwatch says of its day: the work so far as sessions that are not logged yet, how long
+ * it could go on like this before the limit, and how long the dust will be in the air.
+ *
+ * @param watch the stopwatch
+ * @param works what would be logged if it were stopped now, one for each stretch
+ * @param minutes worked so far
+ * @param minutesLeft until the headline figure outside reaches the limit at this rate, 0 where it
+ *     has; empty where it does not on this day, or no limit applies
+ * @param clearAt the minute of the day at which the fine dust of the room would have fallen to a
+ *     tenth if the work ended now; empty where there is none, or it does not on this day
+ */
+public record Timing(
+    Stopwatch watch, List<Work> works, int minutes, OptionalInt minutesLeft, OptionalInt clearAt) {
+  private static final int DAY_ENDS = 24 * 60;
+  private static final double A_TENTH = 0.1;
+
+  public Timing {
+    works = List.copyOf(works);
+  }
+
+  /**
+   * Reckons a stopwatch.
+   *
+   * @param works what would be logged if it were stopped now, in order
+   * @param sessions everybody's sessions of the day, these works not among them
+   * @param shop the shop as it is on the day
+   */
+  public static Timing of(
+      Stopwatch watch, List<Work> works, LocalDateTime now, List<Session> sessions, Shop shop) {
+    int minutes = works.stream().mapToInt(Work::minutes).sum();
+    List<Work> today = works.stream().filter(w -> w.date().equals(now.toLocalDate())).toList();
+    if (today.isEmpty()) {
+      return new Timing(watch, works, minutes, OptionalInt.empty(), OptionalInt.empty());
+    }
+    OptionalInt left = watch.running() ? minutesLeft(today, sessions, shop) : OptionalInt.empty();
+    return new Timing(watch, works, minutes, left, clearAt(today, sessions, shop));
+  }
+
+  /** The sessions of a day with work that is not logged yet; it has no number. */
+  public static List<Session> with(List<Session> sessions, List<Work> works) {
+    List<Session> all = new ArrayList<>(sessions);
+    for (int i = 0; i < works.size(); i++) {
+      all.add(new Session(-1 - i, works.get(i)));
+    }
+    return all;
+  }
+
+  private static OptionalInt minutesLeft(List<Work> works, List<Session> sessions, Shop shop) {
+    int most =
+        Math.min(Work.LONGEST_MINUTES - last(works).minutes(), DAY_ENDS - last(works).endMinute());
+    if (!over(works, most, sessions, shop)) {
+      return OptionalInt.empty();
+    }
+    int under = -1;
+    int over = most;
+    while (over - under > 1) {
+      int middle = (under + over) / 2;
+      if (over(works, middle, sessions, shop)) {
+        over = middle;
+      } else {
+        under = middle;
+      }
+    }
+    return OptionalInt.of(over);
+  }
+
+  private static Work last(List<Work> works) {
+    return works.get(works.size() - 1);
+  }
+
+  // A day's dose only grows with the time worked, so halving finds the first minute over it.
+  private static boolean over(List<Work> works, int extra, List<Session> sessions, Shop shop) {
+    List<Work> longer = new ArrayList<>(works.subList(0, works.size() - 1));
+    longer.add(lasting(last(works), last(works).minutes() + extra));
+    LocalDate date = last(works).date();
+    DayReckoning day = new DayReckoning(date, last(works).person(), with(sessions, longer), shop);
+    return HeldLimit.of(day).map(held -> held.ratio() >= 1).orElse(false);
+  }
+
+  private static Work lasting(Work work, int minutes) {
+    return new Work(
+        work.person(),
+        work.place(),
+        work.date(),
+        work.start(),
+        minutes,
+        work.operation(),
+        work.material(),
+        work.controls(),
+        work.mask(),
+        work.note());
+  }
+
+  private static OptionalInt clearAt(List<Work> works, List<Session> sessions, Shop shop) {
+    return clearAt(last(works), with(sessions, works), shop);
+  }
+
+  /**
+   * The minute of the day at which the fine dust of the room will have fallen to a tenth of what it
+   * is when some work ends; empty where there is none, or it does not on that day.
+   *
+   * @param sessions everybody's sessions of the day, that work among them
+   */
+  public static OptionalInt clearAt(Work last, List<Session> sessions, Shop shop) {
+    DayReckoning day = new DayReckoning(last.date(), last.person(), sessions, shop);
+    Optional<RoomDay> room = day.room(last.place());
+    double end = room.map(air -> air.at(last.endMinute()).fine()).orElse(0.0);
+    return end == 0
+        ? OptionalInt.empty()
+        : IntStream.range(last.endMinute(), DAY_ENDS)
+            .filter(minute -> room.get().at(minute).fine() <= A_TENTH * end)
+            .findFirst();
+  }
+}

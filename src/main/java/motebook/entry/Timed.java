@@ -1,0 +1,118 @@
+package motebook.entry;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import motebook.model.Refusal;
+import motebook.model.Stopwatch;
+import motebook.model.Stopwatch.Stretch;
+import motebook.model.Work;
+
+/** Timed work as sessions: one for each stretch between pauses, parted at midnight. */
+public final class Timed {
+  private final Stopwatch watch;
+  private final Scene scene;
+  private final ZoneId zone;
+  private final List<Work> works = new ArrayList<>();
+
+  private Timed(Stopwatch watch, Scene scene, ZoneId zone) {
+    this.watch = watch;
+    this.scene = scene;
+    this.zone = zone;
+  }
+
+  /**
+   * What a stopwatch has timed until a moment, in order. A stretch is rounded to whole minutes, and
+   * one of under half a minute is left out.
+   *
+   * @param zone where the clock on the wall is read
+   * @throws Refusal if its line can no longer be read, because a name in it is gone
+   */
+  public static List<Work> works(Stopwatch watch, Instant now, ZoneId zone, Scene scene) {
+    Timed timed = new Timed(watch, scene, zone);
+    watch.stretches().forEach(stretch -> timed.add(stretch, now));
+    return List.copyOf(timed.works);
+  }
+
+  /**
+   * Reads what a stopwatch is to time: a spoken line without its duration and without a time.
+   *
+   * @return the work with a duration of one minute
+   * @throws Refusal as {@link SpokenLine#read}; its offsets point into the line as given
+   */
+  public static Work read(String line, Scene scene) {
+    String minute = "1m ";
+    try {
+      return SpokenLine.read(minute + line, at(scene, scene.today()));
+    } catch (Refusal refusal) {
+      int from = refusal.from() - minute.length();
+      throw from < 0
+          ? new Refusal(refusal.getMessage())
+          : new Refusal(refusal.getMessage(), from, refusal.to() - minute.length());
+    }
+  }
+
+  // At noon a minute that has just ended lies on the same day.
+  private static Scene at(Scene scene, LocalDate date) {
+    return new Scene(
+        date.atTime(LocalTime.NOON),
+        scene.person(),
+        scene.place(),
+        scene.people(),
+        scene.places(),
+        scene.respirators(),
+        scene.reference());
+  }
+
+  private void add(Stretch stretch, Instant now) {
+    long minutes = Math.round(stretch.until(now).toSeconds() / 60.0);
+    LocalDateTime from = earliest(local(stretch.began()));
+    LocalDateTime to = local(stretch.began()).plusMinutes(minutes);
+    while (from.isBefore(to)) {
+      LocalDateTime midnight = from.toLocalDate().plusDays(1).atStartOfDay();
+      LocalDateTime longest = from.plusMinutes(Work.LONGEST_MINUTES);
+      LocalDateTime end = earlier(earlier(midnight, longest), to);
+      works.add(work(from, (int) Duration.between(from, end).toMinutes()));
+      from = end;
+    }
+  }
+
+  private LocalDateTime local(Instant instant) {
+    return LocalDateTime.ofInstant(instant, zone).truncatedTo(ChronoUnit.MINUTES);
+  }
+
+  // Rounding may carry a stretch into the minute in which the next one began.
+  private LocalDateTime earliest(LocalDateTime began) {
+    if (works.isEmpty()) {
+      return began;
+    }
+    Work before = works.get(works.size() - 1);
+    LocalDateTime free = before.date().atTime(before.start()).plusMinutes(before.minutes());
+    return free.isAfter(began) ? free : began;
+  }
+
+  private static LocalDateTime earlier(LocalDateTime one, LocalDateTime other) {
+    return one.isBefore(other) ? one : other;
+  }
+
+  private Work work(LocalDateTime from, int minutes) {
+    Work said = SpokenLine.read("1m " + watch.line(), at(scene, from.toLocalDate()));
+    return new Work(
+        watch.person(),
+        said.place(),
+        from.toLocalDate(),
+        from.toLocalTime(),
+        minutes,
+        said.operation(),
+        said.material(),
+        said.controls(),
+        said.mask(),
+        said.note());
+  }
+}

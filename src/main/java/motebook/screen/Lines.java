@@ -1,0 +1,136 @@
+package motebook.screen;
+
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import motebook.desk.Day;
+import motebook.desk.DayReport;
+import motebook.desk.Intake;
+import motebook.desk.Ledger;
+import motebook.entry.Habits;
+import motebook.entry.Scene;
+import motebook.entry.SpokenLine;
+import motebook.journal.Book;
+import motebook.journal.Settings;
+import motebook.model.Refusal;
+import motebook.model.Session;
+import motebook.model.Work;
+import motebook.reference.Reference;
+import motebook.screen.state.Fault;
+import motebook.screen.state.Message;
+import motebook.screen.state.Reading;
+import motebook.screen.state.Reading.Understood;
+import motebook.screen.state.Task;
+
+/** Reads lines and says what they would make of their day; writes nothing. */
+final class Lines {
+  private static final int HABITS_FROM = 300;
+
+  private final Book book;
+  private final Clock clock;
+  private final Ledger ledger;
+  private Optional<Known> known = Optional.empty();
+
+  /** The habits of somebody, as the book stood when they were read. */
+  private record Known(Scene scene, Habits habits) {}
+
+  Lines(Book book, Clock clock) {
+    this.book = book;
+    this.clock = clock;
+    this.ledger = new Ledger(book);
+  }
+
+  Ledger ledger() {
+    return ledger;
+  }
+
+  Scene scene(String person) {
+    Settings settings = book.settings();
+    return new Scene(
+        LocalDateTime.now(clock),
+        person.isEmpty() ? settings.person() : person,
+        settings.place(),
+        book.people(),
+        book::places,
+        List.of(),
+        Reference.shipped());
+  }
+
+  /** What somebody usually does; read anew once the book was changed, by whomever. */
+  Habits habits(Scene scene) {
+    boolean fits =
+        known
+            .filter(k -> k.scene().person().equals(scene.person()))
+            .filter(k -> k.scene().now().toLocalDate().equals(scene.now().toLocalDate()))
+            .isPresent();
+    if (!fits) {
+      List<Work> past =
+          book.recentSessionsOf(scene.person(), HABITS_FROM).stream().map(Session::work).toList();
+      known = Optional.of(new Known(scene, Habits.of(past, scene)));
+    }
+    return known.get().habits();
+  }
+
+  /** The book was changed. */
+  void forget() {
+    known = Optional.empty();
+  }
+
+  Message read(Task.ReadLine line) {
+    Scene scene = scene(line.person());
+    List<String> completions = SpokenLine.complete(line.text(), scene, habits(scene));
+    return new Message.LineRead(
+        reading(
+            line.text(), completions, Optional.empty(), () -> SpokenLine.read(line.text(), scene)));
+  }
+
+  /**
+   * What was made of a text.
+   *
+   * @param except a session in whose place the work would come
+   */
+  Reading reading(
+      String text, List<String> completions, Optional<Session> except, Supplier<Work> reader) {
+    try {
+      Understood understood = understood(reader.get(), except);
+      return new Reading(text, Optional.of(understood), Optional.empty(), completions);
+    } catch (Refusal refusal) {
+      return new Reading(text, Optional.empty(), Optional.of(fault(refusal)), completions);
+    }
+  }
+
+  static Fault fault(Refusal refusal) {
+    return new Fault(refusal.getMessage(), refusal.from(), refusal.to());
+  }
+
+  private Understood understood(Work work, Optional<Session> except) {
+    List<Session> before = book.sessionsOn(work.date());
+    List<Session> after = new ArrayList<>(before);
+    except.ifPresent(session -> after.removeIf(other -> other.id() == session.id()));
+    after.add(new Session(0, work));
+    DayReport now = report(work, before);
+    DayReport then = report(work, after);
+    return new Understood(
+        work,
+        SpokenLine.say(work, scene(work.person())),
+        now.outside().estimate().central(),
+        then.outside().estimate().central(),
+        then.outside().chanceOverLimit());
+  }
+
+  private DayReport report(Work work, List<Session> sessions) {
+    return Day.report(work.date(), work.person(), sessions, ledger.shop(work.date()));
+  }
+
+  Message read(Task.ReadLines lines) {
+    Scene scene = scene(lines.person());
+    List<Work> works = Intake.read(scene, lines.lines());
+    List<String> said = works.stream().map(work -> SpokenLine.say(work, scene)).toList();
+    return works.isEmpty()
+        ? new Message.Failed("The pasted lines hold nothing to log.")
+        : new Message.LinesRead(lines.lines(), lines.person(), said);
+  }
+}

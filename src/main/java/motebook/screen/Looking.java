@@ -1,0 +1,127 @@
+package motebook.screen;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import motebook.desk.Air;
+import motebook.desk.Day;
+import motebook.desk.DayReckoning;
+import motebook.desk.Finder;
+import motebook.desk.Timing;
+import motebook.entry.Days;
+import motebook.entry.Scene;
+import motebook.journal.Book;
+import motebook.journal.Settings;
+import motebook.model.Person;
+import motebook.model.Session;
+import motebook.reference.Reference;
+import motebook.screen.state.DayPage;
+import motebook.screen.state.Fault;
+import motebook.screen.state.Found;
+import motebook.screen.state.Message;
+import motebook.screen.state.Ready;
+import motebook.screen.state.Task;
+import motebook.screen.state.Undoable;
+import motebook.screen.state.WeekPage;
+
+/** Reads days, weeks and earlier work; writes nothing. */
+final class Looking {
+  private static final int RECENT = 200;
+
+  private final Book book;
+  private final Clock clock;
+  private final Lines lines;
+  private final Watch watch;
+  private long seen;
+
+  Looking(Book book, Clock clock, Lines lines) {
+    this.book = book;
+    this.clock = clock;
+    this.lines = lines;
+    this.watch = new Watch(book, clock, lines);
+    this.seen = book.dataVersion();
+  }
+
+  Message day(LocalDate date, String person) {
+    Settings settings = book.settings();
+    List<String> people = book.people().stream().map(Person::name).toList();
+    String whose = people.contains(person) ? person : settings.person();
+    List<Session> logged = book.sessionsOn(date);
+    Optional<Timing> timing =
+        date.equals(LocalDate.now(clock)) ? watch.timing(whose, logged) : Optional.empty();
+    List<Session> sessions = timing.map(t -> Timing.with(logged, on(date, t))).orElse(logged);
+    DayReckoning day = new DayReckoning(date, whose, sessions, lines.ledger().shop(date));
+    boolean empty = sessions.isEmpty() && !book.hasSessions();
+    return new Message.DayRead(
+        new DayPage(
+            Day.report(day),
+            Air.of(day),
+            sessions,
+            people,
+            settings,
+            ready(date, whose, timing),
+            empty));
+  }
+
+  private static List<motebook.model.Work> on(LocalDate date, Timing timing) {
+    return timing.works().stream().filter(work -> work.date().equals(date)).toList();
+  }
+
+  private Ready ready(LocalDate date, String person, Optional<Timing> timing) {
+    Scene scene = lines.scene(person);
+    return new Ready(
+        book.favourites().all(),
+        lines.habits(scene).recent(),
+        book.setAside().on(date, person),
+        timing);
+  }
+
+  /** The day anew if another program has written to the book since. */
+  Optional<Message> again(Task.LookAgain look) {
+    long version = book.dataVersion();
+    if (version == seen) {
+      return Optional.empty();
+    }
+    seen = version;
+    lines.forget();
+    return Optional.of(day(look.date(), look.person()));
+  }
+
+  Message week(Task.ReadWeek week) {
+    String person = week.person().isEmpty() ? book.settings().person() : week.person();
+    return new Message.WeekRead(
+        new WeekPage(lines.ledger().weeks(week.monday(), person, WeekPage.COUNT)));
+  }
+
+  Message undoable() {
+    return new Message.UndoFound(last(book));
+  }
+
+  static Optional<Undoable> last(Book book) {
+    return book.history(RECENT).stream()
+        .filter(change -> change.undoes().isEmpty() && !change.undone())
+        .findFirst()
+        .map(change -> new Undoable(change.id(), change.what()));
+  }
+
+  Message goTo(Task.GoTo to) {
+    Optional<LocalDate> day = Days.parse(to.text(), LocalDate.now(clock));
+    return day.<Message>map(Message.WentTo::new)
+        .orElseGet(
+            () ->
+                new Message.PromptRefused(
+                    to.text(),
+                    new Fault(
+                        "\""
+                            + to.text()
+                            + "\" is no day: say 2026-03-02, yesterday, monday or 3 weeks ago.",
+                        -1,
+                        -1)));
+  }
+
+  Message find(Task.Find find) {
+    return new Message.SessionsFound(
+        find, Finder.find(book, Reference.shipped(), find.words(), find.before(), Found.AT_ONCE));
+  }
+}

@@ -1,0 +1,96 @@
+package motebook.screen.draw;
+
+import java.util.List;
+import motebook.screen.state.Field;
+import motebook.screen.state.Form;
+import motebook.screen.state.State;
+
+/** A form: a window of its fields, what may stand in the one that is typed in, what it says. */
+final class FormView {
+  private static final int VALUE = 19;
+
+  private final Canvas canvas;
+  private final State state;
+  private final Form form;
+
+  FormView(Canvas canvas, State state) {
+    this.canvas = canvas;
+    this.state = state;
+    this.form = state.pages().form().orElseThrow();
+  }
+
+  void draw() {
+    View.title(canvas, state, List.of(title(form.kind()), ""));
+    int keys = canvas.rows() - 1;
+    List<Told.Part> told = told();
+    int bottom = keys - 1 - Math.min(told.size(), canvas.rows() >= 20 ? 4 : 1);
+    int fields = fields(1 + intro(), bottom - 1);
+    hint(Math.min(fields, bottom - 1));
+    for (int row = bottom; row < keys - 1 && row - bottom < told.size(); row++) {
+      Told.Part part = told.get(row - bottom);
+      canvas.fitted(row + 1, 1, canvas.columns() - 1, part.text(), part.role());
+    }
+    new Foot(canvas, state).keys();
+  }
+
+  private static String title(Form.Kind kind) {
+    return switch (kind) {
+      case NEW -> "Log work";
+      case AMEND -> "Change a session";
+      case SETTINGS -> "Your settings";
+      case FIRST -> "Welcome. A few questions; every one can be skipped";
+    };
+  }
+
+  /** What is said once above the fields; gives the rows that it takes. */
+  private int intro() {
+    if (form.kind() != Form.Kind.FIRST || canvas.rows() < 20) {
+      return 0;
+    }
+    String text =
+        "Enter takes everything as it stands, Esc leaves it for later; o on the day opens it"
+            + " again. The figures of this program are estimates, not measurements; local rules,"
+            + " the maker's instructions and a licensed hygienist come first.";
+    int row = 2;
+    for (String line : Fit.wrap(text, canvas.columns() - 4)) {
+      canvas.text(row++, 1, line, Role.PLAIN);
+    }
+    return row - 1;
+  }
+
+  private int fields(int top, int bottom) {
+    int room = Math.max(1, bottom - top);
+    int size = form.fields().size();
+    int first = Math.max(0, Math.min(form.at() - room / 2, size - room));
+    int row = top;
+    for (int index = first; index < size && row < top + room; index++) {
+      field(row++, index);
+    }
+    return row;
+  }
+
+  private void field(int row, int index) {
+    Field field = form.fields().get(index);
+    boolean here = index == form.at();
+    canvas.text(row, 1, here ? ">" : " ", Role.KEY);
+    canvas.fitted(row, 3, VALUE - 1, field.label(), here ? Role.TITLE : Role.QUIET);
+    int end = canvas.columns() - 1;
+    String text = field.line().text();
+    int behind = canvas.fitted(row, VALUE, end, text, here ? Role.TYPED : Role.PLAIN);
+    if (here) {
+      canvas.caret(Math.min(behind, end), row);
+    }
+  }
+
+  private void hint(int row) {
+    Field field = form.field();
+    List<String> offers = field.offers();
+    String choices =
+        offers.isEmpty() ? "" : canvas.glyph("  → ", "  > ") + String.join(", ", offers);
+    canvas.fitted(row, 3, canvas.columns() - 1, field.hint() + choices, Role.QUIET);
+  }
+
+  private List<Told.Part> told() {
+    return form.current().map(reading -> Told.of(reading, canvas.columns() - 2)).orElse(List.of());
+  }
+}

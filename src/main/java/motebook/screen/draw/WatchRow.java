@@ -1,0 +1,55 @@
+package motebook.screen.draw;
+
+import java.util.List;
+import java.util.Optional;
+import motebook.desk.Timing;
+import motebook.report.Figures;
+import motebook.screen.state.DayPage;
+import motebook.screen.state.Focus;
+import motebook.screen.state.State;
+
+/** What the stopwatch says, above everything that is said at the foot of the day. */
+final class WatchRow {
+  private static final int TALL = 20;
+
+  private WatchRow() {}
+
+  /** The lines; none where no stopwatch is under way or another page is shown. */
+  static List<String> lines(State state, int columns, int rows) {
+    Optional<Timing> timing = state.sheet().current().flatMap(DayPage::timing);
+    return state.where().base() != Focus.DAY || timing.isEmpty()
+        ? List.of()
+        : lines(timing.get(), columns, rows >= TALL);
+  }
+
+  private static List<String> lines(Timing timing, int columns, boolean tall) {
+    return tall
+        ? Fit.wrap(said(timing) + ". " + left(timing) + clear(timing), columns, 2)
+        : List.of(Fit.into(said(timing) + ". " + left(timing), columns));
+  }
+
+  private static String said(Timing timing) {
+    String state = timing.watch().running() ? "Stopwatch " : "Stopwatch paused at ";
+    return state + Figures.duration(timing.minutes()) + ": " + timing.watch().line();
+  }
+
+  private static String left(Timing timing) {
+    if (!timing.watch().running()) {
+      return "s goes on, x stops.";
+    } else if (timing.minutesLeft().isEmpty()) {
+      return "No limit is reached today at this rate.";
+    }
+    int left = timing.minutesLeft().getAsInt();
+    return left == 0
+        ? "The day is over its limit."
+        : "About " + Figures.duration(left) + " left before the limit at this rate.";
+  }
+
+  private static String clear(Timing timing) {
+    return timing.clearAt().isPresent()
+        ? " Stopped now, fine dust falls to a tenth by "
+            + Figures.clock(timing.clearAt().getAsInt())
+            + "."
+        : "";
+  }
+}

@@ -1,0 +1,12 @@
+package motebook.screen.state;
+
+import java.time.LocalDateTime;
+
+/**
+ * What is drawn on, and when.
+ *
+ * @param size of the terminal
+ * @param look the characters that it can show
+ * @param now local time
+ */
+public record Surface(Size size, Look look, LocalDateTime now) {}
