@@ -39,6 +39,7 @@ public final class Commands {
             .addSubcommand(places(desk))
             .addSubcommand(people(desk))
             .addSubcommand(limits(desk))
+            .addSubcommand(samples(desk))
             .addSubcommand(ReckonCommand.line(desk))
             .addSubcommand(new UndoCommand(desk))
             .addSubcommand(new HistoryCommand(desk))
@@ -66,6 +67,13 @@ public final class Commands {
         .addSubcommand(new PersonCommand.Rename(desk))
         .addSubcommand(new PersonCommand.Use(desk))
         .addSubcommand(new PersonCommand.ListAll(desk));
+  }
+
+  private static CommandLine samples(Desk desk) {
+    return new CommandLine(new SampleCommand.Group())
+        .addSubcommand(new SampleCommand.Add(desk))
+        .addSubcommand(new SampleCommand.ListAll(desk))
+        .addSubcommand(new SampleCommand.Remove(desk));
   }
 
   private static CommandLine limits(Desk desk) {

@@ -49,7 +49,8 @@ public final class Day {
         own.stream().mapToInt(source -> source.session().work().minutes()).sum(),
         day.minutesBetween(),
         Remarks.of(day, limit),
-        cautions(day));
+        cautions(day),
+        day.shop().learned().samples());
   }
 
   private static List<Source> own(DayReckoning day) {

@@ -23,6 +23,7 @@ import motebook.science.Estimate;
  * @param minutesBetween short gaps counted as spent in the room
  * @param remarks what a reader must know beside the figures
  * @param cautions raised by what was worked and how
+ * @param learnedFrom how many of the shop's own samples the estimates learned from
  */
 public record DayReport(
     LocalDate date,
@@ -37,7 +38,8 @@ public record DayReport(
     int minutesLogged,
     int minutesBetween,
     List<String> remarks,
-    List<Caution> cautions) {
+    List<Caution> cautions,
+    int learnedFrom) {
 
   /**
    * An 8-hour TWA.

@@ -1,11 +1,13 @@
 package motebook.desk;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import motebook.journal.Book;
+import motebook.model.Sample;
 import motebook.model.Session;
 import motebook.reference.Reference;
 
@@ -13,6 +15,8 @@ import motebook.reference.Reference;
 public final class Ledger {
   private final Book book;
   private final Reference reference;
+  private Learned learned = Learned.NOTHING;
+  private long learnedAt = -1;
 
   /** Asks one book, with the shipped tables. */
   public Ledger(Book book) {
@@ -62,6 +66,44 @@ public final class Ledger {
 
   /** The shop as it is on a day. */
   public Shop shop(LocalDate date) {
+    return published(date).with(learned());
+  }
+
+  private Shop published(LocalDate date) {
     return Shop.of(reference, book.settings(), book.places(date), CreditRule.NO_RESPIRATORS);
+  }
+
+  /** What the samples say, and how each agrees with the rest. */
+  public Evidence evidence() {
+    return Evidence.of(book.samples().all(), learned(), reference);
+  }
+
+  /** What the book's samples taught; reckoned anew only when the book has changed. */
+  private synchronized Learned learned() {
+    long newest = book.newestChange();
+    if (newest != learnedAt) {
+      learned = learn();
+      learnedAt = newest;
+    }
+    return learned;
+  }
+
+  private Learned learn() {
+    List<Sample> samples = book.samples().all();
+    if (samples.isEmpty()) {
+      return Learned.NOTHING;
+    }
+    Map<LocalDate, List<Session>> byDate =
+        book.samples().sessionsOnSampledDays().stream()
+            .collect(Collectors.groupingBy(session -> session.work().date()));
+    Map<LocalDate, Shop> shops = new HashMap<>();
+    return Learned.from(
+        samples,
+        sample ->
+            new DayReckoning(
+                sample.date(),
+                sample.person(),
+                byDate.getOrDefault(sample.date(), List.of()),
+                shops.computeIfAbsent(sample.date(), this::published)));
   }
 }

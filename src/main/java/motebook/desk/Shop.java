@@ -15,16 +15,26 @@ import motebook.reference.Reference;
  * @param settings the owner's choices
  * @param places the book's places as they are on the day, by name
  * @param credits what a worn respirator counts for
+ * @param learned what the shop's samples taught
  */
 public record Shop(
-    Reference reference, Settings settings, Map<String, Place> places, CreditRule credits) {
+    Reference reference,
+    Settings settings,
+    Map<String, Place> places,
+    CreditRule credits,
+    Learned learned) {
 
-  /** A shop of some places. */
+  /** A shop of some places, by the published figures. */
   public static Shop of(
       Reference reference, Settings settings, List<Place> places, CreditRule credits) {
     Map<String, Place> byName =
         places.stream().collect(Collectors.toUnmodifiableMap(Place::name, Function.identity()));
-    return new Shop(reference, settings, byName, credits);
+    return new Shop(reference, settings, byName, credits, Learned.NOTHING);
+  }
+
+  /** The same shop by what its samples taught. */
+  public Shop with(Learned lessons) {
+    return new Shop(reference, settings, places, credits, lessons);
   }
 
   Place place(String name) {

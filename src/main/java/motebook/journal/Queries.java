@@ -13,7 +13,8 @@ final class Queries {
       Pattern.compile("^-- name: (\\S+)\\n(.*?;)\\n", Pattern.MULTILINE | Pattern.DOTALL);
 
   /** The files of the statements. */
-  static final List<String> FILES = List.of("queries.sql", "queries-bench.sql");
+  static final List<String> FILES =
+      List.of("queries.sql", "queries-bench.sql", "queries-samples.sql");
 
   private static final Map<String, String> TEXTS = parse(texts());
 

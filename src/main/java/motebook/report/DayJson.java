@@ -33,7 +33,8 @@ public final class DayJson {
         "minutes_logged", day.minutesLogged(),
         "minutes_between_counted", day.minutesBetween(),
         "remarks", day.remarks(),
-        "cautions", day.cautions().stream().map(Caution::sentence).toList());
+        "cautions", day.cautions().stream().map(Caution::sentence).toList(),
+        "learned_from_samples", day.learnedFrom());
   }
 
   static Object limit(Optional<HeldLimit> held) {

@@ -52,6 +52,7 @@ public final class DayText {
             + (day.minutesBetween() > 0
                 ? ", " + day.minutesBetween() + " min between sessions counted in the room"
                 : ""));
+    Wording.learned(day.learnedFrom()).ifPresent(said -> lines.add("learned   " + said));
     return lines;
   }
 
