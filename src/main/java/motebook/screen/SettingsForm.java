@@ -74,7 +74,7 @@ final class SettingsForm {
             "length x width x height, 6.5 x 5 x 2.6, or the volume; 20 x 16 x 8 ft works too",
             shop.map(room -> Measures.volume(room.volumeM3(), units)).orElse(""),
             List.of()),
-        owned(settings, "dust-collector", "collector", "a dust collector on the machines?"),
+        owned(settings, "collector", "collector", "a dust collector on the machines?"),
         owned(settings, "tool-vacuum", "tool vacuum", "a vacuum on the hand tools?"),
         field(
             "cleaner",

@@ -22,7 +22,7 @@ import motebook.screen.state.Form;
 
 /** What a form of settings asks for: all of it is checked before anything is written. */
 final class SettingsWish {
-  private static final List<String> EQUIPMENT = List.of("dust-collector", "tool-vacuum");
+  private static final List<String> EQUIPMENT = List.of("collector", "tool-vacuum");
 
   private final Form form;
   private final Settings before;

@@ -53,7 +53,58 @@ class GoldenScreenTest {
                 ShopDay.log(pilot);
                 pilot.press("n");
               }),
-          new Scene("help", pilot -> pilot.open().press("?")));
+          new Scene("help", pilot -> pilot.open().press("?")),
+          new Scene("first-run", Pilot::openFresh),
+          new Scene(
+              "week",
+              pilot -> {
+                ShopWeeks.log(pilot);
+                pilot.press("w");
+              }),
+          new Scene(
+              "form",
+              pilot -> {
+                ShopDay.log(pilot);
+                pilot.press("Up", "Up", "e", "Down", "Down").press("Ctrl-U").type("ma");
+              }),
+          new Scene(
+              "form-at-fault",
+              pilot -> {
+                ShopDay.log(pilot);
+                pilot.press("f").type("20m").press("Down").type("drillong");
+              }),
+          new Scene("settings", pilot -> pilot.open().press("o", "Down", "Down", "Right")),
+          new Scene(
+              "favourites",
+              pilot -> {
+                ShopDay.log(pilot);
+                pilot.press("Up", "k").type("Sweep up").press("Enter");
+                pilot.press("Up", "k").type("Carcass").press("Enter", "v", "Down");
+              }),
+          new Scene(
+              "found",
+              pilot -> {
+                ShopWeeks.log(pilot);
+                pilot.press("/").type("sanding").press("Enter", "Down");
+              }),
+          new Scene(
+              "stopwatch",
+              pilot -> {
+                ShopDay.log(pilot);
+                pilot.press("s").type("table saw of oak with collector").press("Enter").pass(23);
+              }),
+          new Scene(
+              "starting",
+              pilot -> {
+                ShopDay.log(pilot);
+                pilot.press("s").type("table saw of o");
+              }),
+          new Scene(
+              "cautions-aside",
+              pilot -> {
+                ShopDay.log(pilot);
+                pilot.press("c");
+              }));
 
   private static void logged(Pilot pilot, String... lines) {
     pilot.open();

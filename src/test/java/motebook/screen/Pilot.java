@@ -16,6 +16,7 @@ import java.util.Locale;
 import motebook.journal.Book;
 import motebook.screen.draw.Cells;
 import motebook.screen.draw.View;
+import motebook.screen.state.Focus;
 import motebook.screen.state.Key;
 import motebook.screen.state.Look;
 import motebook.screen.state.Message;
@@ -35,6 +36,8 @@ final class Pilot implements AutoCloseable {
   /** A Wednesday. */
   static final LocalDateTime NOON = LocalDateTime.of(2026, 3, 4, 12, 0);
 
+  private static final Key UNUSED = Key.of(Key.Name.OTHER);
+
   private final HandClock clock;
   private final Book book;
   private final Draft draft;
@@ -53,8 +56,14 @@ final class Pilot implements AutoCloseable {
     state = State.opening(size, look, NOON, NOON.toLocalDate(), draft.read());
   }
 
-  /** Opens the screens. */
+  /** Opens the screens; the questions of the first run are left for later. */
   Pilot open() {
+    openFresh();
+    return state.focus() == Focus.FORM ? press("Escape").tell(new Message.Pressed(UNUSED)) : this;
+  }
+
+  /** Opens the screens, with the questions of the first run where they are asked. */
+  Pilot openFresh() {
     follow(Update.open(state));
     return this;
   }

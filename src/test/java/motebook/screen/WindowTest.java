@@ -91,7 +91,7 @@ class WindowTest {
         drawn(palette).stream().filter(cell -> cell.getModifiers().contains(SGR.REVERSE)).toList();
     String text =
         reversed.stream().map(TextCharacter::getCharacterString).collect(Collectors.joining());
-    assertThat(text).contains(">1 08:00-09:00 orbital sanding");
+    assertThat(text).contains(">4 10:40-10:55 dry sweeping");
   }
 
   @Test

@@ -63,10 +63,19 @@ final class Foot {
 
   private void idle() {
     boolean kept = !state.line().blank();
-    String key = state.where().base() == Focus.DAY ? "Enter" : "l";
-    String text = kept ? state.line().text() : key + ", then for example: " + EXAMPLE;
-    int at = canvas.text(keys - 1, 1, "> ", Role.QUIET);
-    canvas.fitted(keys - 1, at, canvas.columns() - 1, text, kept ? Role.TYPED : Role.QUIET);
+    String text = kept ? state.line().text() : hint();
+    if (!text.isEmpty()) {
+      int at = canvas.text(keys - 1, 1, "> ", Role.QUIET);
+      canvas.fitted(keys - 1, at, canvas.columns() - 1, text, kept ? Role.TYPED : Role.QUIET);
+    }
+  }
+
+  private String hint() {
+    return switch (state.focus()) {
+      case DAY -> "Enter, then for example: " + EXAMPLE;
+      case WEEK -> "l, then for example: " + EXAMPLE;
+      default -> "";
+    };
   }
 
   private void said(int top, LineRow line, Line typed) {

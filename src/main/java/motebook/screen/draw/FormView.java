@@ -38,7 +38,7 @@ final class FormView {
       case NEW -> "Log work";
       case AMEND -> "Change a session";
       case SETTINGS -> "Your settings";
-      case FIRST -> "Welcome. A few questions; every one can be skipped";
+      case FIRST -> "Welcome: a few questions";
     };
   }
 
@@ -48,7 +48,7 @@ final class FormView {
       return 0;
     }
     String text =
-        "Enter takes everything as it stands, Esc leaves it for later; o on the day opens it"
+        "Every one can be skipped: Enter takes all as it stands, Esc leaves it for later; o on the day opens it"
             + " again. The figures of this program are estimates, not measurements; local rules,"
             + " the maker's instructions and a licensed hygienist come first.";
     int row = 2;

@@ -24,13 +24,16 @@ final class WatchRow {
 
   private static List<String> lines(Timing timing, int columns, boolean tall) {
     return tall
-        ? Fit.wrap(said(timing) + ". " + left(timing) + clear(timing), columns, 2)
-        : List.of(Fit.into(said(timing) + ". " + left(timing), columns));
+        ? Fit.wrap(
+            time(timing) + ": " + timing.watch().line() + ". " + left(timing) + clear(timing),
+            columns,
+            2)
+        : List.of(Fit.into(time(timing) + ". " + left(timing), columns));
   }
 
-  private static String said(Timing timing) {
+  private static String time(Timing timing) {
     String state = timing.watch().running() ? "Stopwatch " : "Stopwatch paused at ";
-    return state + Figures.duration(timing.minutes()) + ": " + timing.watch().line();
+    return state + Figures.duration(timing.minutes());
   }
 
   private static String left(Timing timing) {

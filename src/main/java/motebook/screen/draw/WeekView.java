@@ -10,6 +10,7 @@ import motebook.desk.WeekReport;
 import motebook.report.Figures;
 import motebook.report.WeekWords;
 import motebook.report.Wording;
+import motebook.science.Estimate;
 import motebook.screen.state.State;
 import motebook.screen.state.WeekPage;
 
@@ -112,20 +113,27 @@ final class WeekView {
     if (week.minutesLogged() == 0) {
       return text(row, foot, "Nothing is logged in this week.", Role.PLAIN);
     }
-    String inside = masked ? "; inside " + Wording.estimate(week.insideMean()) : "";
-    String mean = "40-hour mean outside " + Wording.estimate(week.outsideMean()) + inside;
     long over = week.daysOverLimit();
-    String days = over == 1 ? "1 day" : over + " days";
-    return text(row, foot, mean + "; " + days + " over the limit. Estimated.", Role.PLAIN);
+    String days = "; " + (over == 1 ? "1 day" : over + " days") + " over the limit";
+    String inside = masked ? "; inside " + mean(week.insideMean()) : "";
+    return text(
+        row, foot, "40-h mean outside " + mean(week.outsideMean()) + inside + days, Role.PLAIN);
+  }
+
+  private String mean(Estimate estimate) {
+    String full = Wording.estimate(estimate);
+    return canvas.columns() >= 78 ? full : full.replace(" mg/m³", "").replace("90 % range ", "");
   }
 
   private int said(int row, WeekPage page, int foot) {
     return WeekWords.change(page.weeks()).map(s -> text(row, foot, s, Role.TITLE)).orElse(row);
   }
 
+  // In a small window each takes one row.
   private int text(int row, int foot, String text, Role role) {
+    int most = canvas.rows() >= 20 ? 2 : 1;
     int at = row;
-    for (String line : Fit.wrap(text, edge - 1)) {
+    for (String line : Fit.wrap(text, edge - 1, most)) {
       if (at < foot) {
         canvas.text(at++, 1, line, role);
       }
