@@ -73,7 +73,8 @@ public final class Commands {
     return new CommandLine(new SampleCommand.Group())
         .addSubcommand(new SampleCommand.Add(desk))
         .addSubcommand(new SampleCommand.ListAll(desk))
-        .addSubcommand(new SampleCommand.Remove(desk));
+        .addSubcommand(new SampleCommand.Remove(desk))
+        .addSubcommand(new SampleImport(desk));
   }
 
   private static CommandLine limits(Desk desk) {

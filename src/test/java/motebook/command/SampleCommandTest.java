@@ -5,8 +5,11 @@ import static motebook.command.Shell.number;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -133,5 +136,64 @@ class SampleCommandTest {
     assertThat(again.err()).contains("as sample 1");
     assertThat(shell.say(HOUR + "--mg-m3 10 --fraction respirable").code()).isZero();
     assertThat(shell.say("sample remove 9").code()).isEqualTo(2);
+  }
+
+  private String meter(String rows) throws IOException {
+    Path file = folder.resolve("meter.csv");
+    Files.writeString(file, "time,dust mg/m3\n" + rows);
+    return file.toString();
+  }
+
+  private static String minutes(int from, int to, double value) {
+    StringBuilder rows = new StringBuilder();
+    for (int minute = from; minute < to; minute++) {
+      rows.append(
+          String.format(
+              Locale.ROOT, "2026-03-02 %02d:%02d:00,%s%n", minute / 60, minute % 60, value));
+    }
+    return rows.toString();
+  }
+
+  @Test
+  void an_instrument_gives_one_sample_for_each_session_it_overlaps() throws IOException {
+    shell.say("log 30m table saw oak at 11:00 on 2026-03-02");
+    String file = meter(minutes(530, 610, 8) + minutes(655, 700, 2));
+    Map<String, Object> told = shell.json("sample import " + file + " --fraction inhalable");
+    assertThat(told).containsEntry("ids", List.of(1, 2)).containsEntry("rows", 125);
+    assertThat(at(told, "complaints", 0)).asString().startsWith("line 82: nothing was read");
+    Map<String, Object> list = shell.json("sample list");
+    assertThat(at(list, "samples", 0, "from")).isEqualTo("09:00");
+    assertThat(at(list, "samples", 0, "to")).isEqualTo("10:00");
+    assertThat(number(list, "samples", 0, "mg_m3")).isCloseTo(8, within(1e-9));
+    assertThat(at(list, "samples", 1, "kind")).isEqualTo("direct-reading");
+    assertThat(number(list, "samples", 1, "mg_m3")).isCloseTo(2, within(1e-9));
+    Map<String, Object> again = shell.json("sample import " + file + " --fraction inhalable");
+    assertThat(again).containsEntry("ids", List.of()).containsEntry("known", 2);
+    assertThat(shell.say("undo").out()).contains("Imported 2 samples");
+    assertThat(shell.json("sample list")).containsEntry("samples", List.of());
+  }
+
+  @Test
+  void the_whole_can_be_one_sample_and_nothing_there_is_below_detection() throws IOException {
+    String file = meter(minutes(530, 610, 0));
+    assertThat(shell.say("sample import " + file + " --fraction inhalable --whole").err())
+        .contains("--detection-limit");
+    Map<String, Object> told =
+        shell.json(
+            "sample import " + file + " --fraction inhalable --whole --detection-limit 0.01");
+    assertThat(told).containsEntry("ids", List.of(1));
+    Map<String, Object> list = shell.json("sample list");
+    assertThat(at(list, "samples", 0, "below_detection")).isEqualTo(true);
+    assertThat(at(list, "samples", 0, "from")).isEqualTo("08:50");
+  }
+
+  @Test
+  void a_file_that_tells_nothing_is_refused() throws IOException {
+    String file = meter(minutes(900, 960, 8));
+    assertThat(shell.say("sample import " + file + " --fraction inhalable").err())
+        .contains("Log the work first");
+    assertThat(shell.say("sample import " + file).err()).contains("--fraction");
+    assertThat(shell.say("sample import no.csv --fraction total").err()).contains("no file");
+    assertThat(shell.json("sample list")).containsEntry("samples", List.of());
   }
 }
