@@ -83,7 +83,7 @@ final class SampleCommand {
 
     @Option(
         names = "--direct-reading",
-        description = "Read off an instrument, not weighed: an error of 30 % instead of 15 %.")
+        description = "Read off an instrument, not weighed: an error of 30 %% instead of 15 %%.")
     private boolean direct;
 
     @Option(names = "--cv", paramLabel = "E", description = "Error as a share, like 0.15.")

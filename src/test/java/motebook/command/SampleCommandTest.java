@@ -149,7 +149,7 @@ class SampleCommandTest {
     for (int minute = from; minute < to; minute++) {
       rows.append(
           String.format(
-              Locale.ROOT, "2026-03-02 %02d:%02d:00,%s%n", minute / 60, minute % 60, value));
+              Locale.ROOT, "2026-03-02 %02d:%02d:00,%s\n", minute / 60, minute % 60, value));
     }
     return rows.toString();
   }

@@ -37,8 +37,13 @@ class InstrumentFileTest {
       strings = {
         "Time,Dust (mg/m3)\n2026-03-02 09:00:00,1\n2026-03-02 09:01:00,3\n",
         "time;mg/m³\n02.03.2026 09:00;1,0\n02.03.2026 09:01;3,0\n",
-        "Serial,4711\nMade by,hand\n\"Date\",\"Time\",\"PM [ug/m3]\"\n2026/03/02,9:00 AM,1000\n"
-            + "2026/03/02,9:01 AM,3000\n",
+        """
+        Serial,4711
+        Made by,hand
+        "Date","Time","PM [ug/m3]"
+        2026/03/02,9:00 AM,1000
+        2026/03/02,9:01 AM,3000
+        """,
         "\uFEFFTimestamp\tConcentration mg/m3\n2026-03-02T09:00:00.0\t1\n2026-03-02T09:01:00\t3\n",
       })
   void times_values_and_units_are_recognised(String text) throws IOException {
@@ -63,8 +68,14 @@ class InstrumentFileTest {
     // By hand: 1 for 10 s, 5 for 20 s, 2 for the usual step of 10 s -> (10 + 100 + 20)/40.
     Contents contents =
         read(
-            "time,mg/m3\n2026-03-02 09:00:00,1\n2026-03-02 09:00:10,5\n2026-03-02 09:00:30,2\n"
-                + "2026-03-02 09:00:40,2\n2026-03-02 09:00:50,2\n");
+            """
+            time,mg/m3
+            2026-03-02 09:00:00,1
+            2026-03-02 09:00:10,5
+            2026-03-02 09:00:30,2
+            2026-03-02 09:00:40,2
+            2026-03-02 09:00:50,2
+            """);
     assertThat(contents.means().mean(new Stretch(DAY, 540, 541)))
         .isCloseTo((10 + 100 + 60) / 60.0, within(1e-12));
   }
@@ -73,9 +84,17 @@ class InstrumentFileTest {
   void gaps_backward_times_and_other_rows_are_told_by_their_line() throws IOException {
     Contents contents =
         read(
-            "time,mg/m3\n2026-03-02 09:00:00,1\n2026-03-02 09:01:00,1\n2026-03-02 09:00:30,9\n"
-                + "2026-03-02 09:02:00,fault\nnever,1\n2026-03-02 09:02:00,1\n"
-                + "2026-03-02 09:30:00,2\n2026-03-02 09:31:00,2\n");
+            """
+            time,mg/m3
+            2026-03-02 09:00:00,1
+            2026-03-02 09:01:00,1
+            2026-03-02 09:00:30,9
+            2026-03-02 09:02:00,fault
+            never,1
+            2026-03-02 09:02:00,1
+            2026-03-02 09:30:00,2
+            2026-03-02 09:31:00,2
+            """);
     assertThat(contents.complaints())
         .containsExactly(
             "line 4: not later than the row before, left out",
