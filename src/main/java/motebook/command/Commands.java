@@ -43,6 +43,7 @@ public final class Commands {
             .addSubcommand(limits(desk))
             .addSubcommand(GearCommand.line(desk))
             .addSubcommand(FitCommand.line(desk))
+            .addSubcommand(samples(desk))
             .addSubcommand(ReckonCommand.line(desk))
             .addSubcommand(new UndoCommand(desk))
             .addSubcommand(new HistoryCommand(desk))
@@ -70,6 +71,14 @@ public final class Commands {
         .addSubcommand(new PersonCommand.Rename(desk))
         .addSubcommand(new PersonCommand.Use(desk))
         .addSubcommand(new PersonCommand.ListAll(desk));
+  }
+
+  private static CommandLine samples(Desk desk) {
+    return new CommandLine(new SampleCommand.Group())
+        .addSubcommand(new SampleCommand.Add(desk))
+        .addSubcommand(new SampleCommand.ListAll(desk))
+        .addSubcommand(new SampleCommand.Remove(desk))
+        .addSubcommand(new SampleImport(desk));
   }
 
   private static CommandLine limits(Desk desk) {

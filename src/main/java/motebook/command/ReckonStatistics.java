@@ -4,11 +4,13 @@ import static motebook.command.Numbers.positive;
 import static motebook.command.Numbers.within;
 
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.OptionalDouble;
+import motebook.desk.Statistics;
+import motebook.desk.Statistics.Result;
 import motebook.model.Refusal;
 import motebook.report.Figures;
 import motebook.report.Json;
-import motebook.science.LognormalSample;
+import motebook.report.StatisticsReport;
 import motebook.science.MannKendall;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -20,7 +22,10 @@ final class ReckonStatistics {
 
   @Command(name = "stats", description = "Lognormal statistics of measured results.")
   static final class Stats extends Reckoning {
-    @Parameters(arity = "0..*", paramLabel = "RESULT", description = "Two or more, above 0.")
+    @Parameters(
+        arity = "0..*",
+        paramLabel = "RESULT",
+        description = "Two or more, above 0; one below detection as <0.03.")
     private List<String> results = List.of();
 
     @Option(names = "--limit", paramLabel = "L", description = "Limit, in the same unit.")
@@ -32,80 +37,35 @@ final class ReckonStatistics {
 
     @Override
     public Integer call() {
-      double[] values = figures("A result", results, 2);
-      for (double value : values) {
-        if (value <= 0) {
-          throw new Refusal(
-              "A result must be above 0: got "
-                  + Figures.plain(value)
-                  + ". One below detection is not zero; leave it out and say so.");
-        }
+      List<Result> read = results.stream().map(Stats::result).toList();
+      if (read.size() < 2) {
+        throw tooFew(2, read.size());
       }
-      LognormalSample sample = LognormalSample.of(values);
-      double confident = sample.upperToleranceLimit(0.95);
-      if (!Double.isFinite(confident)) {
+      if (!Statistics.enough(read)) {
+        throw new Refusal(
+            "Beside results below detection that needs two of a known figure that differ.");
+      }
+      OptionalDouble held =
+          limit == null ? OptionalDouble.empty() : OptionalDouble.of(positive("--limit", limit));
+      Statistics statistics = Statistics.of(read, held);
+      if (!Double.isFinite(statistics.upper95())) {
         throw new Refusal("The results lie too far apart for a limit on them: check their unit.");
       }
-      return told(sample, confident, limit == null ? null : positive("--limit", limit));
-    }
-
-    private Integer told(LognormalSample sample, double utl95, Double limit) {
-      double utl70 = sample.upperToleranceLimit(0.70);
-      Double over = limit == null ? null : 100 * sample.shareOver(limit);
       return answer(
-          Json.object(
-              "n",
-              sample.n(),
-              "gm",
-              sample.gm(),
-              "gsd",
-              sample.gsd(),
-              "am",
-              sample.mean(),
-              "p95",
-              sample.p95(),
-              "utl95_95",
-              utl95,
-              "utl95_70",
-              utl70,
-              "exceedance_percent",
-              over),
-          Stream.of(middle(sample), upper(sample, utl95, utl70), against(limit, utl95, utl70, over))
-              .filter(line -> !line.isEmpty())
-              .toArray(String[]::new));
+          StatisticsReport.json(statistics),
+          StatisticsReport.text(statistics).toArray(String[]::new));
     }
 
-    private static String middle(LognormalSample sample) {
-      return sample.n()
-          + " results: geometric mean "
-          + Figures.plain(sample.gm())
-          + ", geometric standard deviation "
-          + Figures.plain(sample.gsd())
-          + ", mean "
-          + Figures.plain(sample.mean());
-    }
-
-    private static String upper(LognormalSample sample, double utl95, double utl70) {
-      return "95 % of all lie below "
-          + Figures.plain(sample.p95())
-          + "; with 95 % confidence below "
-          + Figures.plain(utl95)
-          + ", with 70 % below "
-          + Figures.plain(utl70);
-    }
-
-    private static String against(Double limit, double utl95, double utl70, Double over) {
-      if (limit == null) {
-        return "";
+    private static Result result(String text) {
+      boolean below = text.startsWith("<");
+      double value = within("A result", below ? text.substring(1) : text, -1e12, 1e12);
+      if (value <= 0) {
+        throw new Refusal(
+            "A result must be above 0: got "
+                + Figures.plain(value)
+                + ". One below detection is not zero; give the limit of detection, like <0.03.");
       }
-      return Figures.plain(over)
-          + " % over "
-          + Figures.plain(limit)
-          + "; the limit is "
-          + (utl70 <= limit ? "kept" : "not kept")
-          + " at 70 % confidence, "
-          + (utl95 <= limit ? "kept" : "not kept")
-          + " at 95 %";
+      return new Result(value, below);
     }
   }
 
@@ -137,11 +97,19 @@ final class ReckonStatistics {
               "p_two_sided",
               trend.pTwoSided(),
               "sen_slope",
-              trend.senSlope()),
+              trend.senSlope(),
+              "sen_low95",
+              trend.senLow95(),
+              "sen_high95",
+              trend.senHigh95()),
           way(trend)
               + ": median step "
               + Figures.plain(trend.senSlope())
-              + ", S "
+              + " (95 % interval "
+              + Figures.plain(trend.senLow95())
+              + " to "
+              + Figures.plain(trend.senHigh95())
+              + "), S "
               + trend.s()
               + ", z "
               + Figures.plain(trend.z())
@@ -160,13 +128,13 @@ final class ReckonStatistics {
 
   private static double[] figures(String what, List<String> texts, int least) {
     if (texts.size() < least) {
-      throw new Refusal(
-          "That needs "
-              + least
-              + " figures or more, like 0.84 0.98 1.2: got "
-              + texts.size()
-              + ".");
+      throw tooFew(least, texts.size());
     }
     return texts.stream().mapToDouble(text -> within(what, text, -1e12, 1e12)).toArray();
+  }
+
+  private static Refusal tooFew(int least, int got) {
+    return new Refusal(
+        "That needs " + least + " figures or more, like 0.84 0.98 1.2: got " + got + ".");
   }
 }

@@ -18,6 +18,13 @@ record Breath(String place, int from, int to, Optional<Source> own) {
     return to - from;
   }
 
+  /** As much of it as lies in some minutes. */
+  Optional<Breath> within(int first, int last) {
+    int begin = Math.max(from, first);
+    int end = Math.min(to, last);
+    return begin < end ? Optional.of(new Breath(place, begin, end, own)) : Optional.empty();
+  }
+
   /**
    * A person's day: each session, and each short gap between two of them in the same room.
    *

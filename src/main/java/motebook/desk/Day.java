@@ -55,7 +55,8 @@ public final class Day {
         day.minutesBetween(),
         Remarks.of(day, limit),
         DayCautions.of(day),
-        vapour);
+        vapour,
+        day.shop().learned().samples());
   }
 
   private static List<Source> own(DayReckoning day) {

@@ -37,7 +37,13 @@ public final class DayReckoning {
    * @param sessions everybody's sessions of that day
    */
   public DayReckoning(LocalDate date, String person, List<Session> sessions, Shop shop) {
-    this(date, person, shop, sessions.stream().map(s -> Source.of(s, shop.reference())).toList());
+    this(
+        date,
+        person,
+        shop,
+        sessions.stream()
+            .map(session -> shop.learned().source(Source.of(session, shop.reference())))
+            .toList());
   }
 
   private DayReckoning(LocalDate date, String person, Shop shop, List<Source> sources) {
@@ -91,6 +97,14 @@ public final class DayReckoning {
     return room(breath.place())
         .map(room -> near.plus(room.fromSource(source, breath.from(), breath.to())))
         .orElse(near);
+  }
+
+  /** What the person breathed of a source in some minutes of the day, in mg·min/m³. */
+  Portion breathed(Source source, int from, int to) {
+    return breaths.stream()
+        .flatMap(breath -> breath.within(from, to).stream())
+        .map(breath -> breathed(breath, source))
+        .reduce(Portion.NONE, Portion::plus);
   }
 
   /** What a running source adds at the face of whoever runs it, in mg/m³. */
@@ -162,14 +176,12 @@ public final class DayReckoning {
   private List<LognormalSum.Term> terms(Map<Source, Portion> breathed, Limit.Fraction fraction) {
     ToDoubleFunction<Portion> part = amount(fraction);
     return breathed.entrySet().stream()
-        .map(
-            e ->
-                new LognormalSum.Term(
-                    part.applyAsDouble(e.getValue()) / Dose.EIGHT_HOURS, e.getKey().doubts()))
+        .map(e -> e.getKey().term(part.applyAsDouble(e.getValue()) / Dose.EIGHT_HOURS))
         .toList();
   }
 
-  private ToDoubleFunction<Portion> amount(Limit.Fraction fraction) {
+  /** How much of a portion is in a fraction. */
+  ToDoubleFunction<Portion> amount(Limit.Fraction fraction) {
     return switch (fraction) {
       case INHALABLE -> Portion::inhalable;
       case TOTAL -> portion -> portion.inhalable() / shop.settings().totalConversion();
@@ -180,8 +192,7 @@ public final class DayReckoning {
   /** The expected part of a source in the expected dose outside, mg/m³ as 8-hour TWA. */
   double expected(Source source) {
     Portion portion = outside.getOrDefault(source, Portion.NONE);
-    return new LognormalSum.Term(portion.inhalable() / Dose.EIGHT_HOURS, source.doubts())
-        .expected();
+    return source.term(portion.inhalable() / Dose.EIGHT_HOURS).expected();
   }
 
   /** The expected dose outside, mg/m³ as 8-hour TWA. */

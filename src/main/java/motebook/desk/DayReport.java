@@ -24,6 +24,7 @@ import motebook.science.Estimate;
  * @param remarks what a reader must know beside the figures
  * @param cautions raised by what was worked and how
  * @param vapour what was breathed of finishes; empty where there was none
+ * @param learnedFrom how many of the shop's own samples the estimates learned from
  */
 public record DayReport(
     LocalDate date,
@@ -39,7 +40,8 @@ public record DayReport(
     int minutesBetween,
     List<String> remarks,
     List<Caution> cautions,
-    Optional<VapourReport> vapour) {
+    Optional<VapourReport> vapour,
+    int learnedFrom) {
 
   /**
    * An 8-hour TWA.

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import motebook.journal.Book;
 import motebook.model.OwnFinish;
+import motebook.model.Sample;
 import motebook.model.Session;
 import motebook.reference.Finish;
 import motebook.reference.Finishes;
@@ -17,6 +18,8 @@ import motebook.reference.Reference;
 public final class Ledger {
   private final Book book;
   private final Reference reference;
+  private Learned learned = Learned.NOTHING;
+  private long learnedAt = -1;
 
   /** Asks one book, with the shipped tables. */
   public Ledger(Book book) {
@@ -97,6 +100,10 @@ public final class Ledger {
   }
 
   private Shop shop(LocalDate date, CreditRule credits) {
+    return published(date, credits).with(learned());
+  }
+
+  private Shop published(LocalDate date, CreditRule credits) {
     return Shop.of(reference, book.settings(), book.places(date), credits, this::finishes);
   }
 
@@ -113,5 +120,40 @@ public final class Ledger {
     public Shop shop(LocalDate day) {
       return shops.computeIfAbsent(day, d -> Ledger.this.shop(d, CreditRule.OUTSIDE_ONLY));
     }
+  }
+
+  /** What the samples say, and how each agrees with the rest. */
+  public Evidence evidence() {
+    return Evidence.of(book.samples().all(), learned(), reference);
+  }
+
+  /** What the book's samples taught; reckoned anew only when the book has changed. */
+  private synchronized Learned learned() {
+    long newest = book.newestChange();
+    if (newest != learnedAt) {
+      learned = learn();
+      learnedAt = newest;
+    }
+    return learned;
+  }
+
+  private Learned learn() {
+    List<Sample> samples = book.samples().all();
+    if (samples.isEmpty()) {
+      return Learned.NOTHING;
+    }
+    Map<LocalDate, List<Session>> byDate =
+        book.samples().sessionsOnSampledDays().stream()
+            .collect(Collectors.groupingBy(session -> session.work().date()));
+    Map<LocalDate, Shop> shops = new HashMap<>();
+    return Learned.from(
+        samples,
+        sample ->
+            new DayReckoning(
+                sample.date(),
+                sample.person(),
+                byDate.getOrDefault(sample.date(), List.of()),
+                shops.computeIfAbsent(
+                    sample.date(), day -> published(day, CreditRule.OUTSIDE_ONLY))));
   }
 }

@@ -18,13 +18,15 @@ import motebook.reference.Reference;
  * @param places the book's places as they are on the day, by name
  * @param credits what a worn respirator counts for
  * @param finishes the finishes, the owner's own among them; asked for on a day that used any
+ * @param learned what the shop's samples taught
  */
 public record Shop(
     Reference reference,
     Settings settings,
     Map<String, Place> places,
     CreditRule credits,
-    Supplier<Finishes> finishes) {
+    Supplier<Finishes> finishes,
+    Learned learned) {
 
   /** A shop of some places whose owner has entered no finish. */
   public static Shop of(
@@ -32,7 +34,7 @@ public record Shop(
     return of(reference, settings, places, credits, Finishes::shipped);
   }
 
-  /** A shop of some places. */
+  /** A shop of some places, by the published figures. */
   public static Shop of(
       Reference reference,
       Settings settings,
@@ -41,7 +43,12 @@ public record Shop(
       Supplier<Finishes> finishes) {
     Map<String, Place> byName =
         places.stream().collect(Collectors.toUnmodifiableMap(Place::name, Function.identity()));
-    return new Shop(reference, settings, byName, credits, finishes);
+    return new Shop(reference, settings, byName, credits, finishes, Learned.NOTHING);
+  }
+
+  /** The same shop by what its samples taught. */
+  public Shop with(Learned lessons) {
+    return new Shop(reference, settings, places, credits, finishes, lessons);
   }
 
   Place place(String name) {

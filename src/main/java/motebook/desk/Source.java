@@ -13,6 +13,7 @@ import motebook.reference.Material;
 import motebook.reference.Operation;
 import motebook.reference.Reference;
 import motebook.science.Emission;
+import motebook.science.LognormalSum;
 import motebook.science.Spread;
 
 /**
@@ -25,6 +26,7 @@ import motebook.science.Spread;
  * @param atSource the row of its best control at the source, if it has one
  * @param mgPerMin typical emission of inhalable dust, mg/min
  * @param doubts log variances of the emission by the name of each part; equal names are shared
+ * @param loadings of what was learned from samples, in place of the doubts that they bore on
  */
 public record Source(
     Session session,
@@ -33,7 +35,12 @@ public record Source(
     List<Control> controls,
     Optional<Control.Row> atSource,
     double mgPerMin,
-    Map<String, Double> doubts) {
+    Map<String, Double> doubts,
+    Map<String, Double> loadings) {
+  /** The name of the doubt about the air model, one for all sources. */
+  static final String MODEL = "model";
+
+  private static final String OWN = "own";
 
   /** The source that a session is. */
   public static Source of(Session session, Reference reference) {
@@ -52,7 +59,8 @@ public record Source(
         controls,
         best,
         Emission.mgPerMin(operation.referenceMgPerM3().typical(), factor, pass),
-        doubts(work, operation, material, best));
+        doubts(work, operation, material, best),
+        Map.of());
   }
 
   // Controls at one source are not multiplied: the one that lets least through counts; of equals
@@ -74,12 +82,12 @@ public record Source(
     }
     Map<String, Double> parts = new HashMap<>();
     double ofOperation = variance(operation.referenceMgPerM3());
-    parts.put("operation " + operation.key(), ofOperation);
+    parts.put(part(operation), ofOperation);
     if (operation.sands()) {
       parts.put("material " + material.key(), variance(material.sandingFactor()));
     }
     best.ifPresent(row -> parts.put("control " + row.id(), variance(row.passFactor())));
-    parts.put("model", Spread.MODEL);
+    parts.put(MODEL, Spread.MODEL);
     parts.put(own(work, material, best), Spread.own(operation.gsd(), ofOperation));
     return Map.copyOf(parts);
   }
@@ -92,7 +100,7 @@ public record Source(
   private static String own(Work work, Material material, Optional<Control.Row> best) {
     return String.join(
         "|",
-        "own",
+        OWN,
         work.person(),
         work.date().toString(),
         work.operation(),
@@ -100,9 +108,37 @@ public record Source(
         best.map(Control.Row::id).orElse(""));
   }
 
+  /** The name of the doubt about an operation's figure. */
+  static String part(Operation operation) {
+    return "operation " + operation.key();
+  }
+
+  /** Whether a part is one of a single day. */
+  static boolean isOwn(String part) {
+    return part.startsWith(OWN + "|");
+  }
+
   /** The same source with another emission, mg/min. */
   Source emitting(double otherMgPerMin) {
-    return new Source(session, operation, material, controls, atSource, otherMgPerMin, doubts);
+    return learned(term(otherMgPerMin));
+  }
+
+  /** The same source by what was learned of its emission. */
+  Source learned(LognormalSum.Term emission) {
+    return new Source(
+        session,
+        operation,
+        material,
+        controls,
+        atSource,
+        emission.typical(),
+        emission.variances(),
+        emission.loadings());
+  }
+
+  /** Something that goes with the emission, and is as sure. */
+  LognormalSum.Term term(double typical) {
+    return new LognormalSum.Term(typical, doubts, loadings);
   }
 
   /** Whether any row used is graded C or D. */

@@ -83,7 +83,7 @@ final class WearLog {
     Portion typical = Portion.NONE;
     for (Map.Entry<Source, Portion> part : day.during(day.sourceOf(session)).entrySet()) {
       Portion load = part.getValue().times(mgPerMgMin);
-      mg.add(new Term(load.inhalable(), part.getKey().doubts()));
+      mg.add(part.getKey().term(load.inhalable()));
       typical = typical.plus(load);
     }
     return new Wear.Load(mg, typical);

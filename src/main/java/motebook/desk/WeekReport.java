@@ -49,6 +49,11 @@ public record WeekReport(
     }
   }
 
+  /** How many of the shop's own samples the estimates learned from. */
+  public int learnedFrom() {
+    return days.stream().mapToInt(DayReport::learnedFrom).max().orElse(0);
+  }
+
   /** Minutes of the person's sessions. */
   public int minutesLogged() {
     return days.stream().mapToInt(DayReport::minutesLogged).sum();

@@ -34,6 +34,7 @@ public final class Book implements AutoCloseable {
   private final Preferences preferences;
   private final Favourites favourites;
   private final Stopwatches stopwatches;
+  private final Samples samples;
   private final SetAside setAside;
   private final OwnFinishes finishes;
   private final GearTables gear;
@@ -53,6 +54,7 @@ public final class Book implements AutoCloseable {
     preferences = new Preferences(store, people, places);
     favourites = new Favourites(store, changes);
     stopwatches = new Stopwatches(store, changes, people, logging, clock);
+    samples = new Samples(store, changes, people);
     setAside = new SetAside(store, changes, people);
     finishes = new OwnFinishes(store, changes);
     Today today = new Today(clock);
@@ -185,6 +187,16 @@ public final class Book implements AutoCloseable {
   /** The lines that are said often. */
   public Favourites favourites() {
     return favourites;
+  }
+
+  /** Measured air results. */
+  public Samples samples() {
+    return samples;
+  }
+
+  /** A number that differs from an earlier one once anything was changed, by whatever program. */
+  public long newestChange() {
+    return store.number("newest-change");
   }
 
   /** The work that is being timed. */

@@ -14,7 +14,12 @@ final class Queries {
 
   /** The files of the statements. */
   static final List<String> FILES =
-      List.of("queries.sql", "queries-bench.sql", "queries-gear.sql", "queries-finishes.sql");
+      List.of(
+          "queries.sql",
+          "queries-bench.sql",
+          "queries-gear.sql",
+          "queries-finishes.sql",
+          "queries-samples.sql");
 
   private static final Map<String, String> TEXTS = parse(texts());
 

@@ -63,7 +63,7 @@ final class Sessions {
         most);
   }
 
-  private static Session read(ResultSet row) throws SQLException {
+  static Session read(ResultSet row) throws SQLException {
     Work work =
         new Work(
             row.getString("person"),

@@ -34,7 +34,8 @@ public final class DayJson {
             "minutes_logged", day.minutesLogged(),
             "minutes_between_counted", day.minutesBetween(),
             "remarks", day.remarks(),
-            "cautions", day.cautions().stream().map(Caution::sentence).toList());
+            "cautions", day.cautions().stream().map(Caution::sentence).toList(),
+            "learned_from_samples", day.learnedFrom());
     day.vapour().ifPresent(vapour -> object.put("vapour", VapourJson.of(vapour)));
     return object;
   }

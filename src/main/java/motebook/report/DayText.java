@@ -54,6 +54,7 @@ public final class DayText {
                 ? ", " + day.minutesBetween() + " min between sessions counted in the room"
                 : ""));
     day.vapour().ifPresent(vapour -> lines.addAll(VapourText.of(vapour, day, ink)));
+    Wording.learned(day.learnedFrom()).ifPresent(said -> lines.add("learned   " + said));
     return lines;
   }
 

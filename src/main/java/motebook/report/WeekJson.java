@@ -21,6 +21,7 @@ public final class WeekJson {
                 "outside", DayJson.estimate(week.outsideMean()),
                 "inside", DayJson.estimate(week.insideMean())),
         "minutes_logged", week.minutesLogged(),
+        "learned_from_samples", week.learnedFrom(),
         "days_over_limit", week.daysOverLimit(),
         "sources", week.contributions().stream().map(WeekJson::contribution).toList());
   }

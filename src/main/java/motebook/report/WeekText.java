@@ -28,6 +28,7 @@ public final class WeekText {
     lines.add("40-h mean   outside " + ink.headline(Wording.estimate(week.outsideMean())));
     boolean masked = week.days().stream().anyMatch(Wording::masked);
     lines.add("            inside  " + Wording.inside(week.insideMean(), masked));
+    Wording.learned(week.learnedFrom()).ifPresent(said -> lines.add("learned     " + said));
     lines.add("over limit  " + daysOver(week.daysOverLimit()) + " by the headline figure outside");
     week.contributions().stream().limit(WORST).forEach(c -> lines.add(worst(c, week.person())));
     lines.add(Wording.ESTIMATES);

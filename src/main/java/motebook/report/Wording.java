@@ -122,6 +122,14 @@ public final class Wording {
         : Optional.empty();
   }
 
+  /** {@code from 3 samples of this shop}; empty where there is none. */
+  public static Optional<String> learned(int samples) {
+    return samples == 0
+        ? Optional.empty()
+        : Optional.of(
+            "from " + samples + (samples == 1 ? " sample" : " samples") + " of this shop");
+  }
+
   /** Whether a respirator was worn in any session of the day. */
   public static boolean masked(DayReport day) {
     return day.sessions().stream().anyMatch(s -> s.source().session().work().mask().isPresent());

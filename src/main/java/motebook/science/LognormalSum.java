@@ -10,7 +10,9 @@ import java.util.Map;
  * <p>Lo 2013, as restated in the vignette of the R package lognorm: with {@code Eᵢ = e^(µᵢ+σᵢ²/2)},
  * {@code S = ΣEᵢ}, {@code σ_S² = S⁻² Σᵢⱼ cov(i,j) Eᵢ Eⱼ} and {@code µ_S = ln S − σ_S²/2}. Here the
  * covariance of two terms is the sum of the variances of the named parts that both have, so the
- * double sum is, part by part, {@code var(p)·(Σ Eᵢ over the terms that have p)²}.
+ * double sum is, part by part, {@code var(p)·(Σ Eᵢ over the terms that have p)²}; parts that were
+ * learned hang together and are given as loadings ℓ on independent standard normals, each of which
+ * adds {@code (Σ ℓᵢEᵢ)²}.
  */
 public final class LognormalSum {
   private LognormalSum() {}
@@ -20,12 +22,28 @@ public final class LognormalSum {
    *
    * @param typical its median, ≥ 0
    * @param variances of its logarithm, by the name of each part; equal names mean one shared part
+   * @param loadings of its logarithm on independent standard normals, by their names
    */
-  public record Term(double typical, Map<String, Double> variances) {
+  public record Term(double typical, Map<String, Double> variances, Map<String, Double> loadings) {
+    /** A term of which nothing was learned. */
+    public Term(double typical, Map<String, Double> variances) {
+      this(typical, variances, Map.of());
+    }
+
     /** The term's mean, {@code typical·e^(σ²/2)}. */
     public double expected() {
+      return typical * Math.exp(variance() / 2);
+    }
+
+    /** Variance of its logarithm. */
+    public double variance() {
       double variance = variances.values().stream().mapToDouble(Double::doubleValue).sum();
-      return typical * Math.exp(variance / 2);
+      return variance + loadings.values().stream().mapToDouble(ell -> ell * ell).sum();
+    }
+
+    /** The same with another typical value. */
+    public Term of(double otherTypical) {
+      return new Term(otherTypical, variances, loadings);
     }
   }
 
@@ -48,13 +66,16 @@ public final class LognormalSum {
   private static double covariance(List<Term> terms) {
     Map<String, Double> variances = new HashMap<>();
     Map<String, Double> sums = new HashMap<>();
+    Map<String, Double> loaded = new HashMap<>();
     for (Term term : terms) {
       variances.putAll(term.variances());
       double expected = term.expected();
       term.variances().keySet().forEach(part -> sums.merge(part, expected, Double::sum));
+      term.loadings().forEach((normal, ell) -> loaded.merge(normal, ell * expected, Double::sum));
     }
     return sums.entrySet().stream()
-        .mapToDouble(e -> variances.get(e.getKey()) * e.getValue() * e.getValue())
-        .sum();
+            .mapToDouble(e -> variances.get(e.getKey()) * e.getValue() * e.getValue())
+            .sum()
+        + loaded.values().stream().mapToDouble(sum -> sum * sum).sum();
   }
 }

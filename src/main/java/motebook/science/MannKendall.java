@@ -1,6 +1,7 @@
 package motebook.science;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -12,9 +13,10 @@ import org.hipparchus.special.Erf;
  * @param s {@code Σ sign(later − earlier)} over all pairs
  * @param variance of s without a trend, {@code [n(n−1)(2n+5) − Σt(t−1)(2t+5)]/18} over groups of t
  *     equal values
- * @param senSlope median of the slopes of all pairs, per step
+ * @param slopes of all pairs, per step, lowest first
  */
-public record MannKendall(long s, double variance, double senSlope) {
+public record MannKendall(long s, double variance, List<Double> slopes) {
+  private static final double Z975 = 1.959963984540054;
 
   /**
    * The test of some values.
@@ -28,7 +30,8 @@ public record MannKendall(long s, double variance, double senSlope) {
     }
     double[] slopes = slopes(values);
     long s = Arrays.stream(slopes).mapToLong(slope -> (long) Math.signum(slope)).sum();
-    return new MannKendall(s, variance(values), median(slopes));
+    List<Double> sorted = Arrays.stream(slopes).sorted().boxed().toList();
+    return new MannKendall(s, variance(values), sorted);
   }
 
   /** Distance from no trend with the correction for continuity, {@code (s ∓ 1)/√variance}. */
@@ -39,6 +42,37 @@ public record MannKendall(long s, double variance, double senSlope) {
   /** Chance of a |z| at least as large without a trend; the normal approximation. */
   public double pTwoSided() {
     return Erf.erfc(Math.abs(z()) / Math.sqrt(2));
+  }
+
+  /** Sen's slope: the median of the slopes of all pairs, per step. */
+  public double senSlope() {
+    return atRank((slopes.size() + 1) / 2.0);
+  }
+
+  /** Lower end of the 95 % confidence interval of {@link #senSlope}. */
+  public double senLow95() {
+    return atRank((slopes.size() - reach()) / 2);
+  }
+
+  /** Upper end of the 95 % confidence interval of {@link #senSlope}. */
+  public double senHigh95() {
+    return atRank((slopes.size() + reach()) / 2 + 1);
+  }
+
+  // Gilbert 1987, Statistical Methods for Environmental Pollution Monitoring, 16.4.2 (memory):
+  // with C = 1.96 √variance the ends are the slopes of rank (N − C)/2 and (N + C)/2 + 1.
+  private double reach() {
+    return Z975 * Math.sqrt(variance);
+  }
+
+  // A rank between two slopes lies between them; one beyond all is the last.
+  private double atRank(double rank) {
+    double place = Math.max(0, Math.min(rank - 1, slopes.size() - 1));
+    int before = (int) Math.floor(place);
+    double share = place - before;
+    return share == 0
+        ? slopes.get(before)
+        : slopes.get(before) + share * (slopes.get(before + 1) - slopes.get(before));
   }
 
   private static double[] slopes(double[] values) {
@@ -65,12 +99,5 @@ public record MannKendall(long s, double variance, double senSlope) {
 
   private static double term(long t) {
     return (double) t * (t - 1) * (2 * t + 5);
-  }
-
-  private static double median(double[] slopes) {
-    double[] sorted = slopes.clone();
-    Arrays.sort(sorted);
-    int middle = sorted.length / 2;
-    return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
   }
 }

@@ -59,6 +59,22 @@ class ReckonContractTest {
         "stats 0.84 0.98 0.42 1.16 1.36 2.66 --limit 5 | gm | 1.063993",
         "stats 0.84 0.98 0.42 1.16 1.36 2.66 --limit 5 | gsd | 1.832418",
         "stats 0.84 0.98 0.42 1.16 1.36 2.66 --limit 5 | am | 1.236667",
+        // R 4.2.2, src/test/R/statistics.R.
+        "stats 0.84 0.98 0.42 1.16 1.36 2.66 --limit 5 | utl95_95 | 10.0496379",
+        "stats 0.84 0.98 0.42 1.16 1.36 2.66 --limit 5 | utl95_70 | 4.0004266",
+        "stats 0.84 0.98 0.42 1.16 1.36 2.66 --limit 5 | exceedance_percent | 0.530918055",
+        "stats 0.84 0.98 0.42 1.16 1.36 2.66 --limit 5 | exceedance_low90_percent | 0.00390589828",
+        "stats 0.84 0.98 0.42 1.16 1.36 2.66 --limit 5 | exceedance_high90_percent | 14.8883003",
+        "stats 0.84 0.98 0.42 1.16 1.36 2.66 | mvue | 1.23573613",
+        "stats 0.84 0.98 0.42 1.16 1.36 2.66 | lognormal_mean | 1.27816653",
+        "stats 0.84 0.98 0.42 1.16 1.36 2.66 | shapiro_w | 0.974627015",
+        "stats 0.84 0.98 0.42 1.16 1.36 2.66 | shapiro_p | 0.921947602",
+        "stats 0.84 0.98 0.42 1.16 1.36 2.66 --limit 5 | band | 3",
+        "stats 0.84 0.98 <0.5 1.16 1.36 2.66 | gm | 1.0445976",
+        "stats 0.84 0.98 <0.5 1.16 1.36 2.66 | gsd | 1.8094791",
+        "stats 0.84 0.98 <0.5 1.16 1.36 2.66 | censored | 1",
+        "trend 1 2 3 4 5 16 7 | sen_low95 | 1",
+        "trend 1 2 3 4 5 16 7 | sen_high95 | 3.52086805",
         // Data from memory, Helsel and Hirsch: slope 1, S 19; the rest derived on the formulas.
         "trend 1 2 3 4 5 16 7 | s | 19",
         "trend 1 2 3 4 5 16 7 | variance | 44.333333",
@@ -89,7 +105,17 @@ class ReckonContractTest {
     assertThat(shell.json(sample + "0.02")).containsEntry("below_detection", true);
     assertThat(shell.json(sample + "-0.02")).containsEntry("below_detection", true);
     assertThat(shell.json(sample + "0.04")).containsEntry("below_detection", false);
-    assertThat(shell.json("reckon stats 1 2 4")).containsEntry("exceedance_percent", null);
+    assertThat(shell.json("reckon stats 1 2 4"))
+        .containsEntry("exceedance_percent", null)
+        .containsEntry("en689", null)
+        .containsEntry("band", null)
+        .containsEntry("censored", 0);
+    assertThat(shell.json("reckon stats 1 2 4 <0.5 --limit 900"))
+        .containsEntry("n", 4)
+        .containsEntry("am", null)
+        .containsEntry("mvue", null)
+        .containsEntry("shapiro_p", null)
+        .containsEntry("en689", "kept");
   }
 
   @Test
@@ -160,6 +186,11 @@ class ReckonContractTest {
         "stats 1 0 | below detection",
         "stats 1 -2 | above 0",
         "stats 1 NaN | A result",
+        "stats 1 <2 | two of a known figure",
+        "stats <1 <2 | two of a known figure",
+        "stats 1 1 <2 | differ",
+        "stats 1 2 <0 | <0.03",
+        "stats 1 2 < | needs a number",
         "stats 1 2 --limit 0 | --limit must be above 0",
         "stats 1e-12 1e12 | unit",
         "trend | 2 figures or more",

@@ -253,7 +253,8 @@ class FumesTest {
             shop.settings(),
             shop.places(),
             shop.credits(),
-            () -> Finishes.shipped().with(List.of(sheet)));
+            () -> Finishes.shipped().with(List.of(sheet)),
+            Learned.NOTHING);
     List<Session> sessions = shipped.sources().stream().map(Source::session).toList();
     double before = outside(Day.report(shipped).vapour().orElseThrow()).get("toluene");
     double after =

@@ -102,8 +102,16 @@ final class Shops {
     return Day.report(reckoning("me"));
   }
 
+  DayReport report(Learned learned) {
+    return Day.report(reckoning("me", learned));
+  }
+
   DayReckoning reckoning(String person) {
-    return new DayReckoning(DAY, person, sessions, shop());
+    return reckoning(person, Learned.NOTHING);
+  }
+
+  DayReckoning reckoning(String person, Learned learned) {
+    return new DayReckoning(DAY, person, sessions, shop().with(learned));
   }
 
   Shop shop() {

@@ -88,4 +88,35 @@ class LognormalSampleTest {
     assertThatThrownBy(() -> LognormalSample.of(1)).isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> LognormalSample.of(1, 0)).isInstanceOf(IllegalArgumentException.class);
   }
+
+  @Test
+  void the_share_over_a_limit_has_the_interval_of_the_non_central_t() {
+    // R 4.2.2: uniroot of pt(U*sqrt(6), 5, delta) - p, pnorm(delta/sqrt(6), lower.tail = FALSE);
+    // statistics.R.
+    assertThat(100 * SIX.shareOver(5, 0.05)).isCloseTo(0.00390589828, within(1e-8));
+    assertThat(100 * SIX.shareOver(5, 0.95)).isCloseTo(14.8883003, within(1e-6));
+    assertThat(100 * SIX.shareOver(1, 0.05)).isCloseTo(28.2297428, within(1e-6));
+    assertThat(100 * SIX.shareOver(1, 0.95)).isCloseTo(77.9640273, within(1e-6));
+  }
+
+  @Property(tries = 40)
+  void five_percent_are_not_exceeded_with_a_confidence_at_the_upper_limit_of_that_confidence(
+      @ForAll @IntRange(min = 2, max = 60) int n,
+      @ForAll @DoubleRange(min = 0.1, max = 2) double sd,
+      @ForAll @DoubleRange(min = 0.2, max = 0.98) double confidence) {
+    LognormalSample sample = new LognormalSample(n, 1, 0, sd);
+    double limit = sample.upperToleranceLimit(confidence);
+    assertThat(sample.shareOver(limit, confidence)).isCloseTo(0.05, within(1e-7));
+  }
+
+  @Test
+  void the_mean_without_bias_is_that_of_the_bessel_function() {
+    // R 4.2.2: exp(mean(y)) * gamma(b) * z^((1-b)/2) * besselI(2*sqrt(z), b-1) with b = (n-1)/2,
+    // z = (n-1)^2 var(y)/(4n); statistics.R. The lognormal mean derived, 1.278.
+    assertThat(SIX.unbiasedMean()).isCloseTo(1.23573613, within(1e-8));
+    assertThat(SIX.lognormalMean()).isCloseTo(1.27816653, within(1e-8));
+    LognormalSample wide = LognormalSample.of(0.1, 0.5, 0.8, 3, 12, 0.05, 40);
+    assertThat(wide.unbiasedMean()).isCloseTo(8.96430857, within(1e-7));
+    assertThat(LognormalSample.of(2, 2, 2).unbiasedMean()).isCloseTo(2, within(1e-12));
+  }
 }

@@ -60,4 +60,35 @@ class MannKendallTest {
   void one_value_is_no_trend() {
     assertThatThrownBy(() -> MannKendall.of(1)).isInstanceOf(IllegalArgumentException.class);
   }
+
+  @Test
+  void the_slope_has_the_interval_of_its_ranks() {
+    // R 4.2.2: approx(1:21, sort(slopes), c((21-C)/2, (21+C)/2 + 1)), C = qnorm(0.975)*sqrt(v);
+    // statistics.R.
+    MannKendall wild = MannKendall.of(1, 2, 3, 4, 5, 16, 7);
+    assertThat(wild.senLow95()).isEqualTo(1);
+    assertThat(wild.senHigh95()).isCloseTo(3.52086805, within(1e-8));
+  }
+
+  @Test
+  void ties_are_those_of_r() {
+    // R 4.2.2: cor.test(1:12, y, method = "kendall", exact = FALSE, continuity = TRUE): z -3.89227;
+    // the rest statistics.R.
+    MannKendall falling =
+        MannKendall.of(3.1, 2.9, 2.9, 2.4, 2.6, 2.4, 2.0, 2.2, 1.8, 1.8, 1.8, 1.5);
+    assertThat(falling.s()).isEqualTo(-57);
+    assertThat(falling.variance()).isCloseTo(207, within(1e-9));
+    assertThat(falling.z()).isCloseTo(-3.89226906, within(1e-8));
+    assertThat(falling.pTwoSided()).isCloseTo(9.93110169e-05, within(1e-12));
+    assertThat(falling.senSlope()).isCloseTo(-0.13875, within(1e-12));
+    assertThat(falling.senLow95()).isCloseTo(-0.162914523, within(1e-9));
+    assertThat(falling.senHigh95()).isCloseTo(-0.11125643, within(1e-8));
+  }
+
+  @Property
+  void the_slope_lies_within_its_interval(
+      @ForAll @Size(min = 2, max = 30) List<@DoubleRange(min = -5, max = 5) Double> drawn) {
+    MannKendall trend = MannKendall.of(drawn.stream().mapToDouble(Double::doubleValue).toArray());
+    assertThat(trend.senSlope()).isBetween(trend.senLow95(), trend.senHigh95());
+  }
 }

@@ -1,0 +1,62 @@
+-- Measured air results.
+
+-- ---------------------------------------------------------------- taken back
+
+-- name: restore-inserted-sample
+DELETE FROM sample WHERE id = ?1 ->> 'id';
+
+-- name: restore-updated-sample
+UPDATE sample SET
+  person_id = ?1 ->> 'person_id', date = ?1 ->> 'date', from_minute = ?1 ->> 'from_minute',
+  to_minute = ?1 ->> 'to_minute', fraction = ?1 ->> 'fraction', kind = ?1 ->> 'kind',
+  mg = ?1 ->> 'mg', blank_mg = ?1 ->> 'blank_mg', litres_per_min = ?1 ->> 'litres_per_min',
+  detection_limit_mg = ?1 ->> 'detection_limit_mg', mg_per_m3 = ?1 ->> 'mg_per_m3',
+  below_detection = ?1 ->> 'below_detection', cv = ?1 ->> 'cv', note = ?1 ->> 'note'
+WHERE id = ?1 ->> 'id';
+
+-- name: restore-deleted-sample
+INSERT INTO sample (
+  id, person_id, date, from_minute, to_minute, fraction, kind, mg, blank_mg, litres_per_min,
+  detection_limit_mg, mg_per_m3, below_detection, cv, note)
+SELECT
+  ?1 ->> 'id', ?1 ->> 'person_id', ?1 ->> 'date', ?1 ->> 'from_minute', ?1 ->> 'to_minute',
+  ?1 ->> 'fraction', ?1 ->> 'kind', ?1 ->> 'mg', ?1 ->> 'blank_mg', ?1 ->> 'litres_per_min',
+  ?1 ->> 'detection_limit_mg', ?1 ->> 'mg_per_m3', ?1 ->> 'below_detection', ?1 ->> 'cv',
+  ?1 ->> 'note';
+
+-- ---------------------------------------------------------------- samples
+
+-- name: samples
+SELECT sample.*, person.name AS person
+FROM sample
+JOIN person ON person.id = sample.person_id
+ORDER BY date, from_minute, sample.id;
+
+-- name: sample
+SELECT sample.*, person.name AS person
+FROM sample
+JOIN person ON person.id = sample.person_id
+WHERE sample.id = ?;
+
+-- name: sessions-on-sampled-days
+SELECT * FROM session_read WHERE date IN (SELECT date FROM sample)
+ORDER BY date, start_minute, id;
+
+-- name: same-sample
+SELECT id FROM sample
+WHERE (
+    person_id, date, from_minute, to_minute, fraction, kind, mg, blank_mg, litres_per_min,
+    detection_limit_mg, mg_per_m3, below_detection, cv)
+  IS (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?);
+
+-- name: sample-insert
+INSERT INTO sample (
+  person_id, date, from_minute, to_minute, fraction, kind, mg, blank_mg, litres_per_min,
+  detection_limit_mg, mg_per_m3, below_detection, cv, note)
+VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id;
+
+-- name: sample-delete
+DELETE FROM sample WHERE id = ?;
+
+-- name: newest-change
+SELECT coalesce(max(id), 0) FROM change;

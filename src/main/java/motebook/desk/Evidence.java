@@ -1,0 +1,121 @@
+package motebook.desk;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import motebook.model.Sample;
+import motebook.reference.Operation;
+import motebook.reference.Reference;
+import motebook.science.Estimate;
+import motebook.science.Fit;
+import motebook.science.LognormalSum;
+import motebook.science.LognormalSum.Term;
+import motebook.science.Observation;
+import motebook.science.Spread;
+
+/**
+ * The question "what do the measurements say": each sample beside what was estimated, and each
+ * operation before and after.
+ *
+ * @param samples in the order of the book
+ * @param operations those that the samples bear on, most changed first
+ */
+public record Evidence(List<Line> samples, List<Lesson> operations) {
+  private static final double FAR = 3;
+
+  /**
+   * A sample beside the estimate.
+   *
+   * @param sample the sample
+   * @param measured what it stands for
+   * @param agreement how it agrees with the estimate; none where nothing that makes dust was logged
+   */
+  public record Line(Sample sample, Measured measured, Optional<Agreement> agreement) {}
+
+  /**
+   * How a sample agrees with all else that is known.
+   *
+   * @param estimatedMgPerM3 the estimate from everything but this sample
+   * @param learnedMgPerM3 the estimate from everything
+   * @param ratio measured to estimated; for a result below detection the limit of it
+   * @param z deviations that the result lies above the estimate; for one below detection only where
+   *     more was estimated than the limit of detection
+   */
+  public record Agreement(double estimatedMgPerM3, double learnedMgPerM3, double ratio, double z) {
+    /** Whether it disagrees so far that one of the two must be looked at. */
+    public boolean disagrees() {
+      return Math.abs(z) > FAR;
+    }
+  }
+
+  /**
+   * What was learned of an operation: one session of it without a control in the default shop, on a
+   * wood of factor 1.
+   *
+   * @param operation the operation
+   * @param before mg/m³ inhalable by the published figures
+   * @param after the same by what was learned
+   */
+  public record Lesson(Operation operation, Estimate before, Estimate after) {
+    /** How much the middle has moved, as a logarithm. */
+    double moved() {
+      return Math.log(after.central() / before.central());
+    }
+  }
+
+  /** Answers from all samples of a book and what they taught. */
+  static Evidence of(List<Sample> samples, Learned learned, Reference reference) {
+    IdentityHashMap<Observation, Fit> fits = learned.posterior().fits();
+    Map<String, Boolean> named = new HashMap<>();
+    learned
+        .observations()
+        .values()
+        .forEach(
+            o -> o.shares().forEach(s -> s.common().keySet().forEach(n -> named.put(n, true))));
+    List<Lesson> lessons = new ArrayList<>();
+    for (Operation operation : reference.operations()) {
+      if (named.containsKey(Source.part(operation))) {
+        lessons.add(lesson(operation, learned));
+      }
+    }
+    lessons.sort((a, b) -> Double.compare(Math.abs(b.moved()), Math.abs(a.moved())));
+    return new Evidence(
+        samples.stream()
+            .map(
+                sample ->
+                    line(sample, Optional.ofNullable(learned.observations().get(sample)), fits))
+            .toList(),
+        List.copyOf(lessons));
+  }
+
+  private static Line line(
+      Sample sample, Optional<Observation> observation, Map<Observation, Fit> fits) {
+    Measured measured = Measured.of(sample);
+    return new Line(
+        sample, measured, observation.map(seen -> agreement(measured, seen, fits.get(seen))));
+  }
+
+  private static Agreement agreement(Measured measured, Observation seen, Fit fit) {
+    double estimated = Math.exp(fit.without());
+    return new Agreement(
+        estimated, Math.exp(fit.predicted()), measured.mgPerM3() / estimated, fit.z(seen));
+  }
+
+  private static Lesson lesson(Operation operation, Learned learned) {
+    double ofOperation =
+        Spread.ofRange(operation.referenceMgPerM3().low(), operation.referenceMgPerM3().high());
+    Map<String, Double> doubts = new LinkedHashMap<>();
+    doubts.put(Source.part(operation), ofOperation);
+    doubts.put(Source.MODEL, Spread.MODEL);
+    doubts.put("another session", Spread.own(operation.gsd(), ofOperation));
+    Term before = new Term(operation.referenceMgPerM3().typical(), doubts);
+    return new Lesson(
+        operation,
+        LognormalSum.of(List.of(before)),
+        LognormalSum.of(List.of(learned.posterior().applied(before))));
+  }
+}

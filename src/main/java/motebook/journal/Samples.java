@@ -1,0 +1,143 @@
+package motebook.journal;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import motebook.model.Refusal;
+import motebook.model.Sample;
+import motebook.model.Session;
+
+/** Measured air results. */
+public final class Samples {
+  private final Store store;
+  private final Changes changes;
+  private final People people;
+
+  Samples(Store store, Changes changes, People people) {
+    this.store = store;
+    this.changes = changes;
+    this.people = people;
+  }
+
+  /** Every sample, by day, start and number. */
+  public List<Sample> all() {
+    return store.list("samples", Samples::read);
+  }
+
+  /** Everyone's sessions of the days that hold a sample, by day, start and number. */
+  public List<Session> sessionsOnSampledDays() {
+    return store.list("sessions-on-sampled-days", Sessions::read);
+  }
+
+  private static Sample read(ResultSet row) throws SQLException {
+    return new Sample(
+        row.getLong("id"),
+        row.getString("person"),
+        LocalDate.parse(row.getString("date")),
+        row.getInt("from_minute"),
+        row.getInt("to_minute"),
+        row.getString("fraction"),
+        kind(row.getString("kind")),
+        result(row),
+        row.getDouble("cv"),
+        row.getString("note"));
+  }
+
+  private static Sample.Kind kind(String key) {
+    return Arrays.stream(Sample.Kind.values())
+        .filter(kind -> kind.key().equals(key))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Sample.Result result(ResultSet row) throws SQLException {
+    double mg = row.getDouble("mg");
+    return row.wasNull()
+        ? new Sample.Told(row.getDouble("mg_per_m3"), row.getBoolean("below_detection"))
+        : new Sample.Weighed(
+            mg,
+            row.getDouble("blank_mg"),
+            row.getDouble("litres_per_min"),
+            row.getDouble("detection_limit_mg"));
+  }
+
+  /**
+   * Writes samples as one change: all, or none.
+   *
+   * @param what the change in words, for the history
+   * @throws Refusal if one is in the book already, or its person is not
+   */
+  public List<Sample> add(List<Sample> samples, String what) {
+    return changes.make(what, () -> samples.stream().map(this::insert).toList());
+  }
+
+  private Sample insert(Sample sample) {
+    List<Object> columns = columns(sample);
+    known(columns)
+        .ifPresent(
+            id -> {
+              throw new Refusal("The book holds that very sample already, as sample " + id + ".");
+            });
+    columns.add(sample.note());
+    return get(store.number("sample-insert", columns.toArray()));
+  }
+
+  private Optional<Long> known(List<Object> columns) {
+    return store.first("same-sample", Row::number, columns.toArray());
+  }
+
+  /** Whether the book holds that very sample, whatever its note. */
+  public boolean holds(Sample sample) {
+    return known(columns(sample)).isPresent();
+  }
+
+  private Sample get(long id) {
+    return store
+        .first("sample", Samples::read, id)
+        .orElseThrow(() -> new Refusal("The book holds no sample with the number " + id + "."));
+  }
+
+  /**
+   * Deletes a sample.
+   *
+   * @return what it was
+   * @throws Refusal if there is none of that number
+   */
+  public Sample remove(long id) {
+    Sample sample = get(id);
+    changes.make(
+        "Removed sample " + id + " of " + sample.date() + " by " + sample.person(),
+        () -> store.run("sample-delete", get(id).id()));
+    return sample;
+  }
+
+  private List<Object> columns(Sample sample) {
+    List<Object> columns =
+        new ArrayList<>(
+            List.of(
+                people.known().idOf(sample.person()),
+                sample.date(),
+                sample.fromMinute(),
+                sample.toMinute(),
+                sample.fraction(),
+                sample.kind().key()));
+    if (sample.result() instanceof Sample.Weighed weighed) {
+      columns.addAll(
+          Arrays.asList(
+              weighed.mg(),
+              weighed.blankMg(),
+              weighed.litresPerMin(),
+              weighed.detectionLimitMg(),
+              null,
+              null));
+    } else if (sample.result() instanceof Sample.Told told) {
+      columns.addAll(Arrays.asList(null, null, null, null, told.mgPerM3(), told.below() ? 1 : 0));
+    }
+    columns.add(sample.cv());
+    return columns;
+  }
+}

@@ -1,0 +1,142 @@
+package motebook.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import motebook.desk.Evidence;
+import motebook.desk.Evidence.Agreement;
+import motebook.desk.Evidence.Lesson;
+import motebook.desk.Evidence.Line;
+import motebook.desk.Measured;
+import motebook.model.Sample;
+
+/** Samples beside the estimates, as JSON and as text. */
+public final class EvidenceReport {
+  private EvidenceReport() {}
+
+  /** The object of {@code sample list --json}. */
+  public static Map<String, Object> json(Evidence evidence) {
+    return Json.object(
+        "samples", evidence.samples().stream().map(EvidenceReport::sample).toList(),
+        "operations", evidence.operations().stream().map(EvidenceReport::lesson).toList());
+  }
+
+  private static Map<String, Object> sample(Line line) {
+    Sample sample = line.sample();
+    return Json.object(
+        "id", sample.id(),
+        "person", sample.person(),
+        "date", sample.date().toString(),
+        "from", Figures.clock(sample.fromMinute()),
+        "to", Figures.clock(sample.toMinute()),
+        "fraction", sample.fraction(),
+        "kind", sample.kind().key(),
+        "mg_m3", line.measured().mgPerM3(),
+        "below_detection", line.measured().below(),
+        "cv", sample.cv(),
+        "estimated_mg_m3", of(line, Agreement::estimatedMgPerM3),
+        "learned_mg_m3", of(line, Agreement::learnedMgPerM3),
+        "ratio", of(line, Agreement::ratio),
+        "z", of(line, Agreement::z),
+        "note", sample.note());
+  }
+
+  private static Double of(Line line, Function<Agreement, Double> figure) {
+    Optional<Double> value = line.agreement().map(figure);
+    return value.orElse(null);
+  }
+
+  private static Map<String, Object> lesson(Lesson lesson) {
+    return Json.object(
+        "operation", lesson.operation().key(),
+        "before", DayJson.estimate(lesson.before()),
+        "after", DayJson.estimate(lesson.after()));
+  }
+
+  /** The lines of {@code sample list}. */
+  public static List<String> text(Evidence evidence) {
+    List<String> lines = new ArrayList<>();
+    if (evidence.samples().isEmpty()) {
+      lines.add("The book holds no samples. Add one with: motebook sample add");
+      return lines;
+    }
+    evidence.samples().forEach(line -> lines.add(text(line)));
+    evidence.samples().forEach(line -> warning(line).ifPresent(lines::add));
+    if (!evidence.operations().isEmpty()) {
+      lines.add(
+          "Each operation before and after, one session without a control in the default shop:");
+      evidence.operations().forEach(lesson -> lines.add(text(lesson)));
+    }
+    return lines;
+  }
+
+  private static String text(Line line) {
+    Sample sample = line.sample();
+    return String.format(
+        Locale.ROOT,
+        "%4d  %s %s-%s %s: %s mg/m³ %s%s",
+        sample.id(),
+        sample.date(),
+        Figures.clock(sample.fromMinute()),
+        Figures.clock(sample.toMinute()),
+        sample.person(),
+        measured(line.measured()),
+        sample.fraction(),
+        line.agreement()
+            .map(EvidenceReport::agreement)
+            .orElse("; no dusty work is logged then, nothing learned"));
+  }
+
+  private static String measured(Measured measured) {
+    return (measured.below() ? "below " : "") + Figures.plain(measured.mgPerM3());
+  }
+
+  private static String agreement(Agreement agreement) {
+    return String.format(
+        Locale.ROOT,
+        ", estimated %s (%s times, z %.1f)",
+        Figures.rough(agreement.estimatedMgPerM3()),
+        Figures.rough(agreement.ratio()),
+        agreement.z() == 0 ? 0.0 : agreement.z());
+  }
+
+  private static Optional<String> warning(Line line) {
+    return line.agreement()
+        .filter(Agreement::disagrees)
+        .map(
+            far ->
+                "warning   Sample "
+                    + line.sample().id()
+                    + " lies more than three deviations from all else: check its times, its unit"
+                    + " and what was logged then.");
+  }
+
+  private static String text(Lesson lesson) {
+    return "  "
+        + lesson.operation().name()
+        + ": "
+        + Wording.estimate(lesson.before())
+        + ", now "
+        + Wording.estimate(lesson.after());
+  }
+
+  /** How a sample is said back. */
+  public static String said(Sample sample) {
+    return sample.date()
+        + " "
+        + Figures.clock(sample.fromMinute())
+        + "-"
+        + Figures.clock(sample.toMinute())
+        + " "
+        + sample.person()
+        + ": "
+        + measured(Measured.of(sample))
+        + " mg/m³ "
+        + sample.fraction()
+        + ", "
+        + sample.kind().key();
+  }
+}

@@ -1,0 +1,134 @@
+package motebook.science;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.RealVector;
+
+/**
+ * Updates all named parts together by measured means.
+ *
+ * <p>Each part is normal about 0 with its variance; {@code ln(result)} is normal about the log of
+ * the sum of its sources. That log is taken as a straight line in the parts: through the median of
+ * the sum, with each source's share of the expected sum as its weight, both by {@link Forecast} at
+ * the newest estimate. The normal system is solved exactly, the lines drawn anew, and so on until
+ * they stay (Gauss and Newton's steps, with lines fitted over the whole estimate and not at one
+ * point: posterior linearisation, García-Fernández 2015, from memory). A result below detection
+ * stands in by the normal of the same moments, {@link Target#below}. With one source a line is no
+ * approximation, and the update is the exact {@code kn = 1/τ² + n/σ²} of the teaching chapter of
+ * the R package glmbayes.
+ */
+final class Learning {
+  private static final double STILL = 1e-7;
+  private static final double WEAKEST = Math.log(Target.WEAKEST);
+
+  private final Parts common = new Parts();
+  private final List<ObservedGroup> groups;
+  private NormalUpdate update;
+  private List<List<Line>> lines = List.of();
+  private List<List<Target>> targets = List.of();
+
+  private Learning(List<Observation> observations) {
+    Map<String, ObservedGroup> byName = new LinkedHashMap<>();
+    observations.forEach(
+        o -> byName.computeIfAbsent(o.group(), any -> new ObservedGroup(common)).add(o));
+    groups = List.copyOf(byName.values());
+    update = NormalUpdate.none(common, groups);
+  }
+
+  static Posterior of(List<Observation> observations) {
+    Learning learning = new Learning(observations);
+    RealVector first = learning.sketch(true);
+    learning.draw(new FixedPoint(learning::redrawn).from(first, STILL));
+    return new Posterior(
+        learning.common, learning.groups, learning.update, learning.lines, learning.targets);
+  }
+
+  private RealVector redrawn(RealVector sketch) {
+    draw(sketch);
+    return sketch(false);
+  }
+
+  /**
+   * Solves the system of the lines and targets that a sketch stands for; one that was mixed from
+   * others is kept within what can be.
+   */
+  private void draw(RealVector sketch) {
+    List<List<Line>> newLines = new ArrayList<>();
+    List<List<Target>> newTargets = new ArrayList<>();
+    int next = 0;
+    for (ObservedGroup group : groups) {
+      List<Line> ofGroup = new ArrayList<>();
+      List<Target> drawn = new ArrayList<>();
+      for (int i = 0; i < group.observations().size(); i++) {
+        double strongest = Math.log(group.observations().get(i).variance());
+        double variance = Math.max(strongest, Math.min(sketch.getEntry(next + 1), WEAKEST));
+        drawn.add(new Target(sketch.getEntry(next), Math.exp(variance)));
+        double level = sketch.getEntry(next + 2);
+        next += 3;
+        Slope slope = new Slope(common.zero(), group.own().zero());
+        for (Slope source : group.slopes(i)) {
+          slope = slope.plus(Math.max(0, Math.min(sketch.getEntry(next++), 1)), source);
+        }
+        ofGroup.add(new Line(level, slope));
+      }
+      newLines.add(ofGroup);
+      newTargets.add(drawn);
+    }
+    lines = newLines;
+    targets = newTargets;
+    update = NormalUpdate.of(lines, targets);
+  }
+
+  /** For each observation: its target, the level of its line, the weight of each source. */
+  private RealVector sketch(boolean first) {
+    List<Double> sketch = new ArrayList<>();
+    for (int g = 0; g < groups.size(); g++) {
+      for (int i = 0; i < groups.get(g).observations().size(); i++) {
+        List<Slope> slopes = groups.get(g).slopes(i);
+        Forecast forecast = forecast(g, i, slopes);
+        Target target =
+            target(
+                groups.get(g).observations().get(i),
+                first ? new Target(forecast.log(), forecast.variance()) : without(g, i));
+        sketch.add(target.log());
+        sketch.add(Math.log(target.variance()));
+        double level = forecast.log();
+        for (int s = 0; s < slopes.size(); s++) {
+          level -= forecast.weight(s) * update.mean(g, slopes.get(s));
+        }
+        sketch.add(level);
+        for (int s = 0; s < slopes.size(); s++) {
+          sketch.add(forecast.weight(s));
+        }
+      }
+    }
+    return new ArrayRealVector(sketch.toArray(Double[]::new));
+  }
+
+  private Forecast forecast(int group, int observation, List<Slope> slopes) {
+    Observation observed = groups.get(group).observations().get(observation);
+    double[] logs = new double[slopes.size()];
+    for (int s = 0; s < logs.length; s++) {
+      logs[s] = Math.log(observed.shares().get(s).typical()) + update.mean(group, slopes.get(s));
+    }
+    return Forecast.of(logs, slopes.stream().map(slope -> update.loadings(group, slope)).toList());
+  }
+
+  private Target without(int group, int observation) {
+    Line line = lines.get(group).get(observation);
+    Slope rests = update.loadings(group, line.slope());
+    return targets
+        .get(group)
+        .get(observation)
+        .without(line.level() + update.mean(group, line.slope()), rests.dot(rests));
+  }
+
+  private static Target target(Observation observed, Target without) {
+    return observed.below()
+        ? Target.below(observed, without.log(), without.variance())
+        : new Target(observed.log(), observed.variance());
+  }
+}

@@ -1,0 +1,199 @@
+package motebook.command;
+
+import static motebook.command.Shell.at;
+import static motebook.command.Shell.number;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SampleCommandTest {
+  private static final String HOUR = "sample add --on 2026-03-02 --from 9:00 --to 10:00 ";
+
+  @TempDir Path folder;
+  private Shell shell;
+
+  @BeforeEach
+  void open() {
+    shell = new Shell(folder.resolve("book.db"));
+    shell.say("log 60m orbital sanding of oak at 9:00 on 2026-03-02");
+  }
+
+  @Test
+  void a_sampled_hour_reads_close_to_its_sample_on_every_command() {
+    assertThat(number(shell.json("day 2026-03-02"), "learned_from_samples")).isZero();
+    assertThat(shell.json(HOUR + "--mg-m3 10 --fraction inhalable")).containsEntry("id", 1);
+    Map<String, Object> day = shell.json("day 2026-03-02");
+    assertThat(number(day, "learned_from_samples")).isEqualTo(1);
+    assertThat(number(day, "sessions", 0, "mean_outside_mg_m3")).isBetween(10.0, 10.2);
+    assertThat(number(day, "twa", "outside", "high90_mg_m3")).isBetween(1.5, 1.7);
+    assertThat(shell.say("day 2026-03-02").out()).contains("from 1 sample of this shop");
+    Map<String, Object> week = shell.json("week 2026-03-02");
+    assertThat(number(week, "learned_from_samples")).isEqualTo(1);
+    assertThat(number(week, "days", 0, "outside", "central_mg_m3"))
+        .isCloseTo(number(day, "twa", "outside", "central_mg_m3"), within(1e-9));
+    assertThat(shell.say("log 5m assembly at 11:00 on 2026-03-02").out())
+        .contains("from 1 sample of this shop");
+  }
+
+  @Test
+  void a_weighed_filter_is_listed_beside_the_estimate() {
+    // Boss and Day: 3.005 mg at 2.0 L/min in 240 min is 6.26 mg/m3.
+    shell.say(
+        "sample add --on 2026-03-02 --from 9:00 --to 13:00 --mg 3.005 --flow 2.0 --fraction total");
+    Map<String, Object> list = shell.json("sample list");
+    assertThat(number(list, "samples", 0, "mg_m3")).isCloseTo(6.26, within(0.005));
+    assertThat(number(list, "samples", 0, "estimated_mg_m3"))
+        .isCloseTo(25 / 4.0 / 1.5, within(1e-6));
+    assertThat(number(list, "samples", 0, "ratio")).isCloseTo(1.5025, within(1e-3));
+    assertThat(at(list, "operations", 0, "operation")).isEqualTo("orbital-sanding");
+    assertThat(number(list, "operations", 0, "before", "central_mg_m3"))
+        .isCloseTo(25, within(1e-9));
+    assertThat(number(list, "operations", 0, "after", "central_mg_m3")).isGreaterThan(25);
+  }
+
+  @Test
+  void below_detection_is_kept_as_such() {
+    shell.say(HOUR + "--mg 0.02 --flow 2 --fraction inhalable");
+    shell.say(HOUR + "--mg-m3 <0.4 --fraction respirable");
+    shell.say(HOUR + "--mg-m3 0.1 --detection-limit 0.3 --fraction respirable");
+    Map<String, Object> list = shell.json("sample list");
+    for (int i = 0; i < 3; i++) {
+      assertThat(at(list, "samples", i, "below_detection")).isEqualTo(true);
+    }
+    assertThat(number(list, "samples", 0, "mg_m3")).isCloseTo(0.25, within(1e-9));
+    assertThat(number(list, "samples", 1, "mg_m3")).isEqualTo(0.4);
+    assertThat(number(list, "samples", 2, "mg_m3")).isEqualTo(0.3);
+    assertThat(shell.say("sample list").out()).contains("below 0.25 mg/m³ inhalable");
+  }
+
+  @Test
+  void what_is_added_can_be_removed_and_every_step_taken_back() {
+    double before = number(shell.json("day 2026-03-02"), "twa", "outside", "central_mg_m3");
+    shell.say(HOUR + "--mg-m3 10 --fraction inhalable");
+    double learned = number(shell.json("day 2026-03-02"), "twa", "outside", "central_mg_m3");
+    assertThat(shell.say("sample remove 1").out()).contains("Removed sample 1");
+    assertThat(number(shell.json("day 2026-03-02"), "twa", "outside", "central_mg_m3"))
+        .isEqualTo(before);
+    shell.say("undo");
+    assertThat(number(shell.json("day 2026-03-02"), "twa", "outside", "central_mg_m3"))
+        .isEqualTo(learned);
+    shell.say("undo");
+    assertThat(shell.json("sample list")).containsEntry("samples", List.of());
+    assertThat(shell.say("sample list").out()).contains("holds no samples");
+    assertThat(shell.json("verify")).isNotEmpty();
+  }
+
+  @Test
+  void an_instrument_has_the_larger_error_and_a_wild_result_is_pointed_at() {
+    shell.say(HOUR + "--mg-m3 5000 --fraction inhalable --direct-reading");
+    assertThat(number(shell.json("sample list"), "samples", 0, "cv")).isEqualTo(0.3);
+    assertThat(shell.say("sample list").out()).contains("warning   Sample 1 lies more than three");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--fraction inhalable | --mg with --flow, or --mg-m3",
+        "--fraction inhalable --mg 1 | --flow",
+        "--fraction inhalable --mg 1 --flow 2 --mg-m3 3 | not both",
+        "--fraction thoracic --mg-m3 3 | inhalable, respirable or total",
+        "--mg-m3 3 | --fraction",
+        "--fraction inhalable --mg-m3 0 | not zero",
+        "--fraction inhalable --mg-m3 3 --cv 9 | --cv",
+        "--fraction inhalable --mg-m3 3 --person Nobody | Nobody",
+        "--fraction inhalable --mg-m3 3 --to 8:00 | ends after it begins",
+        "--fraction inhalable --mg-m3 3 --to 25:00 | time of day",
+        "--fraction inhalable --mg 0 --flow 2 --detection-limit 0 | never zero",
+      })
+  void what_cannot_be_a_sample_is_refused_and_nothing_written(String options, String why) {
+    Shell.Said said =
+        shell.say(
+            "sample add --on 2026-03-02 --from 9:00 "
+                + (options.contains("--to ") ? "" : "--to 10:00 ")
+                + options);
+    assertThat(said.code()).as(said.err()).isEqualTo(2);
+    assertThat(said.err()).contains(why).doesNotContain("\tat ");
+    assertThat(shell.json("sample list")).containsEntry("samples", List.of());
+  }
+
+  @Test
+  void the_very_same_sample_is_not_taken_twice() {
+    shell.say(HOUR + "--mg-m3 10 --fraction inhalable");
+    Shell.Said again = shell.say(HOUR + "--mg-m3 10 --fraction inhalable --note again");
+    assertThat(again.code()).isEqualTo(2);
+    assertThat(again.err()).contains("as sample 1");
+    assertThat(shell.say(HOUR + "--mg-m3 10 --fraction respirable").code()).isZero();
+    assertThat(shell.say("sample remove 9").code()).isEqualTo(2);
+  }
+
+  private String meter(String rows) throws IOException {
+    Path file = folder.resolve("meter.csv");
+    Files.writeString(file, "time,dust mg/m3\n" + rows);
+    return file.toString();
+  }
+
+  private static String minutes(int from, int to, double value) {
+    StringBuilder rows = new StringBuilder();
+    for (int minute = from; minute < to; minute++) {
+      rows.append(
+          String.format(
+              Locale.ROOT, "2026-03-02 %02d:%02d:00,%s\n", minute / 60, minute % 60, value));
+    }
+    return rows.toString();
+  }
+
+  @Test
+  void an_instrument_gives_one_sample_for_each_session_it_overlaps() throws IOException {
+    shell.say("log 30m table saw oak at 11:00 on 2026-03-02");
+    String file = meter(minutes(530, 610, 8) + minutes(655, 700, 2));
+    Map<String, Object> told = shell.json("sample import " + file + " --fraction inhalable");
+    assertThat(told).containsEntry("ids", List.of(1, 2)).containsEntry("rows", 125);
+    assertThat(at(told, "complaints", 0)).asString().startsWith("line 82: nothing was read");
+    Map<String, Object> list = shell.json("sample list");
+    assertThat(at(list, "samples", 0, "from")).isEqualTo("09:00");
+    assertThat(at(list, "samples", 0, "to")).isEqualTo("10:00");
+    assertThat(number(list, "samples", 0, "mg_m3")).isCloseTo(8, within(1e-9));
+    assertThat(at(list, "samples", 1, "kind")).isEqualTo("direct-reading");
+    assertThat(number(list, "samples", 1, "mg_m3")).isCloseTo(2, within(1e-9));
+    Map<String, Object> again = shell.json("sample import " + file + " --fraction inhalable");
+    assertThat(again).containsEntry("ids", List.of()).containsEntry("known", 2);
+    assertThat(shell.say("undo").out()).contains("Imported 2 samples");
+    assertThat(shell.json("sample list")).containsEntry("samples", List.of());
+  }
+
+  @Test
+  void the_whole_can_be_one_sample_and_nothing_there_is_below_detection() throws IOException {
+    String file = meter(minutes(530, 610, 0));
+    assertThat(shell.say("sample import " + file + " --fraction inhalable --whole").err())
+        .contains("--detection-limit");
+    Map<String, Object> told =
+        shell.json(
+            "sample import " + file + " --fraction inhalable --whole --detection-limit 0.01");
+    assertThat(told).containsEntry("ids", List.of(1));
+    Map<String, Object> list = shell.json("sample list");
+    assertThat(at(list, "samples", 0, "below_detection")).isEqualTo(true);
+    assertThat(at(list, "samples", 0, "from")).isEqualTo("08:50");
+  }
+
+  @Test
+  void a_file_that_tells_nothing_is_refused() throws IOException {
+    String file = meter(minutes(900, 960, 8));
+    assertThat(shell.say("sample import " + file + " --fraction inhalable").err())
+        .contains("Log the work first");
+    assertThat(shell.say("sample import " + file).err()).contains("--fraction");
+    assertThat(shell.say("sample import no.csv --fraction total").err()).contains("no file");
+    assertThat(shell.json("sample list")).containsEntry("samples", List.of());
+  }
+}

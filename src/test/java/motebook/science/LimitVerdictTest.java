@@ -1,0 +1,39 @@
+package motebook.science;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LimitVerdictTest {
+
+  @ParameterizedTest
+  @CsvSource({
+    // EN 689:2018 preliminary test (memory): 3 results below 10 %, 4 below 15 %, 5 below 20 %; any
+    // above the limit fails.
+    "0.09 0.05 0.02, KEPT",
+    "0.11 0.05 0.02, MORE_RESULTS_NEEDED",
+    "0.14 0.05 0.02 0.03, KEPT",
+    "0.16 0.05 0.02 0.03, MORE_RESULTS_NEEDED",
+    "0.19 0.05 0.02 0.03 0.04, KEPT",
+    "0.21 0.05 0.02 0.03 0.04, MORE_RESULTS_NEEDED",
+    "0.09 1.01 0.02, NOT_KEPT",
+    "0.01 0.01, MORE_RESULTS_NEEDED",
+    // Group test with the six values of the slides, at limits of 5 and 4: upper limit 4.0004.
+    "0.168 0.196 0.084 0.232 0.272 0.532, KEPT",
+    "0.21 0.245 0.105 0.29 0.34 0.665, NOT_KEPT"
+  })
+  void results_as_shares_of_the_limit(String shares, LimitVerdict verdict) {
+    double[] results =
+        Arrays.stream(shares.split(" ", -1)).mapToDouble(Double::parseDouble).toArray();
+    assertThat(LimitVerdict.of(results, LognormalSample.of(results), 1)).isEqualTo(verdict);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.9,0", "1,0", "1.1,1", "10,1", "11,2", "50,2", "51,3", "100,3", "101,4"})
+  void the_five_bands_end_at_1_10_50_and_100_percent(double percent, int band) {
+    // AIHA strategy book, 2015 (memory).
+    assertThat(ExposureBand.of(percent, 100)).isEqualTo(band);
+  }
+}
