@@ -36,6 +36,7 @@ public final class Commands {
             .addSubcommand(log)
             .addSubcommand(new DayCommand(desk))
             .addSubcommand(new WeekCommand(desk))
+            .addSubcommand(new ExportCommand(desk))
             .addSubcommand(places(desk))
             .addSubcommand(people(desk))
             .addSubcommand(limits(desk))
