@@ -12,6 +12,7 @@ import motebook.reference.Control;
 import motebook.reference.Figure;
 import motebook.reference.Grade;
 import motebook.reference.Limit;
+import motebook.reference.Operation;
 
 /**
  * A figure that a week was reckoned with, and how sure it is.
@@ -57,15 +58,8 @@ public record UsedFigure(
   }
 
   private static void add(Source source, DayReckoning day, Set<UsedFigure> used) {
-    used.add(
-        graded(
-            Kind.OPERATION,
-            source.operation().name(),
-            source.operation().referenceMgPerM3(),
-            "mg/m³ at the face in the first hour",
-            source.operation().grade(),
-            source.operation().basis()));
     if (source.operation().dusty()) {
+      used.add(operation(source.operation()));
       used.add(material(source));
     }
     source.atSource().ifPresent(row -> used.add(control(source, row)));
@@ -73,6 +67,16 @@ public record UsedFigure(
         .filter(control -> control.actsOn() == Control.ActsOn.ROOM)
         .forEach(control -> used.add(room(control)));
     used.add(place(day.shop().place(source.session().work().place())));
+  }
+
+  private static UsedFigure operation(Operation operation) {
+    return graded(
+        Kind.OPERATION,
+        operation.name(),
+        operation.referenceMgPerM3(),
+        "mg/m³",
+        operation.grade(),
+        operation.basis());
   }
 
   private static UsedFigure material(Source source) {

@@ -77,14 +77,9 @@ final class AirPlot implements Plot {
     filled(pen, scale, width, Pen.Tone.FINE, false);
     scale.draw(pen, LEFT, width);
     breathed(pen, scale, width);
-    sheet
-        .worstDay()
-        .limit()
+    InhalableLimit.of(sheet.worstDay())
         .ifPresent(
-            held -> {
-              double y = scale.at(held.limit().mgPerM3());
-              pen.path(Pen.Stroke.LIMIT, LEFT, y, width, y);
-            });
+            value -> pen.path(Pen.Stroke.LIMIT, LEFT, scale.at(value), width, scale.at(value)));
     pen.path(Pen.Stroke.AXIS, LEFT, bottom, width, bottom);
     works.forEach(work -> bar(pen, work, width, bottom));
     hours(pen, width, height);

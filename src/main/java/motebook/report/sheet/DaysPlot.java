@@ -40,7 +40,7 @@ final class DaysPlot implements Plot {
                         ? ", inside " + Wording.estimate(day.inside().estimate())
                         : "")
                     + day.limit()
-                        .map(held -> ", limit " + Figures.plain(inhalable(day)) + " mg/m³")
+                        .map(held -> ", limit " + Figures.rough(limit(day)) + " mg/m³")
                         .orElse(", no limit"))
         .collect(Collectors.joining("; ", "", "."));
   }
@@ -70,15 +70,11 @@ final class DaysPlot implements Plot {
                     Stream.of(day.outside(), day.inside())
                         .map(DayReport.Twa::estimate)
                         .flatMapToDouble(e -> DoubleStream.of(e.low90(), e.high90())),
-                    DoubleStream.of(inhalable(day))));
+                    DoubleStream.of(limit(day))));
   }
 
-  // A limit in another fraction stands where the day's inhalable mean would meet it.
-  private static double inhalable(DayReport day) {
-    double mean = day.outside().estimate().central();
-    return day.limit()
-        .map(held -> held.ratio() == 0 ? held.limit().mgPerM3() : mean / held.ratio())
-        .orElse(Double.NaN);
+  private static double limit(DayReport day) {
+    return InhalableLimit.of(day).orElse(Double.NaN);
   }
 
   private static void draw(Pen pen, DayReport day, LogScale scale, double left, double slot) {
@@ -92,7 +88,7 @@ final class DaysPlot implements Plot {
     if (masked) {
       range(pen, day.inside().estimate(), scale, x + 5, false);
     }
-    double limit = inhalable(day);
+    double limit = limit(day);
     if (limit > 0) {
       pen.path(Pen.Stroke.LIMIT, left + 2, scale.at(limit), left + slot - 2, scale.at(limit));
     }
@@ -110,9 +106,9 @@ final class DaysPlot implements Plot {
       pen.text(
           Pen.Tone.INK,
           7,
-          Pen.Anchor.START,
-          x + 5,
-          scale.at(e.central()) - 2.5,
+          Pen.Anchor.MIDDLE,
+          x,
+          scale.at(e.high90()) - 2.5,
           Figures.rough(e.central()));
     }
   }

@@ -86,7 +86,7 @@ final class HtmlSheet {
       throws XMLStreamException {
     xml.writeStartElement("figure");
     SvgPen.write(xml, plot, id + "-" + name, width, height);
-    text("figcaption", "", plot.title() + ". " + caption + " " + plot.description());
+    text("figcaption", "", plot.title() + ". " + caption);
     xml.writeEndElement();
   }
 

@@ -15,8 +15,9 @@ final class PdfSheet {
   private static final double TEXT = 8;
   private static final double SMALL = 7;
   private static final double GAP = 16;
-  private static final double PLOTS = 112;
-  private static final double AIR = 112;
+  private static final int COLUMNS = 3;
+  private static final double PLOTS = 100;
+  private static final double AIR = 104;
 
   private final PdfPen pen;
   private final double width;
@@ -76,16 +77,16 @@ final class PdfSheet {
   }
 
   private double columns(List<String> lines, double y) throws IOException {
-    double half = (width - GAP) / 2;
-    int rows = (lines.size() + 1) / 2;
+    double wide = (width - (COLUMNS - 1) * GAP / 2) / COLUMNS;
+    int rows = (lines.size() + COLUMNS - 1) / COLUMNS;
     for (int i = 0; i < lines.size(); i++) {
       pen.text(
           Pen.Tone.INK,
-          SMALL,
+          SMALL - 0.5,
           Pen.Anchor.START,
-          i < rows ? 0 : half + GAP,
+          (wide + GAP / 2) * Math.floorDiv(i, rows),
           y + (i % rows) * PdfPen.leading(SMALL),
-          pen.font().fitted(lines.get(i), SMALL, half));
+          pen.font().fitted(lines.get(i), SMALL - 0.5, wide));
     }
     return y + rows * PdfPen.leading(SMALL);
   }

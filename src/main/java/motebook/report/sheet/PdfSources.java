@@ -5,12 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The fine print: every figure used with its grade and source, in two columns, as large as the room
- * that is left allows; what does not fit at the smallest size is given back for another page.
+ * The fine print: every figure used with its grade and source, in three columns, as large as the
+ * room that is left allows; what does not fit at the smallest size is given back for another page.
  */
 final class PdfSources {
-  private static final double[] SIZES = {6.5, 6, 5.6, 5.2, 4.9};
-  private static final double GAP = 14;
+  private static final double[] SIZES = {6.5, 6, 5.6, 5.2, 4.9, 4.6};
+  private static final int COLUMNS = 3;
+  private static final double GAP = 12;
+  private static final double LEADING = 1.18;
   private static final double HEADING = 8;
 
   private final PdfPen pen;
@@ -25,9 +27,9 @@ final class PdfSources {
   List<String> draw(String heading, List<String> texts, double y, double end) throws IOException {
     double first = y + PdfPen.leading(HEADING);
     for (double size : SIZES) {
-      int rows = (int) Math.max(0, (end - first) / PdfPen.leading(size) + 1);
+      int rows = (int) Math.max(0, (end - first) / (LEADING * size) + 1);
       boolean last = size == SIZES[SIZES.length - 1];
-      int fitting = fitting(texts, size, 2 * rows);
+      int fitting = fitting(texts, size, COLUMNS * rows);
       if (fitting == texts.size() || last) {
         if (fitting > 0) {
           pen.heading(HEADING, 0, y, heading);
@@ -40,7 +42,7 @@ final class PdfSources {
   }
 
   private double column() {
-    return (width - GAP) / 2;
+    return (width - (COLUMNS - 1) * GAP) / COLUMNS;
   }
 
   private List<String> lines(List<String> texts, double size) throws IOException {
@@ -63,14 +65,14 @@ final class PdfSources {
   }
 
   private void draw(List<String> lines, double size, double y) {
-    int rows = (lines.size() + 1) / 2;
+    int rows = (lines.size() + COLUMNS - 1) / COLUMNS;
     for (int i = 0; i < lines.size(); i++) {
       pen.text(
           Pen.Tone.INK,
           size,
           Pen.Anchor.START,
-          i < rows ? 0 : column() + GAP,
-          y + (i % rows) * PdfPen.leading(size),
+          (column() + GAP) * Math.floorDiv(i, rows),
+          y + (i % rows) * LEADING * size,
           lines.get(i));
     }
   }

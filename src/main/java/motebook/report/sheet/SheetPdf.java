@@ -16,7 +16,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /** The sheets on paper, one page a week. */
 public final class SheetPdf {
-  private static final double MARGIN = 36;
+  private static final double MARGIN = 32;
 
   private final PDDocument document;
   private final PdfFont font;
@@ -63,7 +63,7 @@ public final class SheetPdf {
     List<String> sources = new ArrayList<>(List.of(SheetWords.GRADES));
     sheet.figures().forEach(figure -> sources.add(SheetWords.figure(figure)));
     double width = paper.width - 2 * MARGIN;
-    double bottom = paper.height - 2 * MARGIN + 8;
+    double bottom = paper.height - 2 * MARGIN + 6;
     List<String> rest;
     try (PDPageContentStream page = page()) {
       PdfPen pen = new PdfPen(page, font, MARGIN, paper.height - MARGIN);

@@ -63,7 +63,7 @@ final class SheetTables {
     Attribution parts = review.attribution();
     double left = parts.leftOverPercent();
     List<Grid> cuts = new ArrayList<>();
-    cuts.add(shares("By operation", "Operation", parts.byOperation(), 3, o -> o.name()));
+    cuts.add(shares("By operation", "Operation", parts.byOperation(), WORST, o -> o.name()));
     cuts.add(shares("By material", "Material", parts.byMaterial(), 3, Wording::material));
     cuts.add(shares("By place", "Place", parts.byPlace(), 3, place -> place));
     cuts.add(shares("By who made it", "Person", parts.byPerson(), 3, person -> person));

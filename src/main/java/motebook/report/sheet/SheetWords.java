@@ -49,12 +49,12 @@ final class SheetWords {
     boolean masked = week.days().stream().anyMatch(Wording::masked);
     List<String> said = new ArrayList<>();
     said.add(
-        "inhalable dust outside the mask, mean over 40 h; 90 % range "
+        "Inhalable dust outside the mask, mean over 40 h; 90 % range "
             + Figures.rough(week.outsideMean().low90())
             + " to "
             + Figures.rough(week.outsideMean().high90())
             + ".");
-    said.add("Inside: " + Wording.inside(week.insideMean(), masked) + ".");
+    said.add("Inside " + Wording.inside(week.insideMean(), masked) + ".");
     said.add(
         review
             .limit()
@@ -102,7 +102,7 @@ final class SheetWords {
                         ? ""
                         : " ["
                             + Figures.plain(figure.low())
-                            + " to "
+                            + "–"
                             + Figures.plain(figure.high())
                             + "]")
                     + " "
@@ -119,7 +119,8 @@ final class SheetWords {
 
   /** How the figures are to be read. */
   static final String GRADES =
-      "Grades: A measured by several, B measured once, C back-calculated, D judgement (C and D are"
+      "Operations: mg/m³ inhalable at the face over the first hour, in a plain shop without a"
+          + " control. Grades: A measured by several, B measured once, C back-calculated, D judgement (C and D are"
           + " rough). In brackets the range that the sources leave. Air: a near field of 0.8 m around"
           + " the face in one well-mixed room; coarse dust settles at 5.2 /h, fine at 0.3 /h"
           + " (Howard-Reed 2003); 16.7 % of inhalable dust is respirable (Kalliny 2008); the model"

@@ -77,10 +77,10 @@ final class TrendPlot implements Plot {
     return limit.filter(value -> value < 3 * most).map(value -> Math.max(value, most)).orElse(most);
   }
 
-  // 1, 2, 4 or 8 of a power of ten: four steps of these have short labels.
+  // Four steps of these have short labels.
   private static double nice(double value) {
     double ten = Math.pow(10, Math.floor(Math.log10(Math.max(value, 1e-6))));
-    for (int first : new int[] {1, 2, 4, 8}) {
+    for (double first : new double[] {1, 1.2, 1.6, 2, 2.4, 3.2, 4, 6, 8}) {
       if (value <= first * ten) {
         return first * ten;
       }
