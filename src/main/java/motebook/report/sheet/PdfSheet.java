@@ -15,9 +15,9 @@ final class PdfSheet {
   private static final double TEXT = 8;
   private static final double SMALL = 7;
   private static final double GAP = 16;
-  private static final int COLUMNS = 3;
-  private static final double PLOTS = 100;
-  private static final double AIR = 104;
+  private static final int COLUMNS = 2;
+  private static final double PLOTS = 88;
+  private static final double AIR = 92;
 
   private final PdfPen pen;
   private final double width;
@@ -35,7 +35,7 @@ final class PdfSheet {
   double draw(LocalDateTime made) throws IOException {
     double y = head(made);
     y = plots(y + 2);
-    y = air(y + 5);
+    y = air(y + 1);
     y = tables(y + 6);
     return cautions(y);
   }
@@ -64,7 +64,7 @@ final class PdfSheet {
       throws IOException {
     pen.heading(TEXT, x, y + TEXT, plot.title());
     plot.draw(pen.from(x, y + TEXT + 2), wide, high);
-    return pen.paragraph(Pen.Tone.QUIET, SMALL - 0.5, x, y + TEXT + high + 10, wide, caption);
+    return pen.paragraph(Pen.Tone.QUIET, SMALL - 0.5, x, y + TEXT + high + 8, wide, caption);
   }
 
   private double air(double y) throws IOException {
@@ -121,7 +121,7 @@ final class PdfSheet {
   }
 
   private double cautions(double y) throws IOException {
-    double line = y + 6;
+    double line = y + 3;
     for (Caution caution : review.cautions()) {
       line = pen.paragraph(Pen.Tone.INK, SMALL, 0, line, width, "Caution: " + caution.sentence());
     }

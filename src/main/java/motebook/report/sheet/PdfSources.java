@@ -6,73 +6,73 @@ import java.util.List;
 
 /**
  * The fine print: every figure used with its grade and source, in three columns, as large as the
- * room that is left allows; what does not fit at the smallest size is given back for another page.
+ * room that is left allows; lines that do not fit at the smallest size are given back for another
+ * page.
  */
 final class PdfSources {
   private static final double[] SIZES = {6.5, 6, 5.6, 5.2, 4.9, 4.6};
+  private static final double SMALLEST = SIZES[SIZES.length - 1];
   private static final int COLUMNS = 3;
   private static final double GAP = 12;
   private static final double LEADING = 1.18;
   private static final double HEADING = 8;
 
   private final PdfPen pen;
-  private final double width;
+  private final double column;
 
   PdfSources(PdfPen pen, double width) {
     this.pen = pen;
-    this.width = width;
+    this.column = (width - (COLUMNS - 1) * GAP) / COLUMNS;
   }
 
-  /** Draws what fits between two base lines; the texts that did not fit. */
+  /** Draws what fits between two base lines; the lines that did not. */
   List<String> draw(String heading, List<String> texts, double y, double end) throws IOException {
-    double first = y + PdfPen.leading(HEADING);
+    double room = end - first(y);
     for (double size : SIZES) {
-      int rows = (int) Math.max(0, (end - first) / (LEADING * size) + 1);
-      boolean last = size == SIZES[SIZES.length - 1];
-      int fitting = fitting(texts, size, COLUMNS * rows);
-      if (fitting == texts.size() || last) {
-        if (fitting > 0) {
-          pen.heading(HEADING, 0, y, heading);
-          draw(lines(texts.subList(0, fitting), size), size, first);
-        }
-        return texts.subList(fitting, texts.size());
+      List<String> lines = lines(texts, size);
+      if (lines.size() <= most(size, room)) {
+        draw(heading, lines, size, y);
+        return List.of();
       }
     }
-    throw new IllegalStateException("no size at all");
+    return lines(heading, lines(texts, SMALLEST), y, end);
   }
 
-  private double column() {
-    return (width - (COLUMNS - 1) * GAP) / COLUMNS;
+  /** Draws as many lines of the smallest size as fit; the others. */
+  List<String> lines(String heading, List<String> lines, double y, double end) {
+    int fitting = Math.min(lines.size(), most(SMALLEST, end - first(y)));
+    if (fitting > 0) {
+      draw(heading, lines.subList(0, fitting), SMALLEST, y);
+    }
+    return lines.subList(fitting, lines.size());
+  }
+
+  private static double first(double y) {
+    return y + PdfPen.leading(HEADING);
+  }
+
+  private static int most(double size, double room) {
+    return room < 0 ? 0 : COLUMNS * ((int) (room / (LEADING * size)) + 1);
   }
 
   private List<String> lines(List<String> texts, double size) throws IOException {
     List<String> lines = new ArrayList<>();
     for (String text : texts) {
-      lines.addAll(pen.font().wrap(text, size, column()));
+      lines.addAll(pen.font().wrap(text, size, column));
     }
     return lines;
   }
 
-  private int fitting(List<String> texts, double size, int most) throws IOException {
-    int lines = 0;
-    for (int i = 0; i < texts.size(); i++) {
-      lines += pen.font().wrap(texts.get(i), size, column()).size();
-      if (lines > most) {
-        return i;
-      }
-    }
-    return texts.size();
-  }
-
-  private void draw(List<String> lines, double size, double y) {
+  private void draw(String heading, List<String> lines, double size, double y) {
+    pen.heading(HEADING, 0, y, heading);
     int rows = (lines.size() + COLUMNS - 1) / COLUMNS;
     for (int i = 0; i < lines.size(); i++) {
       pen.text(
           Pen.Tone.INK,
           size,
           Pen.Anchor.START,
-          (column() + GAP) * Math.floorDiv(i, rows),
-          y + (i % rows) * LEADING * size,
+          (column + GAP) * Math.floorDiv(i, rows),
+          first(y) + (i % rows) * LEADING * size,
           lines.get(i));
     }
   }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.GregorianCalendar;
 import java.util.List;
 import motebook.desk.WeekSheet;
@@ -16,7 +15,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /** The sheets on paper, one page a week. */
 public final class SheetPdf {
-  private static final double MARGIN = 32;
+  private static final double MARGIN = 30;
 
   private final PDDocument document;
   private final PdfFont font;
@@ -60,8 +59,7 @@ public final class SheetPdf {
   }
 
   private void add(WeekSheet sheet, LocalDateTime made) throws IOException {
-    List<String> sources = new ArrayList<>(List.of(SheetWords.GRADES));
-    sheet.figures().forEach(figure -> sources.add(SheetWords.figure(figure)));
+    List<String> sources = SheetWords.sources(sheet.figures());
     double width = paper.width - 2 * MARGIN;
     double bottom = paper.height - 2 * MARGIN + 6;
     List<String> rest;
@@ -82,7 +80,7 @@ public final class SheetPdf {
     try (PDPageContentStream page = page()) {
       PdfPen pen = new PdfPen(page, font, MARGIN, paper.height - MARGIN);
       String heading = SheetWords.title(sheet.review().week()) + ": further figures used";
-      return new PdfSources(pen, width).draw(heading, rest, 10, bottom);
+      return new PdfSources(pen, width).lines(heading, rest, 10, bottom);
     }
   }
 

@@ -83,6 +83,21 @@ final class SheetWords {
     return said;
   }
 
+  /** How to read the figures, then those of each kind run on in one text. */
+  static List<String> sources(List<UsedFigure> figures) {
+    List<String> texts = new ArrayList<>(List.of(GRADES));
+    for (UsedFigure.Kind kind : UsedFigure.Kind.values()) {
+      List<String> said =
+          figures.stream().filter(figure -> figure.kind() == kind).map(SheetWords::figure).toList();
+      if (!said.isEmpty()) {
+        String name =
+            kind.name().substring(0, 1) + kind.name().substring(1).toLowerCase(Locale.ROOT);
+        texts.add(name + "s · " + String.join(" · ", said));
+      }
+    }
+    return texts;
+  }
+
   /** A figure with its range and grade, and where it comes from. */
   static String figure(UsedFigure used) {
     String grade = used.grade().map(g -> " (grade " + g + ")").orElse("");
