@@ -18,7 +18,7 @@ final class AirPlot implements Plot {
   private static final double LEFT = 26;
   private static final double TOP = 6;
   private static final double BAR = 9;
-  private static final double BOTTOM = 16 + 2 * BAR + 4;
+  private static final double BOTTOM = 16 + 3 * BAR + 3;
   private static final int HOUR = 60;
   private static final int STEP = 2;
   private static final double LEAST = 0.01;
@@ -124,7 +124,7 @@ final class AirPlot implements Plot {
     Work work = numbered.work();
     double left = x(work.startMinute(), width);
     double wide = Math.max(1, x(work.endMinute(), width) - left - 0.6);
-    double top = bottom + 3 + (numbered.own() ? 0 : BAR + 1);
+    double top = bottom + 2 + numbered.lane() * (BAR + 0.5);
     pen.box(numbered.own() ? Pen.Tone.INK : Pen.Tone.PALE, left, top, wide, BAR);
     if (work.mask().isPresent()) {
       pen.box(Pen.Tone.COARSE, left, top, wide, 2);

@@ -16,8 +16,8 @@ final class PdfSheet {
   private static final double SMALL = 7;
   private static final double GAP = 16;
   private static final int COLUMNS = 2;
-  private static final double PLOTS = 88;
-  private static final double AIR = 92;
+  private static final double PLOTS = 84;
+  private static final double AIR = 98;
 
   private final PdfPen pen;
   private final double width;

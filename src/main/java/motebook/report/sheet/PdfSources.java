@@ -31,7 +31,7 @@ final class PdfSources {
     for (double size : SIZES) {
       List<String> lines = lines(texts, size);
       if (lines.size() <= most(size, room)) {
-        draw(heading, lines, size, y);
+        set(heading, lines, size, y);
         return List.of();
       }
     }
@@ -42,7 +42,7 @@ final class PdfSources {
   List<String> lines(String heading, List<String> lines, double y, double end) {
     int fitting = Math.min(lines.size(), most(SMALLEST, end - first(y)));
     if (fitting > 0) {
-      draw(heading, lines.subList(0, fitting), SMALLEST, y);
+      set(heading, lines.subList(0, fitting), SMALLEST, y);
     }
     return lines.subList(fitting, lines.size());
   }
@@ -63,7 +63,7 @@ final class PdfSources {
     return lines;
   }
 
-  private void draw(String heading, List<String> lines, double size, double y) {
+  private void set(String heading, List<String> lines, double size, double y) {
     pen.heading(HEADING, 0, y, heading);
     int rows = (lines.size() + COLUMNS - 1) / COLUMNS;
     for (int i = 0; i < lines.size(); i++) {
