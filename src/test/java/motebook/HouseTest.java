@@ -83,6 +83,15 @@ class HouseTest {
           .resideInAPackage("com.googlecode.lanterna..");
 
   @ArchTest
+  static final ArchRule PDFBOX_STAYS_WITH_THE_SHEET =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("motebook.report.sheet..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.apache.pdfbox..");
+
+  @ArchTest
   static final ArchRule SQL_STAYS_IN_THE_JOURNAL =
       noClasses()
           .that()

@@ -1,24 +1,25 @@
 package motebook.command;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import motebook.desk.DueReport;
 import motebook.desk.Ledger;
 import motebook.journal.Book;
+import motebook.model.Refusal;
 import motebook.report.CalendarFile;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-@Command(
-    name = "export",
-    description = "Writes what the book holds into a file for other programs.")
+@Command(name = "export", description = "Puts what the book says into files for others to read.")
 final class ExportCommand implements Callable<Integer> {
   private final Desk desk;
+  @Mixin private SheetExport sheet;
 
   @Option(
       names = "--calendar",
       paramLabel = "FILE",
-      required = true,
       description = {
         "An iCalendar of everything that has a date or a foreseen one, with alarms.",
         "Exported and read again, it moves what it held before and doubles nothing."
@@ -31,12 +32,24 @@ final class ExportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (!sheet.asked() && calendar == null) {
+      throw new Refusal(
+          "Say what to write: the week's sheet with --pdf FILE or --html FILE, or what has a date"
+              + " with --calendar FILE.");
+    }
+    if (sheet.asked()) {
+      sheet.write(desk);
+    }
+    Optional.ofNullable(calendar).ifPresent(this::dates);
+    return ExitCode.DONE;
+  }
+
+  private void dates(Path file) {
     DueReport ahead;
     try (Book book = desk.open()) {
       ahead = new Ledger(book).care(desk.today()).ahead();
     }
-    OutFile.replace(calendar, CalendarFile.of(ahead, desk.clock().instant()), "BEGIN:VCALENDAR");
-    desk.out().println("Dates written to " + calendar + ": " + ahead.items().size());
-    return ExitCode.DONE;
+    OutFile.replace(file, CalendarFile.of(ahead, desk.clock().instant()), "BEGIN:VCALENDAR");
+    desk.out().println("Dates written to " + file + ": " + ahead.items().size());
   }
 }

@@ -2,7 +2,7 @@ package motebook.command;
 
 import java.util.concurrent.Callable;
 import motebook.desk.Ledger;
-import motebook.desk.WeekReport;
+import motebook.desk.WeekReview;
 import motebook.journal.Book;
 import motebook.report.WeekJson;
 import motebook.report.WeekText;
@@ -13,7 +13,8 @@ import picocli.CommandLine.Parameters;
 
 @Command(
     name = "week",
-    description = "Monday to Sunday: each day, the mean over 40 h, the worst sources of dust.")
+    description =
+        "Monday to Sunday: each day, the mean over 40 h, where the dust came from, the trend.")
 final class WeekCommand implements Callable<Integer> {
   private final Desk desk;
   @Mixin private Answer answer;
@@ -34,7 +35,7 @@ final class WeekCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Book book = desk.open()) {
-      WeekReport week = new Ledger(book).week(desk.date(date), desk.person(person, book));
+      WeekReview week = new Ledger(book).review(desk.date(date), desk.person(person, book));
       desk.answer(answer.json(), () -> WeekJson.of(week), () -> WeekText.of(week, desk.ink()));
     }
     return 0;

@@ -205,6 +205,28 @@ public final class DayReckoning {
     return outside.getOrDefault(source, Portion.NONE).inhalable() > 0;
   }
 
+  /**
+   * The share of what the person breathed of a source that was breathed after the source's session
+   * had ended: in a gap, or during a later session. 0 where nothing was breathed of it.
+   */
+  double leftOverShare(Source source) {
+    double all = outside.getOrDefault(source, Portion.NONE).inhalable();
+    double after =
+        breaths.stream()
+            .filter(breath -> breath.place().equals(source.session().work().place()))
+            .filter(breath -> breath.to() > source.to())
+            .mapToDouble(breath -> leftOver(breath, source))
+            .sum();
+    return all == 0 ? 0 : after / all;
+  }
+
+  private double leftOver(Breath breath, Source source) {
+    int from = Math.max(breath.from(), source.to());
+    return room(breath.place())
+        .map(room -> room.fromSource(source, from, breath.to()).inhalable())
+        .orElse(0.0);
+  }
+
   /** Minutes of short gaps that were counted as spent in the room. */
   int minutesBetween() {
     return breaths.stream().filter(b -> b.own().isEmpty()).mapToInt(Breath::minutes).sum();

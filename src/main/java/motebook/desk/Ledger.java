@@ -50,25 +50,36 @@ public final class Ledger {
   public Weeks weeks(LocalDate day, String person, int count) {
     LocalDate last = Week.monday(day);
     LocalDate first = last.minusWeeks(count - 1L);
-    Map<LocalDate, List<Session>> byDate =
-        book.sessionsBetween(first, last.plusDays(6)).stream()
-            .collect(Collectors.groupingBy(session -> session.work().date()));
-    CreditRule credits = care(last.plusDays(6)).credits();
+    Reviews weeks = between(first, last, person);
     return new Weeks(
-        IntStream.range(0, count)
-            .mapToObj(first::plusWeeks)
-            .map(monday -> week(monday, person, byDate, credits))
-            .toList());
+        IntStream.range(0, count).mapToObj(first::plusWeeks).map(weeks::report).toList());
   }
 
-  private WeekReport week(
-      LocalDate monday, String person, Map<LocalDate, List<Session>> byDate, CreditRule credits) {
-    return Week.report(
-        monday,
-        person,
-        date ->
-            new DayReckoning(
-                date, person, byDate.getOrDefault(date, List.of()), shop(date, credits)));
+  /** All there is to say of the week that a day lies in. */
+  public WeekReview review(LocalDate day, String person) {
+    LocalDate monday = Week.monday(day);
+    return reviews(monday, monday, person).review(monday);
+  }
+
+  /**
+   * The weeks of a stretch of time, to be asked one by one; what came before is read as far as
+   * their trends need it.
+   *
+   * @param firstMonday the first week
+   * @param lastMonday the last week
+   */
+  public Reviews reviews(LocalDate firstMonday, LocalDate lastMonday, String person) {
+    return between(firstMonday.minusWeeks(Trend.YEAR - 1L), lastMonday, person);
+  }
+
+  private Reviews between(LocalDate firstMonday, LocalDate lastMonday, String person) {
+    LocalDate last = lastMonday.plusDays(6);
+    Map<LocalDate, List<Session>> byDate =
+        book.sessionsBetween(firstMonday, last).stream()
+            .collect(Collectors.groupingBy(session -> session.work().date()));
+    CreditRule credits = care(last).credits();
+    ShopDays shops = new ShopDays(book, firstMonday, last, day -> shop(day, credits));
+    return new Reviews(person, byDate, shops::on);
   }
 
   /** The masks and filters as they are at the end of a day. */

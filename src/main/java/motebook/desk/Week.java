@@ -35,15 +35,28 @@ public final class Week {
    */
   public static WeekReport report(
       LocalDate monday, String person, Function<LocalDate, DayReckoning> reckon) {
-    List<DayReckoning> days =
-        IntStream.range(0, DAYS).mapToObj(monday::plusDays).map(reckon).toList();
+    return report(monday, person, days(monday, reckon));
+  }
+
+  /** The reckonings of the seven days from a Monday. */
+  static List<DayReckoning> days(LocalDate monday, Function<LocalDate, DayReckoning> reckon) {
+    return IntStream.range(0, DAYS).mapToObj(monday::plusDays).map(reckon).toList();
+  }
+
+  /** Answers from seven days already reckoned. */
+  static WeekReport report(LocalDate monday, String person, List<DayReckoning> days) {
     return new WeekReport(
         monday,
         person,
         days.stream().map(Day::report).toList(),
-        mean(days, day -> day.outsideTerms(Limit.Fraction.INHALABLE)),
+        outsideMean(days, Limit.Fraction.INHALABLE),
         mean(days, day -> day.insideTerms(Limit.Fraction.INHALABLE)),
         contributions(days));
+  }
+
+  /** The mean over 40 h outside the mask, mg/m³, in one fraction. */
+  static Estimate outsideMean(List<DayReckoning> days, Limit.Fraction fraction) {
+    return mean(days, day -> day.outsideTerms(fraction));
   }
 
   private static Estimate mean(

@@ -59,6 +59,14 @@ public record WeekReport(
     return days.stream().mapToInt(DayReport::minutesLogged).sum();
   }
 
+  /** The day with the highest headline figure outside. */
+  public DayReport worstDay() {
+    return days.stream()
+        .filter(day -> day.minutesLogged() > 0)
+        .max(Comparator.comparingDouble(day -> day.outside().estimate().central()))
+        .orElse(days.get(0));
+  }
+
   /** Days whose headline figure lies above their limit. */
   public long daysOverLimit() {
     return days.stream()

@@ -11,6 +11,7 @@ import motebook.desk.HeldLimit;
 import motebook.model.MaskUse;
 import motebook.model.Work;
 import motebook.reference.Caution;
+import motebook.reference.Limit;
 import motebook.science.Estimate;
 
 /** A day as JSON. */
@@ -41,14 +42,14 @@ public final class DayJson {
   }
 
   static Object limit(Optional<HeldLimit> held) {
-    return held.map(HeldLimit::limit)
-        .map(
-            limit ->
-                Json.object(
-                    "key", limit.key(),
-                    "mg_m3", limit.mgPerM3(),
-                    "fraction", word(limit.fraction())))
-        .orElse(null);
+    return held.map(day -> limit(day.limit())).orElse(null);
+  }
+
+  static Map<String, Object> limit(Limit limit) {
+    return Json.object(
+        "key", limit.key(),
+        "mg_m3", limit.mgPerM3(),
+        "fraction", word(limit.fraction()));
   }
 
   private static String word(Enum<?> constant) {

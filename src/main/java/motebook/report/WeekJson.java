@@ -1,21 +1,33 @@
 package motebook.report;
 
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import motebook.desk.DayReport;
+import motebook.desk.LongDay;
 import motebook.desk.WeekReport;
 import motebook.desk.WeekReport.Contribution;
+import motebook.desk.WeekReview;
 
 /** A week as JSON. */
 public final class WeekJson {
   private WeekJson() {}
 
   /** The object of {@code week --json}. */
-  public static Map<String, Object> of(WeekReport week) {
+  public static Map<String, Object> of(WeekReview review) {
+    WeekReport week = review.week();
+    Map<String, Object> object = figures(week, day -> day(day, review.longDay(day.date())));
+    object.putAll(ReviewJson.of(review));
+    return object;
+  }
+
+  private static Map<String, Object> figures(
+      WeekReport week, Function<DayReport, Map<String, Object>> day) {
     return Json.object(
         "from", week.monday().toString(),
         "to", week.monday().plusDays(6).toString(),
         "person", week.person(),
-        "days", week.days().stream().map(WeekJson::day).toList(),
+        "days", week.days().stream().map(day).toList(),
         "mean_40h",
             Json.object(
                 "outside", DayJson.estimate(week.outsideMean()),
@@ -26,13 +38,15 @@ public final class WeekJson {
         "sources", week.contributions().stream().map(WeekJson::contribution).toList());
   }
 
-  private static Map<String, Object> day(DayReport day) {
+  private static Map<String, Object> day(DayReport day, Optional<LongDay> longDay) {
     return Json.object(
         "date", day.date().toString(),
         "minutes_logged", day.minutesLogged(),
         "limit", DayJson.limit(day.limit()),
         "outside", DayJson.twa(day.outside()),
-        "inside", DayJson.twa(day.inside()));
+        "inside", DayJson.twa(day.inside()),
+        "minutes_between_counted", day.minutesBetween(),
+        "long_day", longDay.map(ReviewJson::longDay).orElse(null));
   }
 
   private static Map<String, Object> contribution(Contribution contribution) {

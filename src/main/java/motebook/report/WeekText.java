@@ -4,9 +4,15 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.StringJoiner;
+import java.util.function.Function;
+import motebook.desk.Attribution;
+import motebook.desk.Attribution.Share;
 import motebook.desk.DayReport;
 import motebook.desk.WeekReport;
 import motebook.desk.WeekReport.Contribution;
+import motebook.desk.WeekReview;
+import motebook.reference.Operation;
 
 /** A week as text for a terminal. */
 public final class WeekText {
@@ -17,21 +23,81 @@ public final class WeekText {
   private WeekText() {}
 
   /** The lines of {@code week}. */
-  public static List<String> of(WeekReport week, Ink ink) {
+  public static List<String> of(WeekReview review, Ink ink) {
+    WeekReport week = review.week();
     List<String> lines = new ArrayList<>();
     lines.add(ink.headline("Week from " + Wording.date(week.monday()) + ", " + week.person()));
-    week.days().forEach(day -> lines.add(day(day)));
+    week.days().forEach(day -> lines.addAll(day(day)));
     if (week.minutesLogged() == 0) {
       lines.add("Nothing is logged in this week.");
       return lines;
     }
+    lines.addAll(means(review, ink));
+    week.contributions().stream().limit(WORST).forEach(c -> lines.add(worst(c, week.person())));
+    lines.addAll(cuts(review));
+    lines.addAll(sentences(review));
+    lines.add(Wording.ESTIMATES);
+    return lines;
+  }
+
+  private static List<String> means(WeekReview review, Ink ink) {
+    WeekReport week = review.week();
+    List<String> lines = new ArrayList<>();
     lines.add("40-h mean   outside " + ink.headline(Wording.estimate(week.outsideMean())));
     boolean masked = week.days().stream().anyMatch(Wording::masked);
     lines.add("            inside  " + Wording.inside(week.insideMean(), masked));
     Wording.learned(week.learnedFrom()).ifPresent(said -> lines.add("learned     " + said));
+    review.limit().ifPresent(held -> lines.add("            " + WeekWords.limit(held)));
     lines.add("over limit  " + daysOver(week.daysOverLimit()) + " by the headline figure outside");
-    week.contributions().stream().limit(WORST).forEach(c -> lines.add(worst(c, week.person())));
-    lines.add(Wording.ESTIMATES);
+    review.longDays().forEach(day -> lines.add("long day    " + WeekWords.longDay(day)));
+    return lines;
+  }
+
+  private static List<String> cuts(WeekReview review) {
+    Attribution parts = review.attribution();
+    List<String> lines = new ArrayList<>();
+    if (!parts.byOperation().isEmpty()) {
+      lines.add("operation   " + shares(parts.byOperation(), Operation::name));
+      lines.add("material    " + shares(parts.byMaterial(), Wording::material));
+      lines.add("place       " + shares(parts.byPlace(), place -> place));
+      lines.add("made by     " + shares(parts.byPerson(), person -> person));
+      lines.add("left over   " + leftOver(parts.leftOverPercent()));
+    }
+    return lines;
+  }
+
+  /** What was breathed after the work that made it. */
+  public static String leftOver(double percent) {
+    return Figures.percent(percent) + " was breathed after the work that made it had ended";
+  }
+
+  /** The largest parts, and the rest in one. */
+  public static <K> String shares(List<Share<K>> shares, Function<K, String> name) {
+    StringJoiner said = new StringJoiner(", ");
+    shares.stream()
+        .limit(WORST)
+        .forEach(
+            share -> said.add(name.apply(share.of()) + " " + Figures.percent(share.percent())));
+    if (shares.size() > WORST) {
+      double rest = shares.stream().skip(WORST).mapToDouble(Share::percent).sum();
+      said.add("the rest " + Figures.percent(rest));
+    }
+    return said.toString();
+  }
+
+  private static List<String> sentences(WeekReview review) {
+    String person = review.week().person();
+    List<String> lines = new ArrayList<>();
+    lines.add("trend       12 weeks: " + WeekWords.trend(review.quarter()));
+    if (review.year().points().size() > review.quarter().points().size()) {
+      lines.add("            52 weeks: " + WeekWords.trend(review.year()));
+    }
+    review
+        .change()
+        .ifPresent(change -> lines.add("change      " + WeekWords.change(change, person)));
+    review.best().ifPresent(best -> lines.add("would help  " + WeekWords.best(best, person)));
+    review.remarks().forEach(remark -> lines.add("note        " + remark));
+    review.cautions().forEach(caution -> lines.add("caution     " + caution.sentence()));
     return lines;
   }
 
@@ -39,18 +105,22 @@ public final class WeekText {
     return days == 0 ? "no day" : days == 1 ? "1 day" : days + " days";
   }
 
-  private static String day(DayReport day) {
+  private static List<String> day(DayReport day) {
     String date = String.format(Locale.ROOT, "%-10s", SHORT_DAY.format(day.date()));
     if (day.minutesLogged() == 0) {
-      return "  " + date + "  -";
+      return List.of("  " + date + "  -");
     }
-    return "  "
-        + date
-        + "  "
-        + String.format(Locale.ROOT, "%-8s", Figures.duration(day.minutesLogged()))
-        + "  outside "
-        + Wording.estimate(day.outside().estimate())
-        + day.limit().map(held -> ", " + Wording.ratio(held)).orElse("");
+    String outside =
+        "  "
+            + date
+            + "  "
+            + String.format(Locale.ROOT, "%-8s", Figures.duration(day.minutesLogged()))
+            + "  outside "
+            + Wording.estimate(day.outside().estimate())
+            + day.limit().map(held -> ", " + Wording.ratio(held)).orElse("");
+    return Wording.masked(day)
+        ? List.of(outside, " ".repeat(24) + "inside  " + Wording.estimate(day.inside().estimate()))
+        : List.of(outside);
   }
 
   private static String worst(Contribution worst, String person) {

@@ -1,6 +1,10 @@
 package motebook.report;
 
 import java.util.Optional;
+import motebook.desk.BestChange;
+import motebook.desk.LongDay;
+import motebook.desk.Trend;
+import motebook.desk.WeekLimit;
 import motebook.desk.WeekReport.Contribution.Job;
 import motebook.desk.Weeks;
 
@@ -12,10 +16,11 @@ public final class WeekWords {
 
   /** What changed against the week before, in one sentence; empty unless both have work. */
   public static Optional<String> change(Weeks weeks) {
-    return weeks.change().map(change -> sentence(change, weeks.last().person()));
+    return weeks.change().map(change -> change(change, weeks.last().person()));
   }
 
-  private static String sentence(Weeks.Change change, String person) {
+  /** What changed against the week before, in one sentence. */
+  public static String change(Weeks.Change change, String person) {
     double ratio = change.after() / change.before();
     if (ratio < ABOUT_THE_SAME && ratio > 1 / ABOUT_THE_SAME) {
       return "About the same as the week before.";
@@ -39,5 +44,75 @@ public final class WeekWords {
   public static String said(Job job, String person) {
     String whose = job.person().equals(person) ? "" : job.person() + "'s ";
     return whose + job.operation().name() + " of " + Wording.material(job.material());
+  }
+
+  /** A trend: {@code falling, about 0.1 mg/m³ a week}. */
+  public static String trend(Trend trend) {
+    int worked = trend.points().size();
+    return trend
+        .found()
+        .map(found -> found(found, worked))
+        .orElse("too few weeks with work to tell (" + worked + " of the 4 that it takes)");
+  }
+
+  private static String found(Trend.Found found, int worked) {
+    if (found.direction() == 0) {
+      return "no clear trend (" + worked + " weeks with work)";
+    }
+    double low = found.direction() * found.slope().low90();
+    double high = found.direction() * found.slope().high90();
+    return (found.direction() < 0 ? "falling" : "rising")
+        + ", about "
+        + Figures.rough(Math.abs(found.slope().perStep()))
+        + " mg/m³ a week (90 % range "
+        + Figures.rough(Math.min(low, high))
+        + " to "
+        + Figures.rough(Math.max(low, high))
+        + "; "
+        + worked
+        + " weeks with work)";
+  }
+
+  /** The one change that would have helped most, in one sentence. */
+  public static String best(BestChange best, String person) {
+    return "With "
+        + best.control().spoken()
+        + " at all "
+        + said(best.job(), person)
+        + " the week would have come to about "
+        + Figures.rough(best.would().central())
+        + " mg/m³ instead of "
+        + Figures.rough(best.was().central())
+        + ": of the controls that serve the worst job, the one that helps most.";
+  }
+
+  /** How the week's mean stands to its limit: {@code about 0.69 times 1 mg/m³ inhalable dust …}. */
+  public static String limit(WeekLimit held) {
+    String plain = Wording.limit(held.limit());
+    return "about "
+        + Figures.rough(held.ratio())
+        + " times "
+        + (held.longWeek()
+            ? "the "
+                + Figures.rough(held.adjustedMgPerM3())
+                + " mg/m³ that are left of "
+                + plain
+                + " for a week of "
+                + Figures.rough(held.hours())
+                + " h (Brief and Scala)"
+            : plain);
+  }
+
+  /** A day of more than 8 h against its lowered limit. */
+  public static String longDay(LongDay day) {
+    return Wording.weekday(day.date())
+        + ", "
+        + Figures.rough(day.hours())
+        + " h: a limit of "
+        + Figures.plain(day.held().limit().mgPerM3())
+        + " mg/m³ comes down to "
+        + Figures.rough(day.adjustedMgPerM3())
+        + " (Brief and Scala), "
+        + (day.over() ? "and the day is over it" : "and the day is under it");
   }
 }

@@ -2,6 +2,7 @@ package motebook.report;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -32,6 +33,11 @@ public final class Wording {
   /** {@code Monday 2 March 2026}. */
   public static String date(LocalDate date) {
     return LONG_DATE.format(date);
+  }
+
+  /** {@code Monday}. */
+  public static String weekday(LocalDate date) {
+    return date.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
   }
 
   /** {@code about 3.1 mg/m³ (90 % range 0.37 to 27)}; {@code none} where nothing was breathed. */

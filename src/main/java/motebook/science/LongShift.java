@@ -27,4 +27,23 @@ public final class LongShift {
   public static double weeklyFactor(double hours) {
     return Math.min(1, 40 / hours * (168 - hours) / 128);
   }
+
+  /**
+   * What is left of the daily factor for an 8-hour TWA, whose divisor is 8 already: {@code
+   * (24−h)/16}, at most 1.
+   *
+   * @param hours worked in the day, 0 to 24
+   */
+  public static double factorForTwa(double hours) {
+    return Math.min(1, (24 - hours) / 16);
+  }
+
+  /**
+   * What is left of the weekly factor for a mean over 40 h: {@code (168−h)/128}, at most 1.
+   *
+   * @param hours worked in the week, 0 to 168
+   */
+  public static double factorForFortyHourMean(double hours) {
+    return Math.min(1, (168 - hours) / 128);
+  }
 }

@@ -91,7 +91,9 @@ final class Looking {
   Message week(Task.ReadWeek week) {
     String person = week.person().isEmpty() ? book.settings().person() : week.person();
     return new Message.WeekRead(
-        new WeekPage(lines.ledger().weeks(week.monday(), person, WeekPage.COUNT)));
+        new WeekPage(
+            lines.ledger().weeks(week.monday(), person, WeekPage.COUNT),
+            lines.ledger().review(week.monday(), person)));
   }
 
   Message undoable() {

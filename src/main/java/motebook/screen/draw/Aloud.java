@@ -7,7 +7,6 @@ import motebook.model.Session;
 import motebook.report.DayText;
 import motebook.report.Ink;
 import motebook.report.WeekText;
-import motebook.report.WeekWords;
 import motebook.report.Wording;
 import motebook.screen.state.DayPage;
 import motebook.screen.state.Focus;
@@ -73,8 +72,7 @@ public final class Aloud {
   private static List<String> week(State state) {
     Optional<WeekPage> page = state.week().current(state.sheet().person());
     List<String> lines = new ArrayList<>();
-    page.ifPresent(p -> lines.addAll(WeekText.of(p.weeks().last(), Ink.PLAIN)));
-    page.flatMap(p -> WeekWords.change(p.weeks())).ifPresent(lines::add);
+    page.ifPresent(p -> lines.addAll(WeekText.of(p.review(), Ink.PLAIN)));
     return lines;
   }
 

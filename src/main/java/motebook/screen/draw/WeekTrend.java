@@ -5,9 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import motebook.desk.WeekReport;
-import motebook.desk.Weeks;
 import motebook.report.Figures;
+import motebook.report.WeekWords;
 import motebook.report.Wording;
+import motebook.screen.state.WeekPage;
 
 /** The last weeks side by side: the headline figure outside as a column, inside as a mark. */
 final class WeekTrend {
@@ -27,10 +28,12 @@ final class WeekTrend {
   private final Canvas canvas;
   private final List<WeekReport> weeks;
   private final double highest;
+  private final String trend;
 
-  WeekTrend(Canvas canvas, Weeks weeks) {
+  WeekTrend(Canvas canvas, WeekPage page) {
     this.canvas = canvas;
-    this.weeks = weeks.weeks();
+    this.weeks = page.weeks().weeks();
+    this.trend = WeekWords.trend(page.review().quarter());
     this.highest = this.weeks.stream().mapToDouble(w -> w.outsideMean().central()).max().orElse(0);
   }
 
@@ -47,7 +50,7 @@ final class WeekTrend {
   /** A heading, the columns, and the Mondays under them. */
   void draw(int top, int rows) {
     String inside = masked() ? ", " + canvas.glyph("•", "o") + " inside" : "";
-    String heading = "the last " + weeks.size() + " weeks, 40-hour means outside" + inside;
+    String heading = weeks.size() + " weeks, 40-h means outside" + inside + ": " + trend;
     canvas.fitted(top, 1, canvas.columns() - 1, heading, Role.QUIET);
     int height = rows - 2;
     canvas.ending(top + 1, MARGIN - 1, highest == 0 ? "" : Figures.rough(highest), Role.QUIET);

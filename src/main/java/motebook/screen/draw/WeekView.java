@@ -18,6 +18,7 @@ import motebook.screen.state.WeekPage;
 final class WeekView {
   private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d", Locale.ENGLISH);
   private static final int DAYS = 7;
+  private static final int ROOMY = 30;
   private static final int LABEL = 9;
   private static final int FIGURE = 6;
   private static final int HOURS = 8;
@@ -126,7 +127,14 @@ final class WeekView {
   }
 
   private int said(int row, WeekPage page, int foot) {
-    return WeekWords.change(page.weeks()).map(s -> text(row, foot, s, Role.TITLE)).orElse(row);
+    int at = WeekWords.change(page.weeks()).map(s -> text(row, foot, s, Role.TITLE)).orElse(row);
+    return canvas.rows() < ROOMY
+        ? at
+        : page.review()
+            .best()
+            .map(best -> WeekWords.best(best, page.person()))
+            .map(s -> text(at, foot, s, Role.PLAIN))
+            .orElse(at);
   }
 
   // In a small window each takes one row.
@@ -146,10 +154,10 @@ final class WeekView {
     int worst = Math.min(Math.max(2, free / 3), 6);
     int trend = free - worst;
     if (trend >= WeekTrend.LEAST) {
-      new WeekTrend(canvas, page.weeks()).draw(row, Math.min(trend, WeekTrend.MOST));
+      new WeekTrend(canvas, page).draw(row, Math.min(trend, WeekTrend.MOST));
       worst(row + Math.min(trend, WeekTrend.MOST), page.weeks().last(), foot);
     } else if (free > 0) {
-      new WeekTrend(canvas, page.weeks()).line(row);
+      new WeekTrend(canvas, page).line(row);
       worst(row + 1, page.weeks().last(), foot);
     }
   }

@@ -1,0 +1,98 @@
+package motebook.report.sheet;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import motebook.desk.Attribution;
+import motebook.desk.Attribution.Share;
+import motebook.desk.DayReport;
+import motebook.desk.WeekReport;
+import motebook.desk.WeekReview;
+import motebook.report.Figures;
+import motebook.report.WeekWords;
+import motebook.report.Wording;
+import motebook.science.Estimate;
+
+/** The tables of the sheet. */
+final class SheetTables {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+  private static final int WORST = 7;
+
+  private SheetTables() {}
+
+  /** The seven days. */
+  static Grid days(WeekReport week) {
+    return new Grid(
+        "The days, 8-hour means in mg/m³",
+        List.of("Day", "Logged", "Outside", "90 % range", "Times limit", "Inside"),
+        week.days().stream().map(SheetTables::day).toList(),
+        List.of(0.21, -0.15, -0.14, -0.22, -0.16, -0.12));
+  }
+
+  private static List<String> day(DayReport day) {
+    if (day.minutesLogged() == 0) {
+      return List.of(DAY.format(day.date()), "–", "", "", "", "");
+    }
+    Estimate outside = day.outside().estimate();
+    return List.of(
+        DAY.format(day.date()),
+        Figures.duration(day.minutesLogged()),
+        Figures.rough(outside.central()),
+        Figures.rough(outside.low90()) + "–" + Figures.rough(outside.high90()),
+        day.limit().map(held -> Figures.rough(held.ratio())).orElse("none"),
+        Wording.masked(day) ? Figures.rough(day.inside().estimate().central()) : "same");
+  }
+
+  /** The work that most of the dust came from. */
+  static Grid jobs(WeekReport week) {
+    return shares(
+        "Which work it came from",
+        "Work",
+        week.contributions().stream()
+            .map(c -> new Share<>(WeekWords.said(c.job(), week.person()), c.sharePercent()))
+            .toList(),
+        WORST,
+        name -> name);
+  }
+
+  /** The same dose cut in the other ways. */
+  static List<Grid> cuts(WeekReview review) {
+    Attribution parts = review.attribution();
+    double left = parts.leftOverPercent();
+    List<Grid> cuts = new ArrayList<>();
+    cuts.add(shares("By operation", "Operation", parts.byOperation(), WORST, o -> o.name()));
+    cuts.add(shares("By material", "Material", parts.byMaterial(), 3, Wording::material));
+    cuts.add(shares("By place", "Place", parts.byPlace(), 3, place -> place));
+    cuts.add(shares("By who made it", "Person", parts.byPerson(), 3, person -> person));
+    cuts.add(
+        shares(
+            "By when it was breathed",
+            "When",
+            List.of(
+                new Share<>("while it was made", 100 - left),
+                new Share<>("left over from before", left)),
+            2,
+            when -> when));
+    return cuts;
+  }
+
+  private static <K> Grid shares(
+      String title, String head, List<Share<K>> shares, int most, Function<K, String> name) {
+    List<List<String>> rows = new ArrayList<>();
+    boolean all = shares.size() <= most;
+    shares.stream()
+        .limit(all ? most : most - 1L)
+        .forEach(s -> rows.add(row(name.apply(s.of()), s.percent())));
+    if (!all) {
+      rows.add(row("all else", shares.stream().skip(most - 1L).mapToDouble(Share::percent).sum()));
+    }
+    return new Grid(title, List.of(head, "Share"), rows, List.of(0.78, -0.22));
+  }
+
+  private static List<String> row(String name, double percent) {
+    return List.of(SheetWords.capital(name), Figures.percent(percent));
+  }
+}

@@ -1,0 +1,143 @@
+package motebook.report.sheet;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import motebook.desk.UsedFigure;
+import motebook.desk.WeekReport;
+import motebook.desk.WeekReview;
+import motebook.model.Text;
+import motebook.report.Figures;
+import motebook.report.PlaceReport;
+import motebook.report.WeekWords;
+import motebook.report.Wording;
+
+/** What the sheet says in sentences. */
+final class SheetWords {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+  private static final DateTimeFormatter MADE =
+      DateTimeFormatter.ofPattern("d MMMM yyyy, HH:mm", Locale.ENGLISH);
+
+  private SheetWords() {}
+
+  /** {@code Dust in the week of 16 to 22 November 2026}. */
+  static String title(WeekReport week) {
+    LocalDate last = week.monday().plusDays(6);
+    String first =
+        week.monday().getMonth() == last.getMonth()
+            ? String.valueOf(week.monday().getDayOfMonth())
+            : DAY.format(week.monday());
+    return "Dust in the week of " + first + " to " + DAY.format(last);
+  }
+
+  static String made(WeekReport week, LocalDateTime made) {
+    return "For " + week.person() + ". Made with Motebook on " + MADE.format(made) + ".";
+  }
+
+  /** The headline figure alone. */
+  static String headline(WeekReport week) {
+    return "About " + Figures.rough(week.outsideMean().central()) + " mg/m³";
+  }
+
+  /** What the headline figure is, its range, its limit, and the figure inside. */
+  static List<String> means(WeekReview review) {
+    WeekReport week = review.week();
+    boolean masked = week.days().stream().anyMatch(Wording::masked);
+    List<String> said = new ArrayList<>();
+    said.add(
+        "Inhalable dust outside the mask, mean over 40 h; 90 % range "
+            + Figures.rough(week.outsideMean().low90())
+            + " to "
+            + Figures.rough(week.outsideMean().high90())
+            + ".");
+    said.add("Inside " + Wording.inside(week.insideMean(), masked) + ".");
+    said.add(
+        review
+            .limit()
+            .map(held -> capital(WeekWords.limit(held)) + ".")
+            .orElse("No limit of the chosen set applies to this week's wood."));
+    said.add(
+        Figures.duration(week.minutesLogged())
+            + " logged; "
+            + (week.daysOverLimit() == 0 ? "no day" : week.daysOverLimit() + " of 7 days")
+            + " over the limit by the headline figure.");
+    return said;
+  }
+
+  /** What to make of the week. */
+  static List<String> findings(WeekReview review) {
+    String person = review.week().person();
+    List<String> said = new ArrayList<>();
+    said.add("12 weeks: " + WeekWords.trend(review.quarter()) + ".");
+    if (review.year().points().size() > review.quarter().points().size()) {
+      said.add("52 weeks: " + WeekWords.trend(review.year()) + ".");
+    }
+    review.change().ifPresent(change -> said.add(WeekWords.change(change, person)));
+    review.best().ifPresent(best -> said.add(WeekWords.best(best, person)));
+    review.longDays().forEach(day -> said.add(WeekWords.longDay(day) + "."));
+    said.addAll(review.remarks());
+    return said;
+  }
+
+  /** How to read the figures, then those of each kind run on in one text. */
+  static List<String> sources(List<UsedFigure> figures) {
+    List<String> texts = new ArrayList<>(List.of(GRADES));
+    for (UsedFigure.Kind kind : UsedFigure.Kind.values()) {
+      List<String> said =
+          figures.stream().filter(figure -> figure.kind() == kind).map(SheetWords::figure).toList();
+      if (!said.isEmpty()) {
+        String name =
+            kind.name().substring(0, 1) + kind.name().substring(1).toLowerCase(Locale.ROOT);
+        texts.add(name + "s · " + String.join(" · ", said));
+      }
+    }
+    return texts;
+  }
+
+  /** A figure with its range and grade, and where it comes from. */
+  static String figure(UsedFigure used) {
+    String grade = used.grade().map(g -> " (grade " + g + ")").orElse("");
+    return capital(used.name()) + amount(used) + grade + ": " + used.basis() + ".";
+  }
+
+  private static String amount(UsedFigure used) {
+    if (used.place().isPresent()) {
+      return ", " + PlaceReport.figures(used.place().get().surroundings());
+    }
+    return used.amount()
+        .map(
+            figure ->
+                " "
+                    + Figures.plain(figure.typical())
+                    + (figure.low() == figure.high()
+                        ? ""
+                        : " ["
+                            + Figures.plain(figure.low())
+                            + "–"
+                            + Figures.plain(figure.high())
+                            + "]")
+                    + " "
+                    + used.unit())
+        .orElse("");
+  }
+
+  static String capital(String text) {
+    String clean = Text.clean(text);
+    return clean.isEmpty()
+        ? clean
+        : clean.substring(0, 1).toUpperCase(Locale.ROOT) + clean.substring(1);
+  }
+
+  /** How the figures are to be read. */
+  static final String GRADES =
+      "Operations: mg/m³ inhalable at the face over the first hour, in a plain shop without a"
+          + " control. Grades: A measured by several, B measured once, C back-calculated, D judgement (C and D are"
+          + " rough). In brackets the range that the sources leave. Air: a near field of 0.8 m around"
+          + " the face in one well-mixed room; coarse dust settles at 5.2 /h, fine at 0.3 /h"
+          + " (Howard-Reed 2003); 16.7 % of inhalable dust is respirable (Kalliny 2008); the model"
+          + " itself is taken as good to a factor of two.";
+}
