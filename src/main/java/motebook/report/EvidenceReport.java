@@ -90,6 +90,19 @@ public final class EvidenceReport {
             .orElse("; no dusty work is logged then, nothing learned"));
   }
 
+  /** A sample in few words: {@code 2026-03-02 09:00-13:00 me: 1.2 inhalable}. */
+  public static String brief(Sample sample, Measured measured) {
+    return String.format(
+        Locale.ROOT,
+        "%s %s-%s %s: %s %s",
+        sample.date(),
+        Figures.clock(sample.fromMinute()),
+        Figures.clock(sample.toMinute()),
+        sample.person(),
+        measured(measured),
+        sample.fraction());
+  }
+
   private static String measured(Measured measured) {
     return (measured.below() ? "below " : "") + Figures.plain(measured.mgPerM3());
   }

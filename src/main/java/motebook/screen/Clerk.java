@@ -50,6 +50,7 @@ final class Clerk {
             on(Task.PauseOrGoOn.class, watch::pauseOrGoOn),
             on(Task.Stop.class, watch::stop),
             on(Task.ReadCare.class, task -> keeping.read()),
+            on(Task.ReadEvidence.class, task -> looking.evidence()),
             on(Task.Settle.class, keeping::settle),
             on(Task.Damaged.class, keeping::damaged),
             on(Task.GoTo.class, looking::goTo),

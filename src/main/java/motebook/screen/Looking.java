@@ -96,6 +96,10 @@ final class Looking {
             lines.ledger().review(week.monday(), person)));
   }
 
+  Message evidence() {
+    return new Message.EvidenceRead(lines.ledger().evidence());
+  }
+
   Message undoable() {
     return new Message.UndoFound(last(book));
   }

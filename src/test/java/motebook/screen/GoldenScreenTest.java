@@ -114,6 +114,13 @@ class GoldenScreenTest {
                 pilot.press("m", "Right", "Down");
               }),
           new Scene(
+              "evidence",
+              pilot -> {
+                ShopWeeks.log(pilot);
+                ShopSamples.add(pilot);
+                pilot.press("i");
+              }),
+          new Scene(
               "cautions-aside",
               pilot -> {
                 ShopDay.log(pilot);

@@ -59,6 +59,11 @@ class KeysTest {
                 ShopGear.add(p);
                 p.press("m", "Right", "Down");
               };
+          case EVIDENCE ->
+              p -> {
+                ShopSamples.add(p);
+                p.press("i", "Down");
+              };
           case QUESTION -> p -> p.press("u");
           case NOTES -> p -> p.press("n", "Down", "Down");
           case HELP -> p -> p.press("?", "Down", "Down");

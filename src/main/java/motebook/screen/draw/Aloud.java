@@ -31,6 +31,7 @@ public final class Aloud {
       case FAVOURITES -> favourites(state);
       case FOUND -> found(state.pages().found());
       case CARE -> care(state);
+      case EVIDENCE -> EvidenceView.lines(state.pages().evidence().evidence());
       case FORM -> state.pages().form().map(Aloud::field).orElse(List.of());
       case PROMPT -> List.of(state.pages().prompt().kind().text());
       case QUESTION ->

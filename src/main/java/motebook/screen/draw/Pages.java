@@ -62,6 +62,7 @@ final class Pages {
     keys(page, "In the list of favourites", Focus.FAVOURITES);
     keys(page, "In a list of what was found", Focus.FOUND);
     keys(page, "On masks and filters", Focus.CARE);
+    keys(page, "On the page of evidence", Focus.EVIDENCE);
     keys(page, "When yes or no is asked", Focus.QUESTION);
     keys(page, "On pages like this one", Focus.HELP);
     page.add(new Entry("", Role.PLAIN));

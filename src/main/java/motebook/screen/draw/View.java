@@ -44,6 +44,7 @@ public final class View {
       case FORM -> new FormView(canvas, state).draw();
       case FAVOURITES -> new FavouriteView(canvas, state).draw();
       case FOUND -> new FoundView(canvas, state).draw();
+      case EVIDENCE -> new EvidenceView(canvas, state).draw();
       case CARE -> new CareView(canvas, state).draw();
       case HELP, NOTES -> {
         title(canvas, state, day(state));

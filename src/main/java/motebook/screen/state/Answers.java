@@ -29,6 +29,9 @@ final class Answers {
           on(Message.StartRead.class, Answers::startRead),
           on(Message.PromptRefused.class, Answers::promptRefused),
           on(Message.CareRead.class, (s, m) -> Step.to(s.with(s.pages().care().with(m.page())))),
+          on(
+              Message.EvidenceRead.class,
+              (s, m) -> Step.to(s.with(s.pages().evidence().with(m.evidence())))),
           on(Message.Settled.class, Answers::settled),
           on(Message.WentTo.class, Answers::wentTo),
           on(Message.SessionsFound.class, Answers::sessionsFound),

@@ -19,6 +19,7 @@ public final class Bindings {
       case FAVOURITES -> FavouriteKeys.ALL;
       case FOUND -> FoundKeys.ALL;
       case CARE -> CareKeys.ALL;
+      case EVIDENCE -> EvidenceKeys.ALL;
       case NOTES, HELP -> PageKeys.ALL;
     };
   }

@@ -20,6 +20,8 @@ public enum Focus {
   FOUND,
   /** Masks and filters. */
   CARE,
+  /** What measurements taught. */
+  EVIDENCE,
   /** The cautions and remarks of the day in full. */
   NOTES,
   /** The list of keys. */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import motebook.desk.Evidence;
 import motebook.model.Session;
 import motebook.model.Work;
 
@@ -99,6 +100,9 @@ public sealed interface Message {
 
   /** How masks and filters stand was read. */
   record CareRead(CarePage page) implements Message {}
+
+  /** What measurements taught was read. */
+  record EvidenceRead(Evidence evidence) implements Message {}
 
   /** Something was settled or retired. */
   record Settled(String said) implements Message {}

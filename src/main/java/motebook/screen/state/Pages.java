@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param found the sessions that were found
  * @param favourite index of the favourite that is pointed at
  * @param care masks and filters
+ * @param evidence what measurements taught
  */
 public record Pages(
     Sheet sheet,
@@ -21,7 +22,8 @@ public record Pages(
     Prompt prompt,
     Found found,
     int favourite,
-    CareSheet care) {
+    CareSheet care,
+    EvidenceSheet evidence) {
 
   static Pages of(LocalDate day) {
     return new Pages(
@@ -31,37 +33,42 @@ public record Pages(
         Prompt.NONE,
         Found.NOTHING,
         0,
-        CareSheet.OPENING);
+        CareSheet.OPENING,
+        EvidenceSheet.OPENING);
   }
 
   Pages with(Sheet other) {
-    return new Pages(other, week, form, prompt, found, favourite, care);
+    return new Pages(other, week, form, prompt, found, favourite, care, evidence);
   }
 
   Pages with(WeekSheet other) {
-    return new Pages(sheet, other, form, prompt, found, favourite, care);
+    return new Pages(sheet, other, form, prompt, found, favourite, care, evidence);
   }
 
   Pages with(Optional<Form> other) {
-    return new Pages(sheet, week, other, prompt, found, favourite, care);
+    return new Pages(sheet, week, other, prompt, found, favourite, care, evidence);
   }
 
   Pages with(Prompt other) {
-    return new Pages(sheet, week, form, other, found, favourite, care);
+    return new Pages(sheet, week, form, other, found, favourite, care, evidence);
   }
 
   Pages with(Found other) {
-    return new Pages(sheet, week, form, prompt, other, favourite, care);
+    return new Pages(sheet, week, form, prompt, other, favourite, care, evidence);
   }
 
   Pages with(CareSheet other) {
-    return new Pages(sheet, week, form, prompt, found, favourite, other);
+    return new Pages(sheet, week, form, prompt, found, favourite, other, evidence);
+  }
+
+  Pages with(EvidenceSheet other) {
+    return new Pages(sheet, week, form, prompt, found, favourite, care, other);
   }
 
   /** Points at a favourite; beyond the ends is held at them. */
   Pages pointingAtFavourite(int index) {
     int last = sheet.page().map(page -> page.favourites().size()).orElse(0) - 1;
     int held = Math.max(0, Math.min(index, last));
-    return new Pages(sheet, week, form, prompt, found, held, care);
+    return new Pages(sheet, week, form, prompt, found, held, care, evidence);
   }
 }

@@ -135,6 +135,10 @@ public record State(
     return with(pages.with(other));
   }
 
+  State with(EvidenceSheet other) {
+    return with(pages.with(other));
+  }
+
   State with(CareSheet other) {
     return with(pages.with(other));
   }

@@ -112,6 +112,9 @@ public sealed interface Task {
   /** Read how masks and filters stand. */
   record ReadCare() implements Task {}
 
+  /** Read what measurements taught. */
+  record ReadEvidence() implements Task {}
+
   /** Write down that what was asked for is done. */
   record Settle(Remedy remedy) implements Task {}
 
