@@ -31,7 +31,7 @@ public final class Figures {
     if (percent > 0 && percent < 1) {
       return "<1 %";
     }
-    if (percent > 99 && percent < 100) {
+    if (percent > 99 && percent < 100 - 1e-6) {
       return ">99 %";
     }
     return String.format(Locale.ROOT, "%.0f %%", percent);
