@@ -18,7 +18,6 @@ final class AirPlot implements Plot {
   private static final double LEFT = 26;
   private static final double TOP = 6;
   private static final double BAR = 9;
-  private static final double BOTTOM = 16 + 3 * BAR + 3;
   private static final int HOUR = 60;
   private static final int STEP = 2;
   private static final double LEAST = 0.01;
@@ -66,7 +65,7 @@ final class AirPlot implements Plot {
 
   @Override
   public void draw(Pen pen, double width, double height) {
-    double bottom = height - BOTTOM;
+    double bottom = height - 19 - lanes() * BAR;
     LogScale scale =
         new LogScale(
             DoubleStream.of(
@@ -83,6 +82,10 @@ final class AirPlot implements Plot {
     pen.path(Pen.Stroke.AXIS, LEFT, bottom, width, bottom);
     works.forEach(work -> bar(pen, work, width, bottom));
     hours(pen, width, height);
+  }
+
+  private int lanes() {
+    return 1 + works.stream().mapToInt(NumberedWork::lane).max().orElse(0);
   }
 
   private double x(double minute, double width) {

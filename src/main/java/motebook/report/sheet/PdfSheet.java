@@ -14,10 +14,10 @@ import motebook.report.Wording;
 final class PdfSheet {
   private static final double TEXT = 8;
   private static final double SMALL = 7;
-  private static final double GAP = 16;
+  private static final double GAP = 14;
   private static final int COLUMNS = 2;
-  private static final double PLOTS = 84;
-  private static final double AIR = 98;
+  private static final double PLOTS = 80;
+  private static final double AIR = 94;
 
   private final PdfPen pen;
   private final double width;
@@ -85,10 +85,10 @@ final class PdfSheet {
           SMALL - 0.5,
           Pen.Anchor.START,
           (wide + GAP / 2) * Math.floorDiv(i, rows),
-          y + (i % rows) * PdfPen.leading(SMALL),
+          y + (i % rows) * PdfPen.leading(SMALL - 0.5),
           pen.font().fitted(lines.get(i), SMALL - 0.5, wide));
     }
-    return y + rows * PdfPen.leading(SMALL);
+    return y + rows * PdfPen.leading(SMALL - 0.5);
   }
 
   private double tables(double y) throws IOException {

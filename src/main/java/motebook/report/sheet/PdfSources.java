@@ -10,11 +10,11 @@ import java.util.List;
  * page.
  */
 final class PdfSources {
-  private static final double[] SIZES = {6.5, 6, 5.6, 5.2, 4.9, 4.6};
+  private static final double[] SIZES = {6.5, 6, 5.6, 5.2, 4.9, 4.6, 4.4};
   private static final double SMALLEST = SIZES[SIZES.length - 1];
   private static final int COLUMNS = 3;
   private static final double GAP = 12;
-  private static final double LEADING = 1.18;
+  private static final double LEADING = 1.15;
   private static final double HEADING = 8;
 
   private final PdfPen pen;

@@ -7,7 +7,7 @@ import java.util.List;
 final class PdfTable {
   private static final double SIZE = 8;
   private static final double HEAD = 7;
-  private static final double ROW = 11.2;
+  private static final double ROW = 10.7;
 
   private final PdfPen pen;
   private final double width;

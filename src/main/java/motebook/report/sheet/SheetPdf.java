@@ -61,7 +61,7 @@ public final class SheetPdf {
   private void add(WeekSheet sheet, LocalDateTime made) throws IOException {
     List<String> sources = SheetWords.sources(sheet.figures());
     double width = paper.width - 2 * MARGIN;
-    double bottom = paper.height - 2 * MARGIN + 6;
+    double bottom = paper.height - 2 * MARGIN + 8;
     List<String> rest;
     try (PDPageContentStream page = page()) {
       PdfPen pen = new PdfPen(page, font, MARGIN, paper.height - MARGIN);
