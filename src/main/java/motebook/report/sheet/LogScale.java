@@ -10,6 +10,8 @@ import motebook.report.Figures;
  */
 final class LogScale {
   private static final double LEAST_SPAN = 30;
+  private static final double LABEL = 7.5;
+
   private final double low;
   private final double high;
   private final double bottom;
@@ -66,7 +68,18 @@ final class LogScale {
   void draw(Pen pen, double left, double right) {
     for (double tick : ticks()) {
       pen.path(Pen.Stroke.GRID, left, at(tick), right, at(tick));
-      pen.text(Pen.Tone.QUIET, 7, Pen.Anchor.END, left - 4, at(tick) + 2.5, Figures.plain(tick));
+      if (!crowded() || isPowerOfTen(tick)) {
+        pen.text(Pen.Tone.QUIET, 7, Pen.Anchor.END, left - 4, at(tick) + 2.5, Figures.plain(tick));
+      }
     }
+  }
+
+  private boolean crowded() {
+    return Math.abs(top - bottom) < LABEL * (ticks().size() - 1);
+  }
+
+  private static boolean isPowerOfTen(double tick) {
+    double power = Math.log10(tick);
+    return Math.abs(power - Math.rint(power)) < 1e-9;
   }
 }

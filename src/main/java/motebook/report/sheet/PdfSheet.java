@@ -21,10 +21,17 @@ final class PdfSheet {
 
   private final PdfPen pen;
   private final double width;
+  private final double stretch;
   private final WeekSheet sheet;
   private final WeekReview review;
 
-  PdfSheet(PdfPen pen, double width, WeekSheet sheet) {
+  /**
+   * A sheet.
+   *
+   * @param stretch how high the plots are, as a multiple of their usual height
+   */
+  PdfSheet(PdfPen pen, double width, WeekSheet sheet, double stretch) {
+    this.stretch = stretch;
     this.pen = pen;
     this.width = width;
     this.sheet = sheet;
@@ -55,8 +62,10 @@ final class PdfSheet {
 
   private double plots(double y) throws IOException {
     double half = (width - GAP) / 2;
-    double left = plot(new DaysPlot(review.week().days()), 0, y, half, PLOTS, SheetCaptions.DAYS);
-    double right = plot(new TrendPlot(review), half + GAP, y, half, PLOTS, SheetCaptions.TREND);
+    double left =
+        plot(new DaysPlot(review.week().days()), 0, y, half, stretch * PLOTS, SheetCaptions.DAYS);
+    double right =
+        plot(new TrendPlot(review), half + GAP, y, half, stretch * PLOTS, SheetCaptions.TREND);
     return Math.max(left, right);
   }
 
@@ -72,7 +81,7 @@ final class PdfSheet {
       return y;
     }
     AirPlot plot = new AirPlot(sheet, sheet.worstAir().get());
-    double line = plot(plot, 0, y, width, AIR, SheetCaptions.AIR);
+    double line = plot(plot, 0, y, width, stretch * AIR, SheetCaptions.AIR);
     return columns(plot.works().stream().map(NumberedWork::said).toList(), line + 1);
   }
 

@@ -12,6 +12,7 @@ import java.util.List;
 final class PdfSources {
   private static final double[] SIZES = {6.5, 6, 5.6, 5.2, 4.9, 4.6, 4.4};
   private static final double SMALLEST = SIZES[SIZES.length - 1];
+  private static final double READABLE = 5.6;
   private static final int COLUMNS = 3;
   private static final double GAP = 12;
   private static final double LEADING = 1.15;
@@ -23,6 +24,11 @@ final class PdfSources {
   PdfSources(PdfPen pen, double width) {
     this.pen = pen;
     this.column = (width - (COLUMNS - 1) * GAP) / COLUMNS;
+  }
+
+  /** Whether all fits between two base lines at a size that reads without effort. */
+  boolean readable(List<String> texts, double y, double end) throws IOException {
+    return lines(texts, READABLE).size() <= most(READABLE, end - first(y));
   }
 
   /** Draws what fits between two base lines; the lines that did not. */

@@ -16,6 +16,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 /** The sheets on paper, one page a week. */
 public final class SheetPdf {
   private static final double MARGIN = 30;
+  private static final double[] STRETCHES = {1.8, 1.6, 1.4, 1.2, 1, 0.8};
 
   private final PDDocument document;
   private final PdfFont font;
@@ -62,10 +63,11 @@ public final class SheetPdf {
     List<String> sources = SheetWords.sources(sheet.figures());
     double width = paper.width - 2 * MARGIN;
     double bottom = paper.height - 2 * MARGIN + 8;
+    double stretch = stretch(sheet, made, sources, width, bottom);
     List<String> rest;
     try (PDPageContentStream page = page()) {
       PdfPen pen = new PdfPen(page, font, MARGIN, paper.height - MARGIN);
-      double y = new PdfSheet(pen, width, sheet).draw(made);
+      double y = new PdfSheet(pen, width, sheet, stretch).draw(made);
       rest =
           new PdfSources(pen, width)
               .draw("The figures used, and where they come from", sources, y + 7, bottom);
@@ -73,6 +75,22 @@ public final class SheetPdf {
     while (!rest.isEmpty()) {
       rest = further(sheet, rest, width, bottom);
     }
+  }
+
+  // The plots are as high as they can be with the sources still readable: tried on a loose page.
+  private double stretch(
+      WeekSheet sheet, LocalDateTime made, List<String> sources, double width, double bottom)
+      throws IOException {
+    for (double stretch : STRETCHES) {
+      try (PDPageContentStream loose = new PDPageContentStream(document, new PDPage())) {
+        PdfPen pen = new PdfPen(loose, font, MARGIN, paper.height - MARGIN);
+        double y = new PdfSheet(pen, width, sheet, stretch).draw(made);
+        if (new PdfSources(pen, width).readable(sources, y + 7, bottom)) {
+          return stretch;
+        }
+      }
+    }
+    return STRETCHES[STRETCHES.length - 1];
   }
 
   private List<String> further(WeekSheet sheet, List<String> rest, double width, double bottom)
