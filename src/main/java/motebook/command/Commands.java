@@ -41,6 +41,7 @@ public final class Commands {
             .addSubcommand(places(desk))
             .addSubcommand(people(desk))
             .addSubcommand(limits(desk))
+            .addSubcommand(new SettingsCommand(desk))
             .addSubcommand(GearCommand.line(desk))
             .addSubcommand(FitCommand.line(desk))
             .addSubcommand(samples(desk))

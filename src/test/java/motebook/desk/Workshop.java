@@ -13,6 +13,8 @@ import motebook.model.Element;
 import motebook.model.FitRecord;
 import motebook.model.Gear;
 import motebook.model.MaskUse;
+import motebook.model.OwnFigure;
+import motebook.model.OwnFigures;
 import motebook.model.Place;
 import motebook.model.Respirator;
 import motebook.model.Retirement;
@@ -38,9 +40,15 @@ final class Workshop implements History {
   private final Map<Session, Map<Solvent, VapourAir.Ppm>> vapours = new HashMap<>();
   private String limits = "acgih";
   private int cleanerRunOn;
+  private OwnFigures figures = OwnFigures.SHIPPED;
 
   Workshop limits(String set) {
     limits = set;
+    return this;
+  }
+
+  Workshop chose(OwnFigure figure, double value) {
+    figures = figures.with(figure, value);
     return this;
   }
 
@@ -241,7 +249,11 @@ final class Workshop implements History {
 
   Care care(LocalDate today) {
     return new Care(
-        gear(), this, session -> vapours.getOrDefault(session, Map.of()), CareRules.USUAL, today);
+        gear(),
+        this,
+        session -> vapours.getOrDefault(session, Map.of()),
+        CareRules.of(figures),
+        today);
   }
 
   Credit credit(Session session) {
