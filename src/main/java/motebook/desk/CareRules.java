@@ -13,9 +13,9 @@ import motebook.model.Scheme;
  * @param openedGasMonths months that an opened gas element is used at most; common, from memory
  * @param examinationMonths months between thorough examinations of exhaust in the UK, COSHH
  *     regulation 9
- * @param dirtyHours hours that class N is worn in a dirty place unless its load stays low, NIOSH
- *     96-101
- * @param dirtyMg the load that ends class N after those hours, mg in all, NIOSH 96-101
+ * @param dirtyHours hours that class N is worn in a dirty place, and class R where there is oil,
+ *     unless its load stays low, NIOSH 96-101; also the hours of one shift, from memory
+ * @param dirtyMg the load that ends them after those hours, mg in all, NIOSH 96-101
  * @param safetyFraction share of an estimated vapour life that is used
  * @param humidityPercent humidity that vapour lives are reckoned at
  * @param soonWorkingDays working days ahead in which what ends is due soon

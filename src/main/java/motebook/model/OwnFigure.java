@@ -8,7 +8,12 @@ import java.util.Locale;
  */
 public enum OwnFigure {
   CARTRIDGE_SAFETY_FRACTION(
-      0.75, 0.1, 1, Unit.SHARE, "of a vapour life that is used", "judgement; 1 uses all of it"),
+      0.75,
+      0.1,
+      1,
+      Unit.SHARE,
+      "share of a vapour life that is used",
+      "judgement; 1 uses all of it"),
   CARTRIDGE_HUMIDITY(
       50,
       0,
@@ -47,8 +52,8 @@ public enum OwnFigure {
       "between examinations of exhaust, UK",
       "at least every 14 months: COSHH regulation 9"),
   SOON_WORKING_DAYS(
-      3, 0, 30, Unit.WORKING_DAYS, "ahead in which it is due soon", "for what the work uses up"),
-  SOON_DAYS(14, 0, 90, Unit.DAYS, "ahead in which it is due soon", "for what has a date");
+      3, 0, 30, Unit.WORKING_DAYS, "ahead that count as soon", "for what the work uses up"),
+  SOON_DAYS(14, 0, 90, Unit.DAYS, "ahead that count as soon", "for what has a date");
 
   private enum Unit {
     SHARE("", false),

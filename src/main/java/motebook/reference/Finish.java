@@ -16,6 +16,7 @@ import java.util.Map;
  * @param withinSession share of it that is given off while it is put on, 0 to 1
  * @param laterPerHour rate at which the rest follows, first order, per hour
  * @param solvents share by weight of each solvent in the vapour, by key; they add to 1
+ * @param oil whether it is mist of oil in the air when it is sprayed
  * @param cautions keys of the cautions it raises
  * @param grade how sure
  * @param basis source
@@ -30,6 +31,7 @@ public record Finish(
     double withinSession,
     double laterPerHour,
     Map<String, Double> solvents,
+    boolean oil,
     List<String> cautions,
     Grade grade,
     String basis,

@@ -62,6 +62,7 @@ public final class Finishes {
         like.withinSession(),
         like.laterPerHour(),
         sheet.solvents(),
+        like.oil(),
         like.cautions(),
         like.grade(),
         "the maker's data sheet, entered by the owner; dries like " + like.name(),

@@ -41,7 +41,7 @@ class SettingsCommandTest {
   void all_choices_are_listed_with_value_unit_and_what_they_are() {
     String all = said("settings");
     assertThat(all)
-        .contains("cartridge-safety-fraction  0.75  (of a vapour life that is used)")
+        .contains("cartridge-safety-fraction  0.75  (share of a vapour life that is used)")
         .contains("opened-gas-months          6 months  (that an opened gas element holds)")
         .contains("motebook settings KEY VALUE");
     assertThat(all.lines()).allMatch(line -> line.length() <= 79);

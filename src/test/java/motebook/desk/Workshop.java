@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import motebook.journal.Settings;
+import motebook.model.Amount;
 import motebook.model.Element;
 import motebook.model.FitRecord;
 import motebook.model.Gear;
@@ -207,6 +208,27 @@ final class Workshop implements History {
       LocalDate day, String start, int minutes, String mask, String what, String... controls) {
     return session(
         "me", day, start, minutes, what, Optional.of(new MaskUse(mask, true, 100)), controls);
+  }
+
+  /** A session in which an amount was used, such as {@code 100 lacquer}; worn where a mask is. */
+  Session used(LocalDate day, String start, int minutes, String mask, String amount) {
+    String[] words = amount.split(" ", 2);
+    Work work =
+        new Work(
+            mask.isEmpty() ? "Ana" : "me",
+            "shop",
+            day,
+            LocalTime.parse(start),
+            minutes,
+            "finishing",
+            Optional.empty(),
+            List.of(),
+            mask.isEmpty() ? Optional.empty() : Optional.of(new MaskUse(mask, true, 100)),
+            List.of(new Amount(words[1], Double.parseDouble(words[0]))),
+            "");
+    Session session = new Session(sessions.size() + 1, work);
+    sessions.add(session);
+    return session;
   }
 
   Session session(
