@@ -58,7 +58,7 @@ public final class SpokenLine {
 
   /** Every finish with an amount before it, as an example of each. */
   public static List<String> exampleAmounts(Scene scene) {
-    return scene.finishes().get().all().stream()
+    return scene.finishes().get().inUseOn(scene.today()).stream()
         .map(finish -> Amounts.EXAMPLE + " " + Saying.finish(finish))
         .toList();
   }

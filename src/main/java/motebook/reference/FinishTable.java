@@ -4,6 +4,7 @@ import java.io.Reader;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What the table of finishes holds and must hold. */
 final class FinishTable {
@@ -56,7 +57,8 @@ final class FinishTable {
         Tables.knownCautions(row, reference.cautionKeys()),
         row.oneOf(Grade.class, "grade"),
         row.word("basis"),
-        false);
+        false,
+        Optional.empty());
   }
 
   private static double share(Row row) {
