@@ -158,4 +158,14 @@ class VapourContractTest {
             "Deleted the data sheet of lacquer: the shipped figures count again, on past days too.\n");
     assertThat(number(shell.json("day"), "vapour", "mixture_index_outside")).isEqualTo(shipped);
   }
+
+  @Test
+  void an_amount_in_ounces_is_told_with_its_millilitres() {
+    said("log 20m finishing using 3 fl oz wiping oil and 250ml lacquer at 9:00");
+    assertThat(shell.say("day").out())
+        .contains("finishing using 3 fl oz (89 ml) wiping oil and 250 ml lacquer");
+    // a US gallon is 231 cubic inches of 2.54 cm, 128 ounces to it
+    assertThat(number(shell.json("day"), "sessions", 0, "finishes", 0, "ml"))
+        .isEqualTo(88.720589);
+  }
 }
