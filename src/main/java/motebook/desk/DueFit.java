@@ -66,7 +66,7 @@ final class DueFit {
 
   private DueItem fit(Respirator mask, Seal seal, String person) {
     FitStanding standing = FitStanding.of(gear, mask, seal, person, today, care.rules());
-    LocalDate when = lastDay(standing, mask, seal, person);
+    LocalDate when = lastDay(standing, person);
     return new DueItem(
         "fit test with " + mask.name(),
         Kind.FIT_TEST,
@@ -81,12 +81,12 @@ final class DueFit {
         Optional.empty());
   }
 
-  private LocalDate lastDay(FitStanding standing, Respirator mask, Seal seal, String person) {
+  private LocalDate lastDay(FitStanding standing, String person) {
     if (standing.latest().isEmpty()) {
       return today;
     }
     FitTest test = standing.latest().get();
-    if (!FitStanding.passed(test, mask.scheme(), seal)) {
+    if (!standing.result().orElseThrow().passed()) {
       return test.date();
     }
     LocalDate until = standing.until().orElseThrow();

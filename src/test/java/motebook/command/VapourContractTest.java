@@ -165,7 +165,6 @@ class VapourContractTest {
     assertThat(shell.say("day").out())
         .contains("finishing using 3 fl oz (89 ml) wiping oil and 250 ml lacquer");
     // a US gallon is 231 cubic inches of 2.54 cm, 128 ounces to it
-    assertThat(number(shell.json("day"), "sessions", 0, "finishes", 0, "ml"))
-        .isEqualTo(88.720589);
+    assertThat(number(shell.json("day"), "sessions", 0, "finishes", 0, "ml")).isEqualTo(88.720589);
   }
 }
