@@ -86,7 +86,11 @@ public final class Ledger {
   public Care care(LocalDate today) {
     Past past = new Past();
     return new Care(
-        book.gear(), past, new PastVapour(past, book.finishes()::days), CareRules.USUAL, today);
+        book.gear(),
+        past,
+        new PastVapour(past, book.finishes()::days),
+        CareRules.of(book.settings().figures()),
+        today);
   }
 
   /** What is due on a day. */

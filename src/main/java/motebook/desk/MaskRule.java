@@ -24,6 +24,9 @@ import motebook.science.CartridgeUse;
  * the face that wears it; each thing in the air apart.
  */
 final class MaskRule implements CreditRule {
+  private static final String NOT_FOR_OIL =
+      "An oil finish was used: where it is sprayed, class N is not for its mist, but R or P.";
+
   private final Gear gear;
   private final Masks masks;
   private final ElementCare elements;
@@ -151,6 +154,9 @@ final class MaskRule implements CreditRule {
                 + " is on record; it comes before a fit test and before wearing a respirator.");
       }
       notes.addAll(unheld());
+      if (on.stream().anyMatch(one -> one.elementClass().classN()) && elements.oil(session)) {
+        notes.add(NOT_FOR_OIL);
+      }
       return notes;
     }
 

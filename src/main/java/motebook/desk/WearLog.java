@@ -9,6 +9,7 @@ import motebook.model.MaskUse;
 import motebook.model.Session;
 import motebook.model.Text;
 import motebook.model.Work;
+import motebook.reference.Finishes;
 import motebook.reference.Masks;
 import motebook.reference.Reference;
 import motebook.science.FilterLoading;
@@ -58,6 +59,28 @@ final class WearLog {
         .mask()
         .filter(mask -> Text.folded(mask.respirator()).equals(Text.folded(respirator)))
         .isPresent();
+  }
+
+  /**
+   * Whether oil may have been in the air of a session: an oil finish was used in its place at the
+   * same time. Whether it was sprayed the book does not know.
+   */
+  boolean oil(Session session) {
+    Work work = session.work();
+    return on(work.date()).stream()
+        .map(Session::work)
+        .filter(other -> !other.amounts().isEmpty() && other.place().equals(work.place()))
+        .filter(other -> together(other, work))
+        .anyMatch(this::oily);
+  }
+
+  private static boolean together(Work one, Work other) {
+    return one.startMinute() < other.endMinute() && other.startMinute() < one.endMinute();
+  }
+
+  private boolean oily(Work work) {
+    Finishes finishes = shop(work.date()).finishes().get();
+    return work.amounts().stream().anyMatch(used -> finishes.finish(used.finish()).oil());
   }
 
   Shop shop(LocalDate day) {

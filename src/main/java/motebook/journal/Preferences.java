@@ -2,15 +2,21 @@ package motebook.journal;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import motebook.model.OwnFigure;
+import motebook.model.OwnFigures;
+import motebook.model.Refusal;
 import motebook.model.Units;
+import motebook.model.VapourLimits;
 
 /** The owner's choices: the one row of settings, and the further ones under a key each. */
 final class Preferences {
   private static final String UNITS = "units";
   private static final String EQUIPMENT = "equipment";
+  private static final String VAPOUR_LIMITS = "vapour-limits";
 
   private final Store store;
   private final People people;
@@ -40,7 +46,27 @@ final class Preferences {
         row.getDouble("total_conversion"),
         row.getInt("gap_minutes"),
         Units.valueOf(further.getOrDefault(UNITS, Units.METRIC.name())),
-        keys(further.getOrDefault(EQUIPMENT, "")));
+        keys(further.getOrDefault(EQUIPMENT, "")),
+        VapourLimits.of(further.getOrDefault(VAPOUR_LIMITS, VapourLimits.STRICTER.key())),
+        figures(further));
+  }
+
+  private static OwnFigures figures(Map<String, String> further) {
+    Map<OwnFigure, Double> chosen = new EnumMap<>(OwnFigure.class);
+    for (OwnFigure figure : OwnFigure.values()) {
+      if (further.containsKey(figure.key())) {
+        chosen.put(figure, number(figure, further.get(figure.key())));
+      }
+    }
+    return new OwnFigures(chosen);
+  }
+
+  private static double number(OwnFigure figure, String value) {
+    try {
+      return Double.parseDouble(value);
+    } catch (NumberFormatException e) {
+      throw new Refusal("The " + figure.key() + " is no number: \"" + value + "\".");
+    }
   }
 
   private static List<String> keys(String text) {
@@ -59,6 +85,12 @@ final class Preferences {
         settings.gapMinutes());
     put(UNITS, settings.units() == Units.METRIC ? "" : settings.units().name());
     put(EQUIPMENT, String.join(" ", settings.equipment()));
+    boolean stricter = settings.vapourLimits() == VapourLimits.STRICTER;
+    put(VAPOUR_LIMITS, stricter ? "" : settings.vapourLimits().key());
+    for (OwnFigure figure : OwnFigure.values()) {
+      Double chosen = settings.figures().chosen().get(figure);
+      put(figure.key(), chosen == null ? "" : chosen.toString());
+    }
   }
 
   /** What is as shipped is not kept. */

@@ -64,6 +64,11 @@ public record Gear(
     return filters.stream().filter(f -> same(f.name(), name)).findFirst();
   }
 
+  /** Whether a respirator, an element in use or a shop filter has the name. */
+  public boolean holds(String name) {
+    return respirator(name).isPresent() || element(name).isPresent() || filter(name).isPresent();
+  }
+
   /** What was done to a shop filter, oldest first. */
   public List<Upkeep> upkeepOf(String filter) {
     return upkeep.stream().filter(u -> same(u.filter(), filter)).toList();

@@ -273,6 +273,7 @@ class ContractTest {
             "limits",
             "limits list",
             "limits use",
+            "settings",
             "gear",
             "gear add",
             "gear add respirator",
