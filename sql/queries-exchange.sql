@@ -8,6 +8,10 @@
 -- name: begin-reading
 BEGIN DEFERRED;
 
+-- 64 MiB, so that what is not yet committed is written once and not over and over.
+-- name: roomy-cache
+PRAGMA cache_size = -65536;
+
 -- name: rows-to-export
 SELECT
   (SELECT count(*) FROM person) + (SELECT count(*) FROM place)

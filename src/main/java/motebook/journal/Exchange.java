@@ -7,6 +7,15 @@ import motebook.model.Refusal;
 
 /** The whole book out, and in again: what goes out of one book makes another one the same. */
 public final class Exchange {
+  /** What a fresh book holds, in the order in which it can go. */
+  private static final List<String> CLEARING =
+      List.of(
+          "clear-settings",
+          "clear-preferences",
+          "clear-place-figures",
+          "clear-places",
+          "clear-people");
+
   private final Store store;
   private final Changes changes;
 
@@ -81,12 +90,12 @@ public final class Exchange {
    *     complaint with its place, the first twenty
    */
   public long takeIn(Consumer<Receiver> source, String what) {
+    store.run("roomy-cache");
     return changes.make(
         what,
         () -> {
           refuseUsed();
-          List.of("settings", "preferences", "place-figures", "places", "people")
-              .forEach(kind -> store.run("clear-" + kind));
+          CLEARING.forEach(store::run);
           try (Incoming incoming = new Incoming(store)) {
             source.accept(incoming);
             incoming.finish();
