@@ -9,6 +9,7 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
+import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 
 /**
@@ -34,15 +35,22 @@ final class Unfinished implements AutoCloseable {
 
   /** Begins a file. */
   static Unfinished file(Path target) throws IOException {
-    clearEarlier(target);
-    return new Unfinished(target, Files.createTempFile(folderOf(target), begin(target), ENDING));
+    Unfinished begun = begun(target);
+    Files.createFile(begun.path);
+    return begun;
   }
 
   /** Begins a folder. */
   static Unfinished folder(Path target) throws IOException {
+    Unfinished begun = begun(target);
+    Files.createDirectory(begun.path);
+    return begun;
+  }
+
+  private static Unfinished begun(Path target) throws IOException {
     clearEarlier(target);
-    Path path = folderOf(target).resolve(begin(target) + ProcessHandle.current().pid() + ENDING);
-    return new Unfinished(target, Files.createDirectory(path));
+    String name = begin(target) + ProcessHandle.current().pid() + ENDING;
+    return new Unfinished(target, folderOf(target).resolve(name));
   }
 
   private static Path folderOf(Path target) {
@@ -111,7 +119,8 @@ final class Unfinished implements AutoCloseable {
     try {
       Runtime.getRuntime().removeShutdownHook(onCtrlC);
     } catch (IllegalStateException e) {
-      return; // the program is being ended, and the hook does it
+      LockSupport.park(); // the program is being ended: the hook clears away, no more is to be said
+      return;
     }
     remove(path);
   }
