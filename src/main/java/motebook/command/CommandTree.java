@@ -19,6 +19,7 @@ final class CommandTree {
     all.put("week", desk -> new CommandLine(new WeekCommand(desk)));
     all.put("due", desk -> new CommandLine(new DueCommand(desk)));
     all.put("export", desk -> new CommandLine(new ExportCommand(desk)));
+    all.put("import", desk -> new CommandLine(new ImportCommand(desk)));
     all.put("place", CommandTree::places);
     all.put("person", CommandTree::people);
     all.put("limits", CommandTree::limits);

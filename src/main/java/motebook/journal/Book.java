@@ -41,6 +41,7 @@ public final class Book implements AutoCloseable {
   private final Rack rack;
   private final Retiring retiring;
   private final Fits fits;
+  private final Exchange exchange;
 
   private Book(Store store, Clock clock, Copies copies) {
     this.store = store;
@@ -62,6 +63,7 @@ public final class Book implements AutoCloseable {
     rack = new Rack(gear, changes, people, places, today);
     retiring = new Retiring(gear, changes, today);
     fits = new Fits(gear, changes, people, today);
+    exchange = new Exchange(store, changes);
   }
 
   /**
@@ -232,6 +234,11 @@ public final class Book implements AutoCloseable {
   /** Who is fit to wear what. */
   public Fits fits() {
     return fits;
+  }
+
+  /** The whole book out, and in again. */
+  public Exchange exchange() {
+    return exchange;
   }
 
   /** The newest changes, newest first, undos among them. */

@@ -2,6 +2,7 @@ package motebook.journal;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -67,6 +68,21 @@ final class Preferences {
     } catch (NumberFormatException e) {
       throw new Refusal("The " + figure.key() + " is no number: \"" + value + "\".");
     }
+  }
+
+  /**
+   * Sees to it that a choice could have been made.
+   *
+   * @throws Refusal if it could not
+   */
+  static void check(String key, String value) {
+    if (key.equals(UNITS) && Arrays.stream(Units.values()).noneMatch(u -> u.name().equals(value))) {
+      throw new Refusal("The units are METRIC or US, not \"" + value + "\".");
+    }
+    if (key.equals(VAPOUR_LIMITS)) {
+      VapourLimits.of(value);
+    }
+    figures(Map.of(key, value));
   }
 
   private static List<String> keys(String text) {

@@ -20,6 +20,9 @@ class ReadmeTest {
       Pattern.compile("```screen (\\S+)\\n(.*?)```", Pattern.DOTALL);
   private static final String PROMPT = "$ motebook ";
 
+  /** Where the examples put files; here the folder of the test. */
+  private static final String STICK = "/media/stick/";
+
   @TempDir Path folder;
 
   @Test
@@ -46,8 +49,9 @@ class ReadmeTest {
         lines.add(line);
       } else if (line.startsWith(PROMPT)) {
         lines.add(line);
-        Shell.Said said = shell.say(line.substring(PROMPT.length()));
-        (said.out() + said.err()).lines().forEach(lines::add);
+        String here = folder + "/";
+        Shell.Said said = shell.say(line.substring(PROMPT.length()).replace(STICK, here));
+        (said.out() + said.err()).replace(here, STICK).lines().forEach(lines::add);
       }
     }
     return String.join("\n", lines);
