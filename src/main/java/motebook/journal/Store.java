@@ -2,6 +2,7 @@ package motebook.journal;
 
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -66,6 +67,24 @@ final class Store implements AutoCloseable {
   synchronized void run(String query, Object... values) {
     try {
       runner.update(connection, Queries.named(query), plain(values));
+    } catch (SQLException e) {
+      throw Troubles.of(file, e);
+    }
+  }
+
+  /** Runs a statement that answers nothing once for each list of values, prepared once. */
+  synchronized void runEach(String query, List<Object[]> values) {
+    if (values.isEmpty()) {
+      return;
+    }
+    try (PreparedStatement statement = connection.prepareStatement(Queries.named(query))) {
+      for (Object[] each : values) {
+        for (int i = 0; i < each.length; i++) {
+          statement.setObject(i + 1, plain(each[i]));
+        }
+        statement.addBatch();
+      }
+      statement.executeBatch();
     } catch (SQLException e) {
       throw Troubles.of(file, e);
     }
