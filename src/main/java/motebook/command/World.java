@@ -26,6 +26,11 @@ public record World(
     boolean outIsTerminal,
     ScreenDoor screen) {
 
+  /** Whether the messages go to a person's terminal; the launcher tells. */
+  boolean errIsTerminal() {
+    return environment.get("MOTEBOOK_ERROR_TERMINAL") != null;
+  }
+
   /** The same world, but nothing is said to it. */
   World mute() {
     PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
