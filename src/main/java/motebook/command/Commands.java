@@ -38,6 +38,7 @@ public final class Commands {
             .addSubcommand(new WeekCommand(desk))
             .addSubcommand(new DueCommand(desk))
             .addSubcommand(new ExportCommand(desk))
+            .addSubcommand(new ImportCommand(desk))
             .addSubcommand(places(desk))
             .addSubcommand(people(desk))
             .addSubcommand(limits(desk))

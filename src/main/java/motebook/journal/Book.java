@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.UnaryOperator;
@@ -270,12 +269,9 @@ public final class Book implements AutoCloseable {
     return changes.make(what, () -> logging.logAll(works, clock.getZone(), written));
   }
 
-  /**
-   * What would keep works from being logged together, as a sentence by their index; nothing is
-   * written.
-   */
-  public Map<Integer, String> objections(List<Work> works) {
-    return logging.objections(works);
+  /** What would keep works from being logged together; nothing is written. */
+  public List<Hindrance> hindrances(List<Work> works) {
+    return logging.hindrances(works);
   }
 
   /**

@@ -2,9 +2,8 @@ package motebook.journal;
 
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import motebook.model.Refusal;
 import motebook.model.Session;
@@ -78,26 +77,30 @@ final class Logging {
         "Entry " + number + " of " + works.size() + " (" + work + "): " + e.getMessage());
   }
 
-  /** What keeps entries from being written, by their index; nothing is written. */
-  Map<Integer, String> objections(List<Work> works) {
+  /** What keeps entries from being written; nothing is written. */
+  List<Hindrance> hindrances(List<Work> works) {
     Roll roll = roll();
     Taken taken = new Taken(store);
-    Map<Integer, String> objections = new LinkedHashMap<>();
+    List<Hindrance> found = new ArrayList<>();
     for (int i = 0; i < works.size(); i++) {
-      try {
-        refuse(works.get(i), roll, taken);
-      } catch (Refusal e) {
-        objections.put(i, e.getMessage());
-      }
+      Optional<Hindrance> hindrance = hindrance(i, works.get(i), roll, taken);
+      hindrance.ifPresent(found::add);
     }
-    return objections;
+    return found;
   }
 
-  private void refuse(Work work, Roll roll, Taken taken) {
-    Who who = roll.who(work);
-    if (!taken.take(who.person().id(), work)) {
-      sessions.refuseOverlap(work, who);
-      throw new Refusal("Overlaps another of these entries. Keep one of them.");
+  private Optional<Hindrance> hindrance(int index, Work work, Roll roll, Taken taken) {
+    boolean ofTime = false;
+    try {
+      Who who = roll.who(work);
+      ofTime = !taken.take(who.person().id(), work);
+      if (ofTime) {
+        sessions.refuseOverlap(work, who);
+        throw new Refusal("Overlaps another of these entries. Keep one of them.");
+      }
+      return Optional.empty();
+    } catch (Refusal e) {
+      return Optional.of(new Hindrance(index, ofTime, e.getMessage()));
     }
   }
 
