@@ -59,8 +59,8 @@ ORDER BY id DESC LIMIT 1;
 SELECT
   CASE WHEN before IS NULL THEN 'inserted' WHEN after IS NULL THEN 'deleted' ELSE 'updated' END
     || '-' || table_name AS step,
-  coalesce(before, after) AS image
-FROM change_row WHERE change_id = ? ORDER BY id DESC;
+  coalesce(before, after) AS image, id
+FROM change_row WHERE change_id = ?1 AND id < ?2 ORDER BY id DESC LIMIT ?3;
 
 -- Each takes one row back to what it was; ?1 is the row as JSON.
 
@@ -242,6 +242,19 @@ INSERT INTO session (
   person_id, place_id, date, start_minute, minutes, zone, starts_at, operation, material,
   respirator, seal_checked, worn_percent, note)
 VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id;
+
+-- Inside a write transaction: the number that the next session will get.
+-- name: session-next
+SELECT coalesce(max(seq), 0) + 1 FROM sqlite_sequence WHERE name = 'session';
+
+-- name: session-insert-numbered
+INSERT INTO session (
+  id, person_id, place_id, date, start_minute, minutes, zone, starts_at, operation, material,
+  respirator, seal_checked, worn_percent, note)
+VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?);
+
+-- name: stretches-between
+SELECT person_id, date, start_minute, minutes FROM session WHERE date BETWEEN ? AND ?;
 
 -- name: session-update
 UPDATE session SET

@@ -3,29 +3,51 @@ package motebook.command;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import motebook.entry.BookDocumentReader;
 import motebook.entry.BookFolderReader;
+import motebook.entry.SheetDateOrder;
 import motebook.journal.Book;
 import motebook.journal.Exchange;
 import motebook.model.Refusal;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(
     name = "import",
     description = {
-      "Brings in what export wrote: a whole book, into a fresh one.",
-      "Everything comes in, or nothing; undo takes it back. The history is not carried over.",
+      "Brings in a sheet of sessions kept by hand (CSV), or a whole book as export wrote it.",
+      "A sheet is shown before it is written. Its columns, in any order: date, start, end or"
+          + " minutes, operation, material, controls, place, person, respirator, checked, worn %%,"
+          + " using, note.",
+      "A whole book goes into a fresh one. The history is not carried over.",
+      "Either comes in whole or not at all; undo takes it back.",
+      "Example: motebook import sessions.csv --yes",
       "Example: motebook import book-folder --book new.db"
     })
 final class ImportCommand implements Callable<Integer> {
   private final Desk desk;
+  @Mixin private Answer answer;
 
   @Parameters(
       paramLabel = "PATH",
-      description = "A folder that export --csv wrote, or a .json file that export --json wrote.")
+      description = {
+        "A sheet, - for standard input; or a folder that export --csv wrote, or a .json file that"
+            + " export --json wrote."
+      })
   private Path path;
+
+  @Option(names = "--yes", description = "Write a sheet without asking; else it is only shown.")
+  private boolean yes;
+
+  @Option(
+      names = "--dates",
+      paramLabel = "ORDER",
+      description = "day-first or month-first, for a sheet's dates with slashes.")
+  private String dates;
 
   ImportCommand(Desk desk) {
     this.desk = desk;
@@ -33,7 +55,7 @@ final class ImportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (!Files.exists(path)) {
+    if (!Files.exists(path) && !path.toString().equals("-")) {
       throw new Refusal("There is no file or folder " + path + ".");
     }
     if (Files.isDirectory(path)) {
@@ -51,8 +73,8 @@ final class ImportCommand implements Callable<Integer> {
 
   /** A single sheet made by hand. */
   private Integer sheet() {
-    throw new Refusal(
-        path + " is neither a folder nor a .json file; name one that motebook export wrote.");
+    Optional<SheetDateOrder> order = SessionsImport.order(Optional.ofNullable(dates));
+    return new SessionsImport(desk, path, order, yes, answer.json()).run();
   }
 
   /** Reads what came out of a book. */

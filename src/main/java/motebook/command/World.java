@@ -31,6 +31,11 @@ public record World(
     return environment.get("MOTEBOOK_ERROR_TERMINAL") != null;
   }
 
+  /** Whether a person types the input; the launcher tells. */
+  boolean inIsTerminal() {
+    return environment.get("MOTEBOOK_INPUT_TERMINAL") != null;
+  }
+
   /** The same world, but nothing is said to it. */
   World mute() {
     PrintWriter nowhere = new PrintWriter(Writer.nullWriter());

@@ -45,7 +45,7 @@ public final class WorkRules {
         .or(() -> mask(work, scene));
   }
 
-  private static Optional<Breach> future(Work work, Scene scene) {
+  static Optional<Breach> future(Work work, Scene scene) {
     LocalDateTime end = work.date().atStartOfDay().plusMinutes(work.endMinute());
     if (!end.isAfter(scene.now())) {
       return Optional.empty();

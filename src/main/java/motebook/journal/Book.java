@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import java.util.function.UnaryOperator;
 import motebook.model.Gear;
 import motebook.model.Person;
@@ -51,7 +52,7 @@ public final class Book implements AutoCloseable {
     people = new People(store);
     places = new Places(store);
     sessions = new Sessions(store);
-    logging = new Logging(sessions, people, places, new Respirators(store));
+    logging = new Logging(store, sessions, people, places);
     preferences = new Preferences(store, people, places);
     favourites = new Favourites(store, changes);
     stopwatches = new Stopwatches(store, changes, people, logging, clock);
@@ -263,7 +264,21 @@ public final class Book implements AutoCloseable {
    * @throws Refusal as {@link #log}; it says which one, counted from 1
    */
   public List<Session> logAll(List<Work> works, String what) {
-    return changes.make(what, () -> logging.logAll(works, clock.getZone()));
+    return logAll(works, what, written -> {});
+  }
+
+  /**
+   * The same, telling how far it has come.
+   *
+   * @param written told how many are written, now and then; all are taken back if one is refused
+   */
+  public List<Session> logAll(List<Work> works, String what, IntConsumer written) {
+    return changes.make(what, () -> logging.logAll(works, clock.getZone(), written));
+  }
+
+  /** What would keep works from being logged together; nothing is written. */
+  public List<Hindrance> hindrances(List<Work> works) {
+    return logging.hindrances(works);
   }
 
   /**

@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -13,6 +14,8 @@ import motebook.model.Text;
 
 /** Makes changes, each whole and each recorded, and takes them back. */
 final class Changes {
+  private static final int STEPS_AT_A_TIME = 10_000;
+
   private final Store store;
   private final Clock clock;
   private final Copies copies;
@@ -98,19 +101,42 @@ final class Changes {
         "Took back: " + change.what(),
         Optional.of(change.id()),
         () -> {
-          store.list("change-rows-backwards", Step::read, change.id()).forEach(this::restore);
+          stepsBefore(Long.MAX_VALUE, change);
           return change;
         });
   }
 
-  private void restore(Step step) {
-    store.run("restore-" + step.name, step.image);
+  /** From the last row back to the first, so many at a time that a long change fits in memory. */
+  private void stepsBefore(long behind, Change change) {
+    long next = behind;
+    while (true) {
+      List<Step> steps =
+          store.list("change-rows-backwards", Step::read, change.id(), next, STEPS_AT_A_TIME);
+      if (steps.isEmpty()) {
+        return;
+      }
+      restore(steps);
+      next = steps.get(steps.size() - 1).id;
+    }
+  }
+
+  /** Steps of one kind that follow each other run as one statement. */
+  private void restore(List<Step> steps) {
+    List<Object[]> images = new ArrayList<>();
+    for (int i = 0; i < steps.size(); i++) {
+      images.add(new Object[] {steps.get(i).image});
+      boolean last = i + 1 == steps.size() || !steps.get(i + 1).name.equals(steps.get(i).name);
+      if (last) {
+        store.runEach("restore-" + steps.get(i).name, images);
+        images.clear();
+      }
+    }
   }
 
   /** One row to be put back, and how. */
-  private record Step(String name, String image) {
+  private record Step(String name, String image, long id) {
     static Step read(ResultSet row) throws SQLException {
-      return new Step(row.getString("step"), row.getString("image"));
+      return new Step(row.getString("step"), row.getString("image"), row.getLong("id"));
     }
   }
 }

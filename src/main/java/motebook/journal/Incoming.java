@@ -17,7 +17,7 @@ final class Incoming implements Exchange.Receiver, AutoCloseable {
   private static final int MOST_TOLD = 20;
 
   private final Store store;
-  private final Map<String, Batch> batches = new HashMap<>();
+  private final Map<String, Prepared> batches = new HashMap<>();
   private final Map<String, Set<String>> names = new HashMap<>();
   private final List<String> complaints = new ArrayList<>();
   private long wrong;
@@ -105,7 +105,7 @@ final class Incoming implements Exchange.Receiver, AutoCloseable {
     return value instanceof Boolean yes ? (yes ? 1 : 0) : value;
   }
 
-  private Batch batch(String query) {
+  private Prepared batch(String query) {
     return batches.computeIfAbsent(query, store::batch);
   }
 
@@ -131,6 +131,6 @@ final class Incoming implements Exchange.Receiver, AutoCloseable {
 
   @Override
   public void close() {
-    batches.values().forEach(Batch::close);
+    batches.values().forEach(Prepared::close);
   }
 }

@@ -142,6 +142,20 @@ final class Sessions {
     store.run("session-delete", session.id());
   }
 
+  /** Sessions to be written together, inside one write transaction. */
+  Batch batch(ZoneId zone) {
+    return new Batch(store, zone);
+  }
+
+  /**
+   * Refuses work that shares a minute with a session of the person.
+   *
+   * @throws Refusal naming that session
+   */
+  void refuseOverlap(Work work, Who who) {
+    refuseOverlap(work, who, NONE);
+  }
+
   private void refuseOverlap(Work work, Who who, long except) {
     long person = who.person().id();
     if (overlaps(work, person, except)) {
@@ -170,7 +184,7 @@ final class Sessions {
     }
   }
 
-  private static List<Object> columns(Work work, Who who, ZoneId zone) {
+  static List<Object> columns(Work work, Who who, ZoneId zone) {
     return new ArrayList<>(
         Arrays.asList(
             who.person().id(),

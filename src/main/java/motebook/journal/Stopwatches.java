@@ -122,7 +122,7 @@ public final class Stopwatches {
         "Stopped the stopwatch of " + person + " and logged " + told(works),
         () -> {
           drop(running(person));
-          return logging.logAll(works, clock.getZone());
+          return logging.logAll(works, clock.getZone(), written -> {});
         });
   }
 

@@ -2,6 +2,7 @@ package motebook.journal;
 
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -77,8 +78,26 @@ final class Store implements AutoCloseable {
   }
 
   /** A statement to be run for many rows, within a transaction. */
-  Batch batch(String query) {
-    return new Batch(file, connection, Queries.named(query));
+  Prepared prepared(String query) {
+    return new Prepared(file, connection, Queries.named(query));
+  }
+
+  /** Runs a statement that answers nothing once for each list of values, prepared once. */
+  synchronized void runEach(String query, List<Object[]> values) {
+    if (values.isEmpty()) {
+      return;
+    }
+    try (PreparedStatement statement = connection.prepareStatement(Queries.named(query))) {
+      for (Object[] each : values) {
+        for (int i = 0; i < each.length; i++) {
+          statement.setObject(i + 1, plain(each[i]));
+        }
+        statement.addBatch();
+      }
+      statement.executeBatch();
+    } catch (SQLException e) {
+      throw Troubles.of(file, e);
+    }
   }
 
   /** Runs a whole file of statements. */

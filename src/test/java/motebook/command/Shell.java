@@ -42,6 +42,13 @@ final class Shell {
     return this;
   }
 
+  /** As if a person sat there: input and messages are a terminal's. */
+  Shell atTerminal() {
+    environment.put("MOTEBOOK_INPUT_TERMINAL", "1");
+    environment.put("MOTEBOOK_ERROR_TERMINAL", "1");
+    return this;
+  }
+
   /** What a command line printed and how it ended. */
   record Said(int code, String out, String err) {}
 

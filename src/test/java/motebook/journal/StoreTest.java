@@ -78,8 +78,7 @@ class StoreTest {
     List<String> before = Shop.content(folder);
     store.script("PRAGMA max_page_count = 1");
     AtomicInteger written = new AtomicInteger();
-    Logging logging =
-        new Logging(new Sessions(store), people, new Places(store), new Respirators(store));
+    Logging logging = new Logging(store, new Sessions(store), people, new Places(store));
     assertThatThrownBy(
             () ->
                 changes()
