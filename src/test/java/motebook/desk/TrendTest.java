@@ -66,7 +66,8 @@ class TrendTest {
 
   @Test
   void equal_weeks_that_touch_0_leave_a_trend_unclear() {
-    // Fifteen pairs fall and none rises, but thirteen are equal: the test alone would call it clear.
+    // Fifteen pairs fall and none rises, but thirteen are equal: the test alone would call it
+    // clear.
     Trend.Found found = back(2, 2, 2, 2, 2, 1, 1, 1).found().orElseThrow();
     assertThat(found.test().pTwoSided()).isLessThan(Trend.CLEAR_BELOW);
     assertThat(found.slope().low90()).isZero();
