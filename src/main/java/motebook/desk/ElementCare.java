@@ -56,9 +56,12 @@ final class ElementCare {
   private ElementStanding reckon(Element element) {
     ElementClass kind = classOf(element);
     List<Wear> worn =
-        log.of(element.respirator(), element.from()).stream()
-            .filter(wear -> element.wornOn(wear.session().work().date()))
-            .toList();
+        element.opened().isEmpty()
+            ? List.of()
+            : log.of(
+                element.respirator(),
+                element.from(),
+                element.retired().map(gone -> gone.on()).orElse(log.last().plusDays(1)));
     return new ElementStanding(
         element,
         kind,

@@ -6,11 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import motebook.model.Sample;
 import motebook.reference.Limit;
-import motebook.science.LognormalSum.Term;
+import motebook.science.Doubts;
 import motebook.science.Observation;
 import motebook.science.Observation.Share;
 import motebook.science.Posterior;
@@ -22,6 +23,7 @@ public final class Learned {
 
   private final Map<Sample, Observation> observations;
   private final Posterior posterior;
+  private final Map<Doubts, Posterior.Outcome> kinds = new ConcurrentHashMap<>();
 
   private Learned(Map<Sample, Observation> observations, Posterior posterior) {
     this.observations = observations;
@@ -66,7 +68,7 @@ public final class Learned {
       Portion breathed = day.breathed(source, sample.fromMinute(), sample.toMinute());
       double mean = amount.applyAsDouble(breathed) / sample.minutes();
       if (mean > 0) {
-        shares.add(share(mean, source.doubts()));
+        shares.add(share(mean, source.doubts().variances()));
       }
     }
     return shares;
@@ -86,9 +88,12 @@ public final class Learned {
 
   /** A source by what was learned. */
   Source source(Source published) {
-    return observations.isEmpty()
-        ? published
-        : published.learned(posterior.applied(new Term(published.mgPerMin(), published.doubts())));
+    if (observations.isEmpty() || published.kind().own().isEmpty()) {
+      return published;
+    }
+    Doubts ofKind = published.kind().doubts();
+    return published.learned(
+        kinds.computeIfAbsent(ofKind, posterior::outcome), posterior.part(published.own()));
   }
 
   /** What each sample that taught something stands for. */

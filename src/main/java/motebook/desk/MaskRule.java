@@ -2,6 +2,7 @@ package motebook.desk;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -32,6 +33,7 @@ final class MaskRule implements CreditRule {
   private final ElementCare elements;
   private final InTheAir air;
   private final CareRules rules;
+  private final IdentityHashMap<Session, Credit> credits = new IdentityHashMap<>();
 
   MaskRule(Gear gear, Masks masks, ElementCare elements, CareRules rules) {
     this.gear = gear;
@@ -43,7 +45,10 @@ final class MaskRule implements CreditRule {
 
   @Override
   public Credit credit(Session session) {
-    return session.work().mask().map(mask -> credit(session, mask)).orElse(Credit.NONE);
+    Optional<MaskUse> mask = session.work().mask();
+    return mask.isEmpty()
+        ? Credit.NONE
+        : credits.computeIfAbsent(session, any -> credit(session, mask.get()));
   }
 
   private Credit credit(Session session, MaskUse use) {

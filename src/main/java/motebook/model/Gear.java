@@ -31,7 +31,7 @@ public record Gear(
   }
 
   private static boolean same(String a, String b) {
-    return Text.folded(a).equals(Text.folded(b));
+    return a.equals(b) || Text.folded(a).equals(Text.folded(b));
   }
 
   /** The respirator of that name, retired or not. */
@@ -56,7 +56,9 @@ public record Gear(
 
   /** The elements on a respirator on a day. */
   public List<Element> elementsOn(String respirator, LocalDate day) {
-    return elementsOf(respirator).stream().filter(e -> e.wornOn(day)).toList();
+    return elements.stream()
+        .filter(e -> e.wornOn(day) && same(e.respirator(), respirator))
+        .toList();
   }
 
   /** The shop filter of that name, retired or not. */

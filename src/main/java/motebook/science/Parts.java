@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.RealVector;
 
@@ -23,6 +24,11 @@ final class Parts {
             deviations.add(Math.sqrt(variance));
           }
         });
+  }
+
+  /** The names of all parts, in the order of their places. */
+  Set<String> names() {
+    return places.keySet();
   }
 
   /** The place of a part, −1 where it is none. */

@@ -19,6 +19,7 @@ public final class Posterior {
   private final NormalUpdate update;
   private final List<List<Line>> lines;
   private final List<List<Target>> targets;
+  private final Map<String, Integer> owners = new HashMap<>();
   private final Map<String, Optional<Part>> parts = new ConcurrentHashMap<>();
 
   Posterior(
@@ -32,6 +33,11 @@ public final class Posterior {
     this.update = update;
     this.lines = lines;
     this.targets = targets;
+    for (int g = groups.size() - 1; g >= 0; g--) {
+      for (String name : groups.get(g).own().names()) {
+        owners.put(name, g);
+      }
+    }
   }
 
   /**
@@ -45,7 +51,10 @@ public final class Posterior {
 
   /** A part that observations bear on; empty for one that is as it was. */
   public Optional<Part> part(String name) {
-    return groups.isEmpty() ? Optional.empty() : parts.computeIfAbsent(name, this::find);
+    // what no observation bears on is not kept: there is no end to such names
+    return common.place(name) < 0 && !owners.containsKey(name)
+        ? Optional.empty()
+        : parts.computeIfAbsent(name, this::find);
   }
 
   private Optional<Part> find(String name) {
@@ -54,13 +63,12 @@ public final class Posterior {
       RealVector slope = unit(common, place);
       return Optional.of(part(0, new Slope(slope, groups.get(0).own().zero())));
     }
-    for (int g = 0; g < groups.size(); g++) {
-      Parts own = groups.get(g).own();
-      if (own.place(name) >= 0) {
-        return Optional.of(part(g, new Slope(common.zero(), unit(own, own.place(name)))));
-      }
+    int group = owners.getOrDefault(name, -1);
+    if (group < 0) {
+      return Optional.empty();
     }
-    return Optional.empty();
+    Parts own = groups.get(group).own();
+    return Optional.of(part(group, new Slope(common.zero(), unit(own, own.place(name)))));
   }
 
   private static RealVector unit(Parts parts, int place) {
@@ -71,18 +79,13 @@ public final class Posterior {
 
   private Part part(int group, Slope slope) {
     Slope rests = update.loadings(group, slope);
-    Map<String, Double> loadings = new HashMap<>();
-    put(loadings, "", rests.common());
-    put(loadings, groups.get(group).observations().get(0).group(), rests.own());
-    return new Part(update.mean(group, slope), loadings);
-  }
-
-  private static void put(Map<String, Double> loadings, String of, RealVector values) {
-    for (int i = 0; i < values.getDimension(); i++) {
-      if (values.getEntry(i) != 0) {
-        loadings.put(of + "/" + i, values.getEntry(i));
-      }
-    }
+    return new Part(
+        update.mean(group, slope),
+        Map.of(
+            "",
+            rests.common().toArray(),
+            groups.get(group).observations().get(0).group(),
+            rests.own().toArray()));
   }
 
   /** How each observation fits, by the observation itself: two of equal figures are two. */
@@ -129,21 +132,36 @@ public final class Posterior {
    * @param prior by what they were first thought to be
    */
   public LognormalSum.Term applied(LognormalSum.Term prior) {
-    Map<String, Double> left = new HashMap<>(prior.variances());
-    Map<String, Double> loadings = new HashMap<>();
+    Outcome outcome = outcome(prior.doubts());
+    return outcome.doubts == prior.doubts()
+        ? prior
+        : new LognormalSum.Term(prior.typical() * Math.exp(outcome.shift), outcome.doubts);
+  }
+
+  /**
+   * What became of some doubts.
+   *
+   * @param shift of the logarithm of what has them
+   * @param doubts those that are left
+   */
+  public record Outcome(double shift, Doubts doubts) {}
+
+  /** What became of some doubts. */
+  public Outcome outcome(Doubts prior) {
+    Map<String, Double> left = prior.variances();
+    Map<String, double[]> rows = new HashMap<>();
+    prior.rows().forEach((name, row) -> rows.put(name, row.clone()));
     double shift = 0;
-    for (String name : prior.variances().keySet()) {
+    boolean touched = false;
+    for (String name : prior.names) {
       Optional<Part> part = part(name);
       if (part.isPresent()) {
+        touched = true;
         shift += part.get().shift();
         left.remove(name);
-        part.get()
-            .loadings()
-            .forEach((factor, value) -> loadings.merge(factor, value, Double::sum));
+        part.get().rows().forEach((row, values) -> rows.merge(row, values, Doubts::sum));
       }
     }
-    return loadings.isEmpty()
-        ? prior
-        : new LognormalSum.Term(prior.typical() * Math.exp(shift), left, loadings);
+    return touched ? new Outcome(shift, new Doubts(left, rows)) : new Outcome(0, prior);
   }
 }
