@@ -161,8 +161,11 @@ final class WearLog {
   }
 
   private DayWork workOf(LocalDate day) {
+    return DayWork.of(day, on(day), history.shop(day));
+  }
+
+  private List<Session> on(LocalDate day) {
     List<Session> fromThen = sessionsFrom(day);
-    List<Session> then = fromThen.subList(0, firstOn(day.plusDays(1), fromThen));
-    return DayWork.of(day, then, history.shop(day));
+    return fromThen.subList(0, firstOn(day.plusDays(1), fromThen));
   }
 }

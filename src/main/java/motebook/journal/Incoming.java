@@ -17,7 +17,7 @@ final class Incoming implements Exchange.Receiver, AutoCloseable {
   private static final int MOST_TOLD = 20;
 
   private final Store store;
-  private final Map<String, Prepared> batches = new HashMap<>();
+  private final Map<String, Prepared> statements = new HashMap<>();
   private final Map<String, Set<String>> names = new HashMap<>();
   private final List<String> complaints = new ArrayList<>();
   private long wrong;
@@ -84,7 +84,7 @@ final class Incoming implements Exchange.Receiver, AutoCloseable {
     if (kind.named()) {
       plain.add(Text.folded((String) values.get(kind.index("name"))));
     }
-    batch("import-" + kind.name()).run(plain.toArray());
+    prepared("import-" + kind.name()).run(plain.toArray());
     for (int i = 0; i < values.size(); i++) {
       if (values.get(i) instanceof List<?> items) {
         writeList(kind, kind.columns().get(i), values.get(0), items);
@@ -97,7 +97,7 @@ final class Incoming implements Exchange.Receiver, AutoCloseable {
     for (Object item : items) {
       List<Object> all = new ArrayList<>(List.of(owner, position++));
       ((List<?>) item).forEach(value -> all.add(stored(value)));
-      batch("import-" + kind.name() + "-" + column.name()).run(all.toArray());
+      prepared("import-" + kind.name() + "-" + column.name()).run(all.toArray());
     }
   }
 
@@ -105,8 +105,8 @@ final class Incoming implements Exchange.Receiver, AutoCloseable {
     return value instanceof Boolean yes ? (yes ? 1 : 0) : value;
   }
 
-  private Prepared batch(String query) {
-    return batches.computeIfAbsent(query, store::batch);
+  private Prepared prepared(String query) {
+    return statements.computeIfAbsent(query, store::prepared);
   }
 
   /**
@@ -131,6 +131,6 @@ final class Incoming implements Exchange.Receiver, AutoCloseable {
 
   @Override
   public void close() {
-    batches.values().forEach(Prepared::close);
+    statements.values().forEach(Prepared::close);
   }
 }
