@@ -48,6 +48,8 @@ public final class Commands {
             .addSubcommand(ReckonCommand.line(desk))
             .addSubcommand(new UndoCommand(desk))
             .addSubcommand(new HistoryCommand(desk))
+            .addSubcommand(new BackupCommand(desk))
+            .addSubcommand(new RestoreCommand(desk))
             .addSubcommand(new VerifyCommand(desk))
             .addSubcommand(new SampleShopCommand(desk));
     return root.setExpandAtFiles(false)

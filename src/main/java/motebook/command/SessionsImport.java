@@ -168,14 +168,9 @@ final class SessionsImport {
   private List<Session> write(Book book, SheetIntake intake) {
     int count = intake.fresh().size();
     try (Progress progress = Progress.over(desk.world(), "Writing sessions", count)) {
-      int[] before = {0};
-      return intake.log(
-          book,
-          "Imported " + counted(count, "session") + " from " + file.getFileName(),
-          written -> {
-            progress.step(written - before[0]);
-            before[0] = written;
-          });
+      Upward upward = new Upward(progress);
+      String what = "Imported " + counted(count, "session") + " from " + file.getFileName();
+      return intake.log(book, what, upward::to);
     }
   }
 

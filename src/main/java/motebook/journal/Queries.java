@@ -19,7 +19,8 @@ final class Queries {
           "queries-bench.sql",
           "queries-gear.sql",
           "queries-finishes.sql",
-          "queries-samples.sql");
+          "queries-samples.sql",
+          "queries-copies.sql");
 
   private static final Map<String, String> TEXTS = parse(texts());
 
