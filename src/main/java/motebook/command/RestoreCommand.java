@@ -92,11 +92,12 @@ final class RestoreCommand implements Callable<Integer> {
           ? "It lacks nothing that the present book holds."
           : "It lacks no session of the present book, but " + changes + ".";
     }
-    return "It lacks %s of the present book, from %s to %s, and %s in all."
+    LocalDate first = lost.first().orElseThrow();
+    LocalDate last = lost.last().orElseThrow();
+    return "It lacks %s of the present book, %s, and %s in all."
         .formatted(
             BackupCommand.sessions(OptionalLong.of(lost.sessions())),
-            lost.first().orElseThrow(),
-            lost.last().orElseThrow(),
+            first.equals(last) ? "on " + first : "from " + first + " to " + last,
             changes);
   }
 

@@ -105,7 +105,7 @@ final class SessionsImport {
         .err()
         .println(
             "%d of %s in %s cannot be read as they stand; nothing is written."
-                .formatted(bad, counted(intake.rows(), "row"), file));
+                .formatted(bad, counted(intake.rows(), "row"), file.getFileName()));
     return ExitCode.NOT_UNDERSTOOD;
   }
 
