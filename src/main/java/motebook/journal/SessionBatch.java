@@ -11,7 +11,7 @@ import motebook.model.Work;
  * Sessions that are written together, each table in one go. It lives inside one write transaction:
  * the numbers it gives are those that the book would give.
  */
-final class Batch {
+final class SessionBatch {
   private final Store store;
   private final ZoneId zone;
   private final long first;
@@ -20,7 +20,7 @@ final class Batch {
   private final List<Object[]> controls = new ArrayList<>();
   private final List<Object[]> amounts = new ArrayList<>();
 
-  Batch(Store store, ZoneId zone) {
+  SessionBatch(Store store, ZoneId zone) {
     this.store = store;
     this.zone = zone;
     this.first = store.number("session-next");
