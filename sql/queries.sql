@@ -55,6 +55,14 @@ FROM change
 WHERE undoes IS NULL AND NOT EXISTS (SELECT 1 FROM change AS later WHERE later.undoes = change.id)
 ORDER BY id DESC LIMIT 1;
 
+-- name: rows-to-take-back
+SELECT count(*) FROM change_row
+WHERE change_id = (
+  SELECT id FROM change
+  WHERE undoes IS NULL
+    AND NOT EXISTS (SELECT 1 FROM change AS later WHERE later.undoes = change.id)
+  ORDER BY id DESC LIMIT 1);
+
 -- name: change-rows-backwards
 SELECT
   CASE WHEN before IS NULL THEN 'inserted' WHEN after IS NULL THEN 'deleted' ELSE 'updated' END

@@ -22,20 +22,33 @@ final class Batch implements AutoCloseable {
     }
   }
 
+  /** Runs it with the values of a row. */
+  void run(Object... values) {
+    try {
+      execute(values);
+    } catch (SQLException e) {
+      throw Troubles.of(file, e);
+    }
+  }
+
   /**
-   * Runs it with the values of a row.
+   * Runs it with the values of a row that may be wrong.
    *
    * @throws Refusal if the tables do not take such a row
    */
-  void run(Object... values) {
+  void offer(Object... values) {
     try {
-      for (int i = 0; i < values.length; i++) {
-        statement.setObject(i + 1, values[i]);
-      }
-      statement.executeUpdate();
+      execute(values);
     } catch (SQLException e) {
       throw refusal(e);
     }
+  }
+
+  private void execute(Object... values) throws SQLException {
+    for (int i = 0; i < values.length; i++) {
+      statement.setObject(i + 1, values[i]);
+    }
+    statement.executeUpdate();
   }
 
   private RuntimeException refusal(SQLException e) {

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongConsumer;
 import java.util.function.UnaryOperator;
 import motebook.model.Gear;
 import motebook.model.Person;
@@ -347,7 +348,21 @@ public final class Book implements AutoCloseable {
    * @return the change that was taken back; empty when there is none
    */
   public Optional<Change> undo() {
-    return changes.undo();
+    return undo(row -> {});
+  }
+
+  /**
+   * The same for a change that may be a long one.
+   *
+   * @param done is told of each row; {@link #rowsToTakeBack} tells how many there are
+   */
+  public Optional<Change> undo(LongConsumer done) {
+    return changes.undo(done);
+  }
+
+  /** How many rows an undo has to take back. */
+  public long rowsToTakeBack() {
+    return changes.rowsToTakeBack();
   }
 
   /** What went wrong beside the last change, such as a daily copy that could not be made. */

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 import motebook.model.Text;
 
@@ -82,35 +83,46 @@ final class Changes {
         Row.optional(row, "undoes").map(Long::valueOf));
   }
 
-  /** Takes back the last change that still stands; answers it, or nothing where none does. */
-  Optional<Change> undo() {
+  /** How many rows the last change that still stands has written. */
+  long rowsToTakeBack() {
+    return store.number("rows-to-take-back");
+  }
+
+  /**
+   * Takes back the last change that still stands; answers it, or nothing where none does.
+   *
+   * @param done is told of each row
+   */
+  Optional<Change> undo(LongConsumer done) {
     copyOncePerDay();
     return store.atomically(
         () -> {
           Optional<Change> last = store.first("change-to-undo", Changes::read);
-          last.ifPresent(this::takeBack);
+          last.ifPresent(change -> takeBack(change, done));
           return last;
         });
   }
 
-  private void takeBack(Change change) {
+  private void takeBack(Change change, LongConsumer done) {
     recorded(
         "Took back: " + change.what(),
         Optional.of(change.id()),
         () -> {
-          store.list("change-rows-backwards", Step::read, change.id()).forEach(this::restore);
+          restore(change, done);
           return change;
         });
   }
 
-  private void restore(Step step) {
-    store.run("restore-" + step.name, step.image);
-  }
-
-  /** One row to be put back, and how. */
-  private record Step(String name, String image) {
-    static Step read(ResultSet row) throws SQLException {
-      return new Step(row.getString("step"), row.getString("image"));
+  /** An import may have written a million rows: they are read one by one. */
+  private void restore(Change change, LongConsumer done) {
+    try (Cursor steps = store.cursor("change-rows-backwards", change.id());
+        Batches batches = new Batches(store)) {
+      while (steps.next()) {
+        String step = steps.told(row -> row.getString("step"));
+        String image = steps.told(row -> row.getString("image"));
+        batches.of("restore-" + step).run(image);
+        done.accept(1);
+      }
     }
   }
 }

@@ -72,8 +72,8 @@ final class Store implements AutoCloseable {
   }
 
   /** An answer to be read row by row, within a transaction. */
-  Cursor cursor(String query) {
-    return new Cursor(file, connection, Queries.named(query));
+  Cursor cursor(String query, Object... values) {
+    return new Cursor(file, connection, Queries.named(query), plain(values));
   }
 
   /** A statement to be run for many rows, within a transaction. */
