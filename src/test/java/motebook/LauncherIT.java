@@ -109,4 +109,18 @@ class LauncherIT {
     assertThat(said.code()).isNotZero();
     assertThat(said.err()).isNotBlank().doesNotContain("\tat ");
   }
+
+  @Test
+  void without_a_terminal_no_bar_is_asked_for_whatever_the_environment_says() throws Exception {
+    Path java = Files.createDirectories(folder.resolve("jdk/bin")).resolve("java");
+    Files.writeString(java, "#!/bin/sh\nenv\n");
+    assertThat(java.toFile().setExecutable(true)).isTrue();
+    Map<String, String> environment =
+        Map.of(
+            "JAVA_HOME", folder.resolve("jdk").toString(),
+            "MOTEBOOK_TERMINAL", "1",
+            "MOTEBOOK_ERROR_TERMINAL", "1");
+    Said said = run(environment, HOME.resolve("bin/motebook"), "day");
+    assertThat(said.out()).contains("JAVA_HOME=").doesNotContain("TERMINAL=");
+  }
 }

@@ -15,6 +15,7 @@ import picocli.CommandLine.Option;
 @Command(name = "export", description = "Puts what the book says into files for others to read.")
 final class ExportCommand implements Callable<Integer> {
   private final Desk desk;
+  @Mixin private BookExport whole;
   @Mixin private SheetExport sheet;
 
   @Option(
@@ -32,10 +33,14 @@ final class ExportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (!sheet.asked() && calendar == null) {
+    if (!whole.asked() && !sheet.asked() && calendar == null) {
       throw new Refusal(
-          "Say what to write: the week's sheet with --pdf FILE or --html FILE, or what has a date"
-              + " with --calendar FILE.");
+          "Say what to write: the whole book with --csv DIR or --json FILE, the week's sheet with"
+              + " --pdf FILE or --html FILE, or what has a date with --calendar FILE. Several may be"
+              + " named.");
+    }
+    if (whole.asked()) {
+      whole.write(desk);
     }
     if (sheet.asked()) {
       sheet.write(desk);

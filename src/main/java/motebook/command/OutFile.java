@@ -3,7 +3,6 @@ package motebook.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import motebook.model.Refusal;
 
 /** Writes a text into a file that a person names, whole or not at all. */
@@ -19,12 +18,9 @@ final class OutFile {
   static void replace(Path file, String text, String begins) {
     try {
       refuseOther(file, begins);
-      Path beside = Files.createTempFile(file.toAbsolutePath().getParent(), ".motebook", ".part");
-      try {
-        Files.writeString(beside, text);
-        Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
-      } finally {
-        Files.deleteIfExists(beside);
+      try (Unfinished half = Unfinished.file(file)) {
+        Files.writeString(half.path(), text);
+        half.finish();
       }
     } catch (IOException e) {
       throw new Refusal("The file " + file + " cannot be written: " + e.getMessage());

@@ -33,6 +33,7 @@ final class Progress implements AutoCloseable {
   private final String what;
   private final long total;
   private final LongSupplier nanos;
+  private final Thread onCtrlC = new Thread(this::wipe, "take the bar away");
   private long done;
   private long next;
   private int drawn;
@@ -83,17 +84,29 @@ final class Progress implements AutoCloseable {
                 marks.done().repeat(full),
                 marks.left().repeat(BAR - full),
                 (int) (share * 100));
+    show(line);
+  }
+
+  private synchronized void show(String line) {
+    if (drawn == 0) {
+      Runtime.getRuntime().addShutdownHook(onCtrlC);
+    }
     err.print("\r" + line);
     err.flush();
     drawn = line.length();
+  }
+
+  private synchronized void wipe() {
+    err.print("\r" + " ".repeat(drawn) + "\r");
+    err.flush();
   }
 
   /** Takes the bar away. */
   @Override
   public void close() {
     if (drawn > 0) {
-      err.print("\r" + " ".repeat(drawn) + "\r");
-      err.flush();
+      Runtime.getRuntime().removeShutdownHook(onCtrlC);
+      wipe();
       drawn = 0;
     }
   }

@@ -23,7 +23,7 @@ import motebook.report.Json;
 
 /** Brings a sheet of sessions into the book: shown first, then all of it or nothing. */
 final class SessionsImport {
-  private static final Path STANDARD_INPUT = Path.of("-");
+  static final Path STANDARD_INPUT = Path.of("-");
   private static final int SHOWN = 3;
 
   private final Desk desk;

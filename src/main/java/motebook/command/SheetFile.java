@@ -4,11 +4,11 @@ import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
 import motebook.model.Refusal;
 
@@ -31,16 +31,14 @@ final class SheetFile {
   static void write(Path file, String begins, Filling filling) {
     try {
       refuseOther(file, begins);
-      Path folder = file.toAbsolutePath().getParent();
-      Path half = Files.createTempFile(folder, ".motebook-", ".part");
-      try {
-        fill(half, filling);
-        Files.move(half, file, StandardCopyOption.REPLACE_EXISTING);
-      } finally {
-        Files.deleteIfExists(half);
+      try (Unfinished half = Unfinished.file(file)) {
+        fill(half.path(), filling);
+        half.finish();
       }
     } catch (IOException e) {
       throw new Refusal("The file " + file + " cannot be written: " + reason(e));
+    } catch (UncheckedIOException e) {
+      throw new Refusal("The file " + file + " cannot be written: " + reason(e.getCause()));
     }
   }
 
@@ -73,6 +71,8 @@ final class SheetFile {
       }
     }
     throw new Refusal(
-        file + " is there already and is no sheet; name another file, nothing was written.");
+        file
+            + " is there already and is no earlier one of its kind; name another file, nothing was"
+            + " written.");
   }
 }

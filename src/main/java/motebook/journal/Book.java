@@ -43,6 +43,7 @@ public final class Book implements AutoCloseable {
   private final Rack rack;
   private final Retiring retiring;
   private final Fits fits;
+  private final Exchange exchange;
 
   private Book(Store store, Clock clock, Copies copies) {
     this.store = store;
@@ -64,6 +65,7 @@ public final class Book implements AutoCloseable {
     rack = new Rack(gear, changes, people, places, today);
     retiring = new Retiring(gear, changes, today);
     fits = new Fits(gear, changes, people, today);
+    exchange = new Exchange(store, changes);
   }
 
   /**
@@ -236,6 +238,11 @@ public final class Book implements AutoCloseable {
     return fits;
   }
 
+  /** The whole book out, and in again. */
+  public Exchange exchange() {
+    return exchange;
+  }
+
   /** The newest changes, newest first, undos among them. */
   public List<Change> history(int limit) {
     return changes.history(limit);
@@ -356,7 +363,21 @@ public final class Book implements AutoCloseable {
    * @return the change that was taken back; empty when there is none
    */
   public Optional<Change> undo() {
-    return changes.undo();
+    return undo(row -> {});
+  }
+
+  /**
+   * The same for a change that may be a long one.
+   *
+   * @param done is told of each row; {@link #rowsToTakeBack} tells how many there are
+   */
+  public Optional<Change> undo(LongConsumer done) {
+    return changes.undo(done);
+  }
+
+  /** How many rows an undo has to take back. */
+  public long rowsToTakeBack() {
+    return changes.rowsToTakeBack();
   }
 
   /** What went wrong beside the last change, such as a daily copy that could not be made. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** Whether a book is sound: the file, the tables, and what stands in them. */
 final class Checkup {
@@ -72,11 +73,16 @@ final class Checkup {
     return things;
   }
 
+  /** Where rows contradict each other, a sentence each. */
+  static List<String> contradictions(Store store) {
+    return Stream.of(
+            "overlaps", "places-without-beginning", "settings-missing", "finishes-not-whole")
+        .flatMap(query -> store.list(query, Row::text).stream())
+        .toList();
+  }
+
   private void content() {
-    for (String query :
-        List.of("overlaps", "places-without-beginning", "settings-missing", "finishes-not-whole")) {
-      problems.addAll(store.list(query, Row::text));
-    }
+    problems.addAll(contradictions(store));
     OwnFinishes.read(store);
     new People(store).all();
     new Places(store).on(LAST);

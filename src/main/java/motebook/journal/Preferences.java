@@ -2,9 +2,11 @@ package motebook.journal;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import motebook.model.Refusal;
 import motebook.model.Units;
 
 /** The owner's choices: the one row of settings, and the further ones under a key each. */
@@ -41,6 +43,17 @@ final class Preferences {
         row.getInt("gap_minutes"),
         Units.valueOf(further.getOrDefault(UNITS, Units.METRIC.name())),
         keys(further.getOrDefault(EQUIPMENT, "")));
+  }
+
+  /**
+   * Sees to it that a choice could have been made.
+   *
+   * @throws Refusal if it could not
+   */
+  static void check(String key, String value) {
+    if (key.equals(UNITS) && Arrays.stream(Units.values()).noneMatch(u -> u.name().equals(value))) {
+      throw new Refusal("The units are METRIC or US, not \"" + value + "\".");
+    }
   }
 
   private static List<String> keys(String text) {

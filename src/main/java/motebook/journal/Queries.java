@@ -20,6 +20,7 @@ final class Queries {
           "queries-gear.sql",
           "queries-finishes.sql",
           "queries-samples.sql",
+          "queries-exchange.sql",
           "queries-copies.sql");
 
   private static final Map<String, String> TEXTS = parse(texts());

@@ -98,6 +98,16 @@ final class Store implements AutoCloseable {
     }
   }
 
+  /** An answer to be read row by row, within a transaction. */
+  Cursor cursor(String query, Object... values) {
+    return new Cursor(file, connection, Queries.named(query), plain(values));
+  }
+
+  /** A statement to be run for many rows, within a transaction. */
+  Batch batch(String query) {
+    return new Batch(file, connection, Queries.named(query));
+  }
+
   /** Runs a whole file of statements. */
   synchronized void script(String sql) {
     try (Statement statement = connection.createStatement()) {
@@ -111,8 +121,22 @@ final class Store implements AutoCloseable {
    * The one form of write transaction: all that the body writes, or nothing. The first error is the
    * one that is thrown; what goes wrong while rolling back is kept as suppressed.
    */
-  synchronized <T> T atomically(Supplier<T> body) {
-    run("begin");
+  <T> T atomically(Supplier<T> body) {
+    return within("begin", body);
+  }
+
+  /** Reads several answers as of one moment, whatever other programs write meanwhile. */
+  void reading(Runnable body) {
+    within(
+        "begin-reading",
+        () -> {
+          body.run();
+          return file;
+        });
+  }
+
+  private synchronized <T> T within(String begin, Supplier<T> body) {
+    run(begin);
     try {
       T result = body.get();
       run("commit");

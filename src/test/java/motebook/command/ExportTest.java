@@ -206,7 +206,7 @@ class ExportTest {
     byte[] before = Files.readAllBytes(book);
     Shell.Said said = shell.say("export --pdf " + book + " --person Zoë");
     assertThat(said.code()).isEqualTo(2);
-    assertThat(said.err()).contains("is no sheet");
+    assertThat(said.err()).contains("no earlier one of its kind");
     assertThat(Files.readAllBytes(book)).isEqualTo(before);
   }
 

@@ -22,6 +22,9 @@ class ReadmeTest {
   private static final Pattern SHEET = Pattern.compile("```csv (\\S+)\\n(.*?)```", Pattern.DOTALL);
   private static final String PROMPT = "$ motebook ";
 
+  /** Where the examples put files; here the folder of the test. */
+  private static final String STICK = "/media/stick/";
+
   @TempDir Path folder;
 
   @Test
@@ -49,8 +52,9 @@ class ReadmeTest {
         lines.add(line);
       } else if (line.startsWith(PROMPT)) {
         lines.add(line);
-        Shell.Said said = shell.say(here(line.substring(PROMPT.length())));
-        (said.out() + said.err()).lines().forEach(lines::add);
+        String here = folder + "/";
+        Shell.Said said = shell.say(here(line.substring(PROMPT.length())).replace(STICK, here));
+        (said.out() + said.err()).replace(here, STICK).lines().forEach(lines::add);
       }
     }
     return String.join("\n", lines);

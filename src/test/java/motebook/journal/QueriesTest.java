@@ -69,15 +69,34 @@ class QueriesTest {
     String sources = sources();
     Set<String> unused = new TreeSet<>();
     Set<String> restores = new TreeSet<>();
+    Set<String> exchanges = new TreeSet<>();
     for (String name : all().keySet()) {
       if (name.startsWith("restore-")) {
         restores.add(name);
+      } else if (name.startsWith("export-") || name.startsWith("import-")) {
+        exchanges.add(name);
       } else if (!sources.contains('"' + name + '"')) {
         unused.add(name);
       }
     }
     assertThat(unused).isEmpty();
     assertThat(restores).isEqualTo(recordedSteps());
+    assertThat(exchanges).isEqualTo(exchangeSteps());
+  }
+
+  /** A pair for each file of an export, and for each list in it. */
+  private static Set<String> exchangeSteps() {
+    Set<String> steps = new TreeSet<>();
+    for (Kind kind : BookForm.kinds()) {
+      steps.addAll(Set.of("export-" + kind.name(), "import-" + kind.name()));
+      for (Column column : kind.columns()) {
+        if (column.list()) {
+          String list = kind.name() + "-" + column.name();
+          steps.addAll(Set.of("export-" + list, "import-" + list));
+        }
+      }
+    }
+    return steps;
   }
 
   /**

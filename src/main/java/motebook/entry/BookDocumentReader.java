@@ -1,0 +1,225 @@
+package motebook.entry;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.LongConsumer;
+import motebook.journal.BookForm;
+import motebook.journal.Column;
+import motebook.journal.Exchange;
+import motebook.journal.Kind;
+import motebook.model.Refusal;
+import motebook.model.Text;
+
+/** Reads a book out of a JSON document, as {@code export --json} writes it. */
+public final class BookDocumentReader {
+  private final Path file;
+  private final JsonParser in;
+  private final Exchange.Receiver receiver;
+  private boolean whole;
+
+  private BookDocumentReader(Path file, JsonParser in, Exchange.Receiver receiver) {
+    this.file = file;
+    this.in = in;
+    this.receiver = receiver;
+  }
+
+  /**
+   * Hands over all rows, and complaints about those that cannot be read.
+   *
+   * @param bytes is told how many bytes were read
+   * @throws Refusal if the file is no export of a book, or is not whole
+   */
+  public static void read(Path file, Exchange.Receiver receiver, LongConsumer bytes) {
+    try (InputStream stream = new CountedInput(Files.newInputStream(file), bytes);
+        JsonParser in = new JsonFactory().createParser(stream)) {
+      new BookDocumentReader(file, in, receiver).document();
+    } catch (JsonProcessingException e) {
+      throw new Refusal(
+          "The file %s is no whole JSON: at line %d, column %d: %s"
+              .formatted(
+                  file,
+                  e.getLocation().getLineNr(),
+                  e.getLocation().getColumnNr(),
+                  Text.clean(e.getOriginalMessage())));
+    } catch (IOException e) {
+      throw new Refusal(
+          "The file " + file + " cannot be read: " + Text.clean(String.valueOf(e.getMessage())));
+    }
+  }
+
+  private void document() throws IOException {
+    if (in.nextToken() != JsonToken.START_OBJECT
+        || !"format".equals(in.nextFieldName())
+        || !BookForm.FORMAT.equals(in.nextTextValue())) {
+      throw notOurs();
+    }
+    if (!"version".equals(in.nextFieldName())) {
+      throw notOurs();
+    }
+    int version = in.nextIntValue(0);
+    BookForm.requireKnown(version);
+    for (Kind kind : BookForm.kinds()) {
+      expect(kind.key(), in.nextFieldName());
+      if (in.nextToken() != JsonToken.START_ARRAY) {
+        throw new Refusal(where() + ": \"" + kind.key() + "\" is no list of rows.");
+      }
+      while (in.nextToken() != JsonToken.END_ARRAY) {
+        row(kind, version);
+      }
+    }
+    expect(null, in.nextFieldName());
+  }
+
+  private Refusal notOurs() {
+    return new Refusal(
+        "The file %s is no export of a book: it does not begin with %s and a version. Name one that"
+                .formatted(file, BookForm.FORMAT)
+            + " motebook export --json wrote.");
+  }
+
+  private void expect(String wanted, String found) {
+    if (wanted == null ? found != null : !wanted.equals(found)) {
+      String got = found == null ? "the end" : "\"" + Text.clean(found) + "\"";
+      String should = wanted == null ? "the end" : "\"" + wanted + "\"";
+      throw new Refusal("%s: %s should stand where %s stands.".formatted(where(), should, got));
+    }
+  }
+
+  private String where() {
+    return file.getFileName() + ", line " + in.currentTokenLocation().getLineNr();
+  }
+
+  private void row(Kind kind, int version) throws IOException {
+    String where = where();
+    if (in.currentToken() != JsonToken.START_OBJECT) {
+      receiver.wrong(where, "A row of " + kind.key() + " stands in { and }.");
+      in.skipChildren();
+      return;
+    }
+    whole = true;
+    Object[] values = new Object[kind.columns().size()];
+    boolean[] there = new boolean[values.length];
+    for (String name = in.nextFieldName(); name != null; name = in.nextFieldName()) {
+      int at = kind.columns().stream().map(Column::name).toList().indexOf(name);
+      in.nextToken();
+      if (at < 0 || there[at]) {
+        wrong(where, name, at < 0 ? "is not known" : "comes twice");
+        in.skipChildren();
+      } else {
+        there[at] = true;
+        values[at] = value(where, kind.columns().get(at));
+      }
+    }
+    missing(kind, version, where, there, values);
+    if (whole) {
+      receiver.row(kind, where, Arrays.asList(values));
+    }
+  }
+
+  private void missing(Kind kind, int version, String where, boolean[] there, Object[] values) {
+    for (int i = 0; i < there.length; i++) {
+      Column column = kind.columns().get(i);
+      if (!there[i] && column.since() <= version) {
+        wrong(where, column.name(), "is missing");
+      } else if (column.list() && values[i] == null) {
+        values[i] = List.of();
+      }
+    }
+  }
+
+  private void wrong(String where, String column, String what) {
+    whole = false;
+    receiver.wrong(where + ", column " + Text.clean(column), "It " + what + ".");
+  }
+
+  private Object value(String where, Column column) throws IOException {
+    try {
+      Object value = column.list() ? list(column) : scalar(column.parts().get(0));
+      boolean empty = value == null || value.equals(List.of());
+      if (empty && column.required()) {
+        wrong(where, column.name(), "must not be empty");
+      }
+      return value;
+    } catch (Refusal e) {
+      wrong(where, column.name(), e.getMessage());
+      return null;
+    }
+  }
+
+  private Object scalar(Column.Part part) throws IOException {
+    if (in.currentToken().isStructStart()) {
+      in.skipChildren();
+      throw new Refusal("holds no list and no object");
+    }
+    String text = in.currentToken() == JsonToken.VALUE_NULL ? "" : in.getText();
+    return text.isEmpty() ? null : part.form().parse(text);
+  }
+
+  /** All of a list is read, also where an item is wrong, so that the row can be left. */
+  private List<List<Object>> list(Column column) throws IOException {
+    if (in.currentToken() != JsonToken.START_ARRAY) {
+      in.skipChildren();
+      throw new Refusal("holds a list");
+    }
+    List<List<Object>> items = new ArrayList<>();
+    Refusal first = null;
+    while (in.nextToken() != JsonToken.END_ARRAY) {
+      try {
+        items.add(item(column));
+      } catch (Refusal e) {
+        first = first == null ? e : first;
+      }
+    }
+    if (first != null) {
+      throw first;
+    }
+    return items;
+  }
+
+  private List<Object> item(Column column) throws IOException {
+    List<Column.Part> parts = column.parts();
+    Object[] item = new Object[parts.size()];
+    if (parts.size() == 1) {
+      item[0] = scalar(parts.get(0));
+    } else {
+      fields(parts, item);
+    }
+    if (item[0] == null) {
+      throw new Refusal("holds an item without " + parts.get(0).name());
+    }
+    return Arrays.asList(item);
+  }
+
+  private void fields(List<Column.Part> parts, Object[] item) throws IOException {
+    if (in.currentToken() != JsonToken.START_OBJECT) {
+      in.skipChildren();
+      throw new Refusal("holds items in { and }");
+    }
+    Refusal first = null;
+    for (String name = in.nextFieldName(); name != null; name = in.nextFieldName()) {
+      int at = parts.stream().map(Column.Part::name).toList().indexOf(name);
+      in.nextToken();
+      try {
+        if (at < 0) {
+          in.skipChildren();
+          throw new Refusal("knows no \"" + Text.clean(name) + "\"");
+        }
+        item[at] = scalar(parts.get(at));
+      } catch (Refusal e) {
+        first = first == null ? e : first;
+      }
+    }
+    if (first != null) {
+      throw first;
+    }
+  }
+}

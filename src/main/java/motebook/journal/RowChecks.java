@@ -1,0 +1,331 @@
+package motebook.journal;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.zone.ZoneRulesException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import motebook.model.Amount;
+import motebook.model.Element;
+import motebook.model.Favourite;
+import motebook.model.FitRecord;
+import motebook.model.MaskUse;
+import motebook.model.OwnFinish;
+import motebook.model.Person;
+import motebook.model.Place;
+import motebook.model.Refusal;
+import motebook.model.Respirator;
+import motebook.model.Sample;
+import motebook.model.Scheme;
+import motebook.model.ShopFilter;
+import motebook.model.Stopwatch;
+import motebook.model.Surroundings;
+import motebook.model.Surroundings.Indoors;
+import motebook.model.Surroundings.Outdoors;
+import motebook.model.Upkeep;
+import motebook.model.Work;
+
+/** Sees to it that a row makes sense, by the records of the model that it stands for. */
+final class RowChecks {
+  private static final Surroundings ANY = new Outdoors(1);
+  private static final Map<String, Consumer<Entry>> CHECKS =
+      Map.ofEntries(
+          Map.entry("people", row -> new Person(row.id(), row.text("name"))),
+          Map.entry("places", row -> new Place(row.id(), row.text("name"), ANY)),
+          Map.entry("place-figures", RowChecks::placeFigures),
+          Map.entry("settings", RowChecks::settings),
+          Map.entry("preferences", RowChecks::preference),
+          Map.entry(
+              "favourites", row -> new Favourite(row.id(), row.text("name"), row.text("line"))),
+          Map.entry("respirators", RowChecks::respirator),
+          Map.entry("elements", RowChecks::element),
+          Map.entry("shop-filters", RowChecks::shopFilter),
+          Map.entry("upkeep", RowChecks::upkeep),
+          Map.entry("fit-records", RowChecks::fitRecord),
+          Map.entry("finishes", RowChecks::finish),
+          Map.entry("sessions", RowChecks::session),
+          Map.entry("samples", RowChecks::sample),
+          Map.entry("set-aside", RowChecks::setAside),
+          Map.entry("stopwatches", RowChecks::stopwatch));
+
+  private RowChecks() {}
+
+  /**
+   * @throws Refusal if the row could not have come out of a book
+   */
+  static void check(Entry row) {
+    CHECKS.get(row.kind().name()).accept(row);
+  }
+
+  private static void placeFigures(Entry row) {
+    row.id();
+    row.day("from").ifPresent(RowChecks::believable);
+    if (row.text("kind").equals("outdoors")) {
+      row.refuse(
+          "volume_m3",
+          "air_changes_per_hour",
+          "open_air_changes_per_hour",
+          "cleaner_flow_m3_per_min",
+          "fan_flow_m3_per_min",
+          "cleaner_run_on_minutes");
+      accept(new Outdoors(row.number("air_speed_m_per_min")));
+    } else {
+      oneOf(row, "kind", List.of("indoors"), Function.identity(), "indoors or outdoors");
+      accept(indoors(row));
+    }
+  }
+
+  private static Indoors indoors(Entry row) {
+    return new Indoors(
+        row.number("volume_m3"),
+        row.number("air_changes_per_hour"),
+        row.number("open_air_changes_per_hour"),
+        row.number("air_speed_m_per_min"),
+        row.perhaps("cleaner_flow_m3_per_min"),
+        row.perhaps("fan_flow_m3_per_min"),
+        row.whole("cleaner_run_on_minutes"));
+  }
+
+  private static void settings(Entry row) {
+    accept(
+        new Settings(
+            row.text("person"),
+            row.text("place"),
+            row.text("limit_set"),
+            row.number("total_conversion"),
+            row.whole("gap_minutes")));
+  }
+
+  private static void preference(Entry row) {
+    row.id();
+    Preferences.check(row.text("key"), row.text("value"));
+  }
+
+  private static void respirator(Entry row) {
+    List<String> people = row.items("people").stream().map(i -> (String) i.get(0)).toList();
+    accept(
+        new Respirator(
+            row.id(),
+            row.text("name"),
+            oneOf(row, "scheme", List.of(Scheme.values()), Scheme::key, "osha or uk"),
+            row.text("kind"),
+            row.text("facepiece"),
+            row.words("size"),
+            row.words("make"),
+            people,
+            row.retired()));
+  }
+
+  private static void element(Entry row) {
+    accept(
+        new Element(
+            row.id(),
+            row.text("name"),
+            row.text("respirator"),
+            row.text("class"),
+            row.flag("pair"),
+            row.date("worn_from"),
+            row.day("opened"),
+            row.day("sealed_until"),
+            row.perhaps("limit_hours"),
+            row.perhaps("limit_mg"),
+            row.perhaps("carbon_g"),
+            row.retired()));
+  }
+
+  private static void shopFilter(Entry row) {
+    accept(
+        new ShopFilter(
+            row.id(),
+            row.text("name"),
+            row.text("on"),
+            row.text("place"),
+            row.date("from"),
+            row.perhaps("clean_every_hours"),
+            row.perhaps("change_at_hours"),
+            row.perhaps("gauge_clean"),
+            row.perhaps("gauge_change"),
+            row.retired()));
+  }
+
+  private static void upkeep(Entry row) {
+    Optional<LocalTime> time = row.has("time") ? Optional.of(row.time("time")) : Optional.empty();
+    String known = "cleaned, replaced, emptied, inspected or gauge";
+    Upkeep.What what = oneOf(row, "what", List.of(Upkeep.What.values()), Upkeep.What::key, known);
+    OptionalDouble reading = row.perhaps("reading");
+    accept(new Upkeep(row.id(), row.text("filter"), row.date("date"), time, what, reading));
+  }
+
+  private static void fitRecord(Entry row) {
+    long id = row.id();
+    String person = row.text("person");
+    LocalDate date = row.date("date");
+    switch (row.text("kind")) {
+      case "test" ->
+          accept(new FitRecord.FitTest(id, row.text("respirator"), person, date, method(row)));
+      case "medical" -> accept(new FitRecord.Medical(id, person, date));
+      case "training" -> accept(new FitRecord.Training(id, person, date));
+      case "hair" -> accept(new FitRecord.Hair(id, person, date, row.day("until")));
+      case "change" ->
+          accept(
+              new FitRecord.FaceChange(
+                  id,
+                  person,
+                  date,
+                  oneOf(
+                      row,
+                      "changed",
+                      List.of(FitRecord.FaceChange.What.values()),
+                      FitRecord.FaceChange.What::key,
+                      "weight, dental or face")));
+      default ->
+          throw new Refusal("The kind of a record is test, medical, training, hair or change.");
+    }
+  }
+
+  private static FitRecord.Method method(Entry row) {
+    if (!row.has("agent")) {
+      return new FitRecord.Quantitative(
+          row.items("fit_factors").stream().map(item -> (Double) item.get(0)).toList());
+    }
+    if (!row.items("fit_factors").isEmpty()) {
+      throw new Refusal("A qualitative test has no fit factors.");
+    }
+    return new FitRecord.Qualitative(row.text("agent"), row.flag("passed"));
+  }
+
+  private static void finish(Entry row) {
+    row.id();
+    Map<String, Double> shares = new LinkedHashMap<>();
+    row.items("solvents_weight_share")
+        .forEach(item -> shares.put((String) item.get(0), (Double) item.get(1)));
+    accept(
+        new OwnFinish(
+            row.text("name"), row.text("dries_like"), row.number("volatile_g_per_l"), shares));
+  }
+
+  private static void session(Entry row) {
+    row.id();
+    zone(row.text("zone"));
+    accept(Instant.parse(row.text("starts_at")));
+    accept(
+        new Work(
+            row.text("person"),
+            row.text("place"),
+            row.date("date"),
+            row.time("start"),
+            row.whole("minutes"),
+            row.text("operation"),
+            row.words("material"),
+            row.items("controls").stream().map(item -> (String) item.get(0)).toList(),
+            mask(row),
+            row.items("finishes_ml").stream().map(RowChecks::amount).toList(),
+            row.words("note").orElse("")));
+  }
+
+  private static void zone(String name) {
+    try {
+      accept(ZoneId.of(name));
+    } catch (ZoneRulesException e) {
+      throw new Refusal("There is no time zone \"" + name + "\"; one is Europe/Berlin, or UTC.");
+    }
+  }
+
+  private static Optional<MaskUse> mask(Entry row) {
+    if (!row.has("respirator")) {
+      row.refuse("seal_checked", "worn_percent");
+      return Optional.empty();
+    }
+    return Optional.of(
+        new MaskUse(row.text("respirator"), row.flag("seal_checked"), row.number("worn_percent")));
+  }
+
+  private static Amount amount(List<Object> item) {
+    return new Amount((String) item.get(0), (Double) item.get(1));
+  }
+
+  private static void sample(Entry row) {
+    Sample.Kind kind =
+        oneOf(
+            row,
+            "kind",
+            List.of(Sample.Kind.values()),
+            Sample.Kind::key,
+            "gravimetric or direct-reading");
+    accept(
+        new Sample(
+            row.id(),
+            row.text("person"),
+            row.date("date"),
+            row.whole("from"),
+            row.whole("to"),
+            row.text("fraction"),
+            kind,
+            result(row),
+            row.number("cv"),
+            row.words("note").orElse("")));
+  }
+
+  private static Sample.Result result(Entry row) {
+    if (row.has("mg")) {
+      row.refuse("mg_per_m3", "below_detection");
+      return new Sample.Weighed(
+          row.number("mg"),
+          row.number("blank_mg"),
+          row.number("litres_per_min"),
+          row.number("detection_limit_mg"));
+    }
+    row.refuse("blank_mg", "litres_per_min", "detection_limit_mg");
+    return new Sample.Told(row.number("mg_per_m3"), row.flag("below_detection"));
+  }
+
+  private static void setAside(Entry row) {
+    row.id();
+    believable(row.date("date"));
+  }
+
+  private static void stopwatch(Entry row) {
+    List<Stopwatch.Stretch> stretches =
+        row.items("stretches").stream()
+            .map(
+                item ->
+                    new Stopwatch.Stretch(
+                        Instant.parse((String) item.get(0)),
+                        Optional.ofNullable((String) item.get(1)).map(Instant::parse)))
+            .toList();
+    if (stretches.isEmpty()) {
+      throw new Refusal("A stopwatch has at least one stretch.");
+    }
+    accept(new Stopwatch(row.id(), row.text("person"), row.text("line"), stretches));
+  }
+
+  /** The one of some things that a word means. */
+  private static <T> T oneOf(
+      Entry row, String column, List<T> things, Function<T, String> key, String known) {
+    String word = row.text(column);
+    return things.stream()
+        .filter(thing -> key.apply(thing).equals(word))
+        .findFirst()
+        .orElseThrow(() -> new Refusal("The %s is %s, not \"%s\".".formatted(column, known, word)));
+  }
+
+  private static void believable(LocalDate day) {
+    if (day.getYear() < 1900 || day.getYear() > 2199) {
+      throw new Refusal("The date " + day + " is outside 1900 to 2199.");
+    }
+  }
+
+  /** The record has checked itself; more is not asked of it. */
+  private static void accept(Object checked) {
+    if (checked == null) {
+      throw new IllegalArgumentException("nothing to check");
+    }
+  }
+}
