@@ -55,12 +55,20 @@ FROM change
 WHERE undoes IS NULL AND NOT EXISTS (SELECT 1 FROM change AS later WHERE later.undoes = change.id)
 ORDER BY id DESC LIMIT 1;
 
+-- name: rows-to-take-back
+SELECT count(*) FROM change_row
+WHERE change_id = (
+  SELECT id FROM change
+  WHERE undoes IS NULL
+    AND NOT EXISTS (SELECT 1 FROM change AS later WHERE later.undoes = change.id)
+  ORDER BY id DESC LIMIT 1);
+
 -- name: change-rows-backwards
 SELECT
   CASE WHEN before IS NULL THEN 'inserted' WHEN after IS NULL THEN 'deleted' ELSE 'updated' END
     || '-' || table_name AS step,
-  coalesce(before, after) AS image, id
-FROM change_row WHERE change_id = ?1 AND id < ?2 ORDER BY id DESC LIMIT ?3;
+  coalesce(before, after) AS image
+FROM change_row WHERE change_id = ? ORDER BY id DESC;
 
 -- Each takes one row back to what it was; ?1 is the row as JSON.
 

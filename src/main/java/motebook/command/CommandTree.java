@@ -30,6 +30,8 @@ final class CommandTree {
     all.put("reckon", ReckonCommand::line);
     all.put("undo", desk -> new CommandLine(new UndoCommand(desk)));
     all.put("history", desk -> new CommandLine(new HistoryCommand(desk)));
+    all.put("backup", desk -> new CommandLine(new BackupCommand(desk)));
+    all.put("restore", desk -> new CommandLine(new RestoreCommand(desk)));
     all.put("verify", desk -> new CommandLine(new VerifyCommand(desk)));
     all.put("sample-shop", desk -> new CommandLine(new SampleShopCommand(desk)));
     return Collections.unmodifiableMap(all);

@@ -2,6 +2,7 @@ package motebook.command;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -11,6 +12,7 @@ import motebook.entry.SheetDateOrder;
 import motebook.journal.Book;
 import motebook.journal.Exchange;
 import motebook.model.Refusal;
+import motebook.report.Json;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -19,25 +21,22 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "import",
     description = {
-      "Brings in a sheet of sessions kept by hand (CSV), or a whole book as export wrote it.",
-      "A sheet is shown before it is written. Its columns, in any order: date, start, end or"
-          + " minutes, operation, material, controls, place, person, respirator, checked, worn %%,"
-          + " using, note.",
-      "A whole book goes into a fresh one. The history is not carried over.",
-      "Either comes in whole or not at all; undo takes it back.",
-      "Example: motebook import sessions.csv --yes",
+      "Brings in a sheet of sessions kept by hand (CSV), shown first, or what export wrote: a whole"
+          + " book, into a fresh one.",
+      "Columns of a sheet, in any order: date, start, end or minutes, operation, material, controls,"
+          + " place, person, respirator, checked, worn %%, using, note.",
+      "Everything comes in, or nothing; undo takes it back. The history is not carried over.",
+      "Example: motebook import sessions.csv",
       "Example: motebook import book-folder --book new.db"
     })
 final class ImportCommand implements Callable<Integer> {
   private final Desk desk;
-  @Mixin private Answer answer;
 
   @Parameters(
       paramLabel = "PATH",
-      description = {
-        "A sheet, - for standard input; or a folder that export --csv wrote, or a .json file that"
-            + " export --json wrote."
-      })
+      description =
+          "A sheet (- for standard input), a folder that export --csv wrote, or a .json file that"
+              + " export --json wrote.")
   private Path path;
 
   @Option(names = "--yes", description = "Write a sheet without asking; else it is only shown.")
@@ -46,8 +45,10 @@ final class ImportCommand implements Callable<Integer> {
   @Option(
       names = "--dates",
       paramLabel = "ORDER",
-      description = "day-first or month-first, for a sheet's dates with slashes.")
+      description = "day-first or month-first, for dates of a sheet with slashes.")
   private String dates;
+
+  @Mixin private Answer answer;
 
   ImportCommand(Desk desk) {
     this.desk = desk;
@@ -55,7 +56,7 @@ final class ImportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (!Files.exists(path) && !path.toString().equals("-")) {
+    if (!Files.exists(path) && !path.equals(SessionsImport.STANDARD_INPUT)) {
       throw new Refusal("There is no file or folder " + path + ".");
     }
     if (Files.isDirectory(path)) {
@@ -94,7 +95,10 @@ final class ImportCommand implements Callable<Integer> {
   private Integer book(long bytes, Reading reading) {
     try (Book book = desk.open()) {
       long rows = takeIn(book.exchange(), bytes, reading);
-      desk.out().println("The book from " + path + " is in " + book.file() + ": " + rows + " rows");
+      desk.answer(
+          answer.json(),
+          () -> Json.object("rows", rows),
+          () -> List.of("The book from " + path + " is in " + book.file() + ": " + rows + " rows"));
     }
     return ExitCode.DONE;
   }

@@ -84,7 +84,12 @@ final class LogCommand implements Callable<Integer> {
   }
 
   private void logFile(Book book, Scene scene) {
-    List<Session> logged = Intake.log(book, scene, Files.lines(file, desk.world().in()));
+    List<String> lines = Files.lines(file, desk.world().in());
+    List<Session> logged;
+    try (Progress progress = Progress.over(desk.world(), "Logging lines", 2L * lines.size())) {
+      Upward upward = new Upward(progress);
+      logged = Intake.log(book, scene, lines, upward::to);
+    }
     desk.answer(
         answer.json(),
         () -> Json.object("ids", logged.stream().map(Session::id).toList()),

@@ -108,7 +108,8 @@ final class SampleImport implements Callable<Integer> {
             Optional.ofNullable(value),
             Optional.ofNullable(unit),
             on == null ? Optional.empty() : Optional.of(desk.date(on)));
-    try (InputStream in = input();
+    try (Progress progress = Progress.over(desk.world(), "Reading " + file, length());
+        InputStream in = new Metered(input(), progress);
         BufferedReader text =
             new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder()))) {
       return InstrumentFile.read(text, wish);
@@ -119,6 +120,10 @@ final class SampleImport implements Callable<Integer> {
     } catch (IOException e) {
       throw new Refusal("The file " + file + " cannot be read: " + e.getMessage());
     }
+  }
+
+  private long length() {
+    return file.toFile().length();
   }
 
   private InputStream input() throws IOException {

@@ -23,7 +23,7 @@ import motebook.report.Json;
 
 /** Brings a sheet of sessions into the book: shown first, then all of it or nothing. */
 final class SessionsImport {
-  private static final Path STANDARD_INPUT = Path.of("-");
+  static final Path STANDARD_INPUT = Path.of("-");
   private static final int SHOWN = 3;
 
   private final Desk desk;
@@ -105,7 +105,7 @@ final class SessionsImport {
         .err()
         .println(
             "%d of %s in %s cannot be read as they stand; nothing is written."
-                .formatted(bad, counted(intake.rows(), "row"), file));
+                .formatted(bad, counted(intake.rows(), "row"), file.getFileName()));
     return ExitCode.NOT_UNDERSTOOD;
   }
 
@@ -168,14 +168,9 @@ final class SessionsImport {
   private List<Session> write(Book book, SheetIntake intake) {
     int count = intake.fresh().size();
     try (Progress progress = Progress.over(desk.world(), "Writing sessions", count)) {
-      int[] before = {0};
-      return intake.log(
-          book,
-          "Imported " + counted(count, "session") + " from " + file.getFileName(),
-          written -> {
-            progress.step(written - before[0]);
-            before[0] = written;
-          });
+      Upward upward = new Upward(progress);
+      String what = "Imported " + counted(count, "session") + " from " + file.getFileName();
+      return intake.log(book, what, upward::to);
     }
   }
 

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.Period;
+import java.util.ArrayList;
 import java.util.List;
 import motebook.desk.Ledger;
 import motebook.desk.Reviews;
@@ -91,14 +92,23 @@ final class SheetExport {
     try (Book book = desk.open()) {
       String whose = desk.person(person, book);
       Reviews reviews = new Ledger(book).reviews(first, last, whose);
-      List<WeekSheet> sheets =
-          first
-              .datesUntil(last.plusDays(1), Period.ofWeeks(1))
-              .filter(reviews::worked)
-              .map(reviews::sheet)
-              .toList();
+      List<WeekSheet> sheets = sheets(desk, reviews, first, last);
       if (sheets.isEmpty()) {
         throw new Refusal(nothing(first, last, whose));
+      }
+      return sheets;
+    }
+  }
+
+  private static List<WeekSheet> sheets(
+      Desk desk, Reviews reviews, LocalDate first, LocalDate last) {
+    List<LocalDate> mondays =
+        first.datesUntil(last.plusDays(1), Period.ofWeeks(1)).filter(reviews::worked).toList();
+    try (Progress progress = Progress.over(desk.world(), "Reckoning the weeks", mondays.size())) {
+      List<WeekSheet> sheets = new ArrayList<>();
+      for (LocalDate monday : mondays) {
+        sheets.add(reviews.sheet(monday));
+        progress.step(1);
       }
       return sheets;
     }

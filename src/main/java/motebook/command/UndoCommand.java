@@ -21,7 +21,7 @@ final class UndoCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Book book = desk.open()) {
-      Optional<Change> undone = book.undo();
+      Optional<Change> undone = undo(book);
       desk.answer(
           answer.json(),
           () -> Json.object("undone", undone.map(Change::what).orElse(null)),
@@ -32,5 +32,12 @@ final class UndoCommand implements Callable<Integer> {
                       .orElse("There is nothing to take back.")));
     }
     return 0;
+  }
+
+  private Optional<Change> undo(Book book) {
+    try (Progress progress =
+        Progress.over(desk.world(), "Taking the change back", book.rowsToTakeBack())) {
+      return book.undo(progress::step);
+    }
   }
 }

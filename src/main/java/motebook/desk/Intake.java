@@ -2,6 +2,7 @@ package motebook.desk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntConsumer;
 import motebook.entry.Scene;
 import motebook.entry.SpokenLine;
 import motebook.journal.Book;
@@ -21,20 +22,38 @@ public final class Intake {
    * @throws Refusal with the number of the first line that is not understood; nothing is written
    */
   public static List<Session> log(Book book, Scene scene, List<String> lines) {
-    List<Work> works = read(scene, lines);
+    return log(book, scene, lines, done -> {});
+  }
+
+  /**
+   * The same, telling how far it has come.
+   *
+   * @param done told how many lines are read, then how many lines and sessions: twice the lines at
+   *     the end, where every one is a session
+   */
+  public static List<Session> log(Book book, Scene scene, List<String> lines, IntConsumer done) {
+    List<Work> works = read(scene, lines, done);
     return works.isEmpty()
         ? List.of()
-        : book.logAll(works, "logged " + works.size() + " lines at once");
+        : book.logAll(
+            works,
+            "logged " + works.size() + " lines at once",
+            written -> done.accept(lines.size() + written));
   }
 
   /** Reads every line; the refusal of one names its number. */
   public static List<Work> read(Scene scene, List<String> lines) {
+    return read(scene, lines, done -> {});
+  }
+
+  private static List<Work> read(Scene scene, List<String> lines, IntConsumer done) {
     List<Work> works = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       String line = lines.get(i).strip();
       if (!line.isEmpty() && !line.startsWith(REMARK)) {
         works.add(read(scene, i + 1, line));
       }
+      done.accept(i + 1);
     }
     return works;
   }

@@ -19,7 +19,7 @@ public final class Ledger {
   private final Book book;
   private final Reference reference;
   private Learned learned = Learned.NOTHING;
-  private long learnedAt = -1;
+  private List<Long> learnedAt = List.of();
 
   /** Asks one book, with the shipped tables. */
   public Ledger(Book book) {
@@ -144,8 +144,9 @@ public final class Ledger {
 
   /** What the book's samples taught; reckoned anew only when the book has changed. */
   private synchronized Learned learned() {
-    long newest = book.newestChange();
-    if (newest != learnedAt) {
+    // A copy that took the book's place may end with a change of the same number.
+    List<Long> newest = List.of(book.newestChange(), book.dataVersion());
+    if (!newest.equals(learnedAt)) {
       learned = learn();
       learnedAt = newest;
     }

@@ -1,56 +1,76 @@
 package motebook.journal;
 
-import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.List;
-import motebook.model.Amount;
-import motebook.model.Session;
-import motebook.model.Work;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+import motebook.model.Refusal;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
 
-/**
- * Sessions that are written together, each table in one go. It lives inside one write transaction:
- * the numbers it gives are those that the book would give.
- */
-final class Batch {
-  private final Store store;
-  private final ZoneId zone;
-  private final long first;
-  private final List<Session> sessions = new ArrayList<>();
-  private final List<Object[]> rows = new ArrayList<>();
-  private final List<Object[]> controls = new ArrayList<>();
-  private final List<Object[]> amounts = new ArrayList<>();
+/** One statement that is run for many rows. */
+final class Batch implements AutoCloseable {
+  private final Path file;
+  private final PreparedStatement statement;
 
-  Batch(Store store, ZoneId zone) {
-    this.store = store;
-    this.zone = zone;
-    this.first = store.number("session-next");
-  }
-
-  int size() {
-    return sessions.size();
-  }
-
-  /** Takes in work that breaks no rule. */
-  void add(Work work, Who who) {
-    long id = first + sessions.size();
-    sessions.add(new Session(id, who.named(work)));
-    List<Object> columns = Sessions.columns(work, who, zone);
-    columns.add(0, id);
-    rows.add(columns.toArray());
-    for (int i = 0; i < work.controls().size(); i++) {
-      controls.add(new Object[] {id, i, work.controls().get(i)});
-    }
-    for (int i = 0; i < work.amounts().size(); i++) {
-      Amount amount = work.amounts().get(i);
-      amounts.add(new Object[] {id, i, amount.finish(), amount.millilitres()});
+  Batch(Path file, Connection connection, String sql) {
+    this.file = file;
+    try {
+      statement = connection.prepareStatement(sql);
+    } catch (SQLException e) {
+      throw Troubles.of(file, e);
     }
   }
 
-  /** Writes all that was taken in, and answers it. */
-  List<Session> write() {
-    store.runEach("session-insert-numbered", rows);
-    store.runEach("control-insert", controls);
-    store.runEach("amount-insert", amounts);
-    return sessions;
+  /** Runs it with the values of a row. */
+  void run(Object... values) {
+    try {
+      execute(values);
+    } catch (SQLException e) {
+      throw Troubles.of(file, e);
+    }
+  }
+
+  /**
+   * Runs it with the values of a row that may be wrong.
+   *
+   * @throws Refusal if the tables do not take such a row
+   */
+  void offer(Object... values) {
+    try {
+      execute(values);
+    } catch (SQLException e) {
+      throw refusal(e);
+    }
+  }
+
+  private void execute(Object... values) throws SQLException {
+    for (int i = 0; i < values.length; i++) {
+      statement.setObject(i + 1, values[i]);
+    }
+    statement.executeUpdate();
+  }
+
+  private RuntimeException refusal(SQLException e) {
+    SQLiteErrorCode code =
+        e instanceof SQLiteException s ? s.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
+    return switch (code) {
+      case SQLITE_CONSTRAINT_UNIQUE, SQLITE_CONSTRAINT_PRIMARYKEY, SQLITE_CONSTRAINT_ROWID ->
+          new Refusal("Another row has that number, name or time already.");
+      case SQLITE_CONSTRAINT_CHECK ->
+          new Refusal("A figure is out of its range, or two of them cannot stand together.");
+      case SQLITE_CONSTRAINT_NOTNULL, SQLITE_CONSTRAINT_FOREIGNKEY ->
+          new Refusal("Something is missing that the row cannot be without.");
+      default -> Troubles.of(file, e);
+    };
+  }
+
+  @Override
+  public void close() {
+    try {
+      statement.close();
+    } catch (SQLException e) {
+      throw Troubles.of(file, e);
+    }
   }
 }

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import java.util.function.LongConsumer;
 import java.util.function.UnaryOperator;
 import motebook.model.Gear;
 import motebook.model.Person;
@@ -385,7 +386,21 @@ public final class Book implements AutoCloseable {
    * @return the change that was taken back; empty when there is none
    */
   public Optional<Change> undo() {
-    return changes.undo();
+    return undo(row -> {});
+  }
+
+  /**
+   * The same for a change that may be a long one.
+   *
+   * @param done is told of each row; {@link #rowsToTakeBack} tells how many there are
+   */
+  public Optional<Change> undo(LongConsumer done) {
+    return changes.undo(done);
+  }
+
+  /** How many rows an undo has to take back. */
+  public long rowsToTakeBack() {
+    return changes.rowsToTakeBack();
   }
 
   /** What went wrong beside the last change, such as a daily copy that could not be made. */
@@ -401,13 +416,15 @@ public final class Book implements AutoCloseable {
   /**
    * Makes a verified copy of the book.
    *
-   * @param target a file that is not there yet, or a folder, where the copy is named by the day
+   * @param target a file that is not there yet or is an earlier copy, or a folder, where the copy
+   *     is named by the day; none for the folder beside the book
+   * @param copied told now and then how many bytes are written
    * @return the file of the copy
-   * @throws Refusal if the file is there already
+   * @throws Refusal if the file is there already and is no earlier copy of a book
    * @throws BookTrouble if the copy cannot be made
    */
-  public Path backup(Path target) {
-    return copies.backup(target, LocalDate.now(clock));
+  public Path backup(Optional<Path> target, LongConsumer copied) {
+    return copies.backup(target, LocalDate.now(clock), copied);
   }
 
   /** A number that differs from an earlier one when another program has written in between. */

@@ -2,6 +2,7 @@ package motebook.journal;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,6 +11,12 @@ import java.util.Arrays;
 /** The file of a book, before any database looks at it. */
 final class BookFile {
   private static final byte[] HEADER = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
+
+  // From the file format of SQLite: https://www.sqlite.org/fileformat2.html#the_database_header
+  private static final int HEADER_BYTES = 100;
+  private static final int WRITE_VERSION_AT = 18;
+  private static final int APPLICATION_AT = 68;
+  private static final byte LEGACY = 1;
 
   private BookFile() {}
 
@@ -57,6 +64,29 @@ final class BookFile {
       return start.length == 0 || Arrays.equals(start, HEADER);
     } catch (IOException e) {
       throw Troubles.of("The book " + file + " cannot be read", e);
+    }
+  }
+
+  /** Whether a file is there and begins as every database of SQLite does. */
+  static boolean beginsAsDatabase(Path file) {
+    return Files.isRegularFile(file) && file.toFile().length() > 0 && startsAsDatabase(file);
+  }
+
+  /**
+   * Whether a file is a book that no program has opened since it was copied: the header tells, for
+   * a book that was opened keeps its newest content in a second file.
+   */
+  static boolean isCopy(Path file) {
+    if (!beginsAsDatabase(file)) {
+      return false;
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      ByteBuffer header = ByteBuffer.wrap(in.readNBytes(HEADER_BYTES));
+      return header.limit() == HEADER_BYTES
+          && header.getInt(APPLICATION_AT) == Migrations.APPLICATION
+          && header.get(WRITE_VERSION_AT) == LEGACY;
+    } catch (IOException e) {
+      throw Troubles.of("The file " + file + " cannot be read", e);
     }
   }
 }

@@ -6,16 +6,14 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 import motebook.model.Text;
 
 /** Makes changes, each whole and each recorded, and takes them back. */
 final class Changes {
-  private static final int STEPS_AT_A_TIME = 10_000;
-
   private final Store store;
   private final Clock clock;
   private final Copies copies;
@@ -85,58 +83,46 @@ final class Changes {
         Row.optional(row, "undoes").map(Long::valueOf));
   }
 
-  /** Takes back the last change that still stands; answers it, or nothing where none does. */
-  Optional<Change> undo() {
+  /** How many rows the last change that still stands has written. */
+  long rowsToTakeBack() {
+    return store.number("rows-to-take-back");
+  }
+
+  /**
+   * Takes back the last change that still stands; answers it, or nothing where none does.
+   *
+   * @param done is told of each row
+   */
+  Optional<Change> undo(LongConsumer done) {
     copyOncePerDay();
     return store.atomically(
         () -> {
           Optional<Change> last = store.first("change-to-undo", Changes::read);
-          last.ifPresent(this::takeBack);
+          last.ifPresent(change -> takeBack(change, done));
           return last;
         });
   }
 
-  private void takeBack(Change change) {
+  private void takeBack(Change change, LongConsumer done) {
     recorded(
         "Took back: " + change.what(),
         Optional.of(change.id()),
         () -> {
-          stepsBefore(Long.MAX_VALUE, change);
+          restore(change, done);
           return change;
         });
   }
 
-  /** From the last row back to the first, so many at a time that a long change fits in memory. */
-  private void stepsBefore(long behind, Change change) {
-    long next = behind;
-    while (true) {
-      List<Step> steps =
-          store.list("change-rows-backwards", Step::read, change.id(), next, STEPS_AT_A_TIME);
-      if (steps.isEmpty()) {
-        return;
+  /** An import may have written a million rows: they are read one by one. */
+  private void restore(Change change, LongConsumer done) {
+    try (Cursor steps = store.cursor("change-rows-backwards", change.id());
+        Batches batches = new Batches(store)) {
+      while (steps.next()) {
+        String step = steps.told(row -> row.getString("step"));
+        String image = steps.told(row -> row.getString("image"));
+        batches.of("restore-" + step).run(image);
+        done.accept(1);
       }
-      restore(steps);
-      next = steps.get(steps.size() - 1).id;
-    }
-  }
-
-  /** Steps of one kind that follow each other run as one statement. */
-  private void restore(List<Step> steps) {
-    List<Object[]> images = new ArrayList<>();
-    for (int i = 0; i < steps.size(); i++) {
-      images.add(new Object[] {steps.get(i).image});
-      boolean last = i + 1 == steps.size() || !steps.get(i + 1).name.equals(steps.get(i).name);
-      if (last) {
-        store.runEach("restore-" + steps.get(i).name, images);
-        images.clear();
-      }
-    }
-  }
-
-  /** One row to be put back, and how. */
-  private record Step(String name, String image, long id) {
-    static Step read(ResultSet row) throws SQLException {
-      return new Step(row.getString("step"), row.getString("image"), row.getLong("id"));
     }
   }
 }

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.LongConsumer;
 import java.util.stream.Stream;
 import motebook.model.Refusal;
 
@@ -56,19 +57,42 @@ final class Copies {
   }
 
   /**
-   * A copy where the person wants it.
+   * The copy from before another one takes the book's place; it is never thrown away by itself.
    *
-   * @param target a file that is not there yet, or a folder, in which the copy is named by the day
    * @return the file of the copy
-   * @throws Refusal if there is such a file
    */
-  Path backup(Path target, LocalDate today) {
-    Path named = Files.isDirectory(target) ? target.resolve(nameOn(today)) : target;
-    Path file = named.toAbsolutePath().normalize();
-    if (Files.exists(file)) {
-      throw new Refusal("There is a file " + file + " already. Choose another name for the copy.");
+  Path beforeRestore(LocalDate today) {
+    Path folder = folder(store.file());
+    Path file = folder.resolve(today + "-before-restore" + ENDING);
+    for (int next = 2; Files.exists(file); next++) {
+      file = folder.resolve(today + "-before-restore-" + next + ENDING);
     }
     copyTo(file);
+    return file;
+  }
+
+  /**
+   * A copy where the person wants it.
+   *
+   * @param target a file that is not there yet or is an earlier copy, or a folder, in which the
+   *     copy is named by the day; none for the folder beside the book
+   * @param copied told again and again how many bytes are written
+   * @return the file of the copy
+   * @throws Refusal if there is such a file and it is no earlier copy of a book
+   */
+  Path backup(Optional<Path> target, LocalDate today, LongConsumer copied) {
+    Path named =
+        target
+            .map(path -> Files.isDirectory(path) ? path.resolve(nameOn(today)) : path)
+            .orElse(folder(store.file()).resolve(today + "-asked-for" + ENDING));
+    Path file = named.toAbsolutePath().normalize();
+    if (Files.exists(file) && !BookFile.isCopy(file)) {
+      throw new Refusal(
+          "There is a file "
+              + file
+              + " already that is no earlier copy of a book. Choose another name for the copy.");
+    }
+    copyTo(file, copied);
     return file;
   }
 
@@ -81,10 +105,16 @@ final class Copies {
   }
 
   private void copyTo(Path target) {
+    copyTo(target, bytes -> {});
+  }
+
+  private void copyTo(Path target, LongConsumer copied) {
     try {
       Path part = Files.createTempFile(Folders.make(target.getParent()), "copying", ".part");
+      part.toFile().deleteOnExit(); // where the program is stopped half way
       try {
-        store.run("copy-into", part);
+        store.watched(
+            () -> copied.accept(part.toFile().length()), () -> store.run("copy-into", part));
         verify(part);
         flush(part);
         Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
@@ -111,7 +141,7 @@ final class Copies {
   }
 
   /** A copy counts only once it is on the disk. */
-  private static void flush(Path copy) throws IOException {
+  static void flush(Path copy) throws IOException {
     try (FileChannel channel = FileChannel.open(copy, StandardOpenOption.WRITE)) {
       channel.force(true);
     }

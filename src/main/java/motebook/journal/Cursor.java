@@ -12,10 +12,13 @@ final class Cursor implements AutoCloseable {
   private final PreparedStatement statement;
   private final ResultSet rows;
 
-  Cursor(Path file, Connection connection, String sql) {
+  Cursor(Path file, Connection connection, String sql, Object... values) {
     this.file = file;
     try {
       statement = connection.prepareStatement(sql);
+      for (int i = 0; i < values.length; i++) {
+        statement.setObject(i + 1, values[i]);
+      }
       rows = statement.executeQuery();
     } catch (SQLException e) {
       throw Troubles.of(file, e);

@@ -17,7 +17,7 @@ final class Incoming implements Exchange.Receiver, AutoCloseable {
   private static final int MOST_TOLD = 20;
 
   private final Store store;
-  private final Map<String, Prepared> statements = new HashMap<>();
+  private final Batches batches;
   private final Map<String, Set<String>> names = new HashMap<>();
   private final List<String> complaints = new ArrayList<>();
   private long wrong;
@@ -25,6 +25,7 @@ final class Incoming implements Exchange.Receiver, AutoCloseable {
 
   Incoming(Store store) {
     this.store = store;
+    batches = new Batches(store);
   }
 
   @Override
@@ -84,7 +85,7 @@ final class Incoming implements Exchange.Receiver, AutoCloseable {
     if (kind.named()) {
       plain.add(Text.folded((String) values.get(kind.index("name"))));
     }
-    prepared("import-" + kind.name()).run(plain.toArray());
+    batches.of("import-" + kind.name()).offer(plain.toArray());
     for (int i = 0; i < values.size(); i++) {
       if (values.get(i) instanceof List<?> items) {
         writeList(kind, kind.columns().get(i), values.get(0), items);
@@ -97,16 +98,12 @@ final class Incoming implements Exchange.Receiver, AutoCloseable {
     for (Object item : items) {
       List<Object> all = new ArrayList<>(List.of(owner, position++));
       ((List<?>) item).forEach(value -> all.add(stored(value)));
-      prepared("import-" + kind.name() + "-" + column.name()).run(all.toArray());
+      batches.of("import-" + kind.name() + "-" + column.name()).offer(all.toArray());
     }
   }
 
   private static Object stored(Object value) {
     return value instanceof Boolean yes ? (yes ? 1 : 0) : value;
-  }
-
-  private Prepared prepared(String query) {
-    return statements.computeIfAbsent(query, store::prepared);
   }
 
   /**
@@ -131,6 +128,6 @@ final class Incoming implements Exchange.Receiver, AutoCloseable {
 
   @Override
   public void close() {
-    statements.values().forEach(Prepared::close);
+    batches.close();
   }
 }

@@ -25,10 +25,20 @@ final class Keeping {
    */
   static Set<LocalDate> kept(Collection<LocalDate> days) {
     Set<LocalDate> kept = new HashSet<>();
-    kept.addAll(newest(days, DAYS, day -> day));
-    kept.addAll(newest(days, WEEKS, Keeping::week));
+    kept.addAll(days(days));
+    kept.addAll(weeks(days));
     kept.addAll(newest(days, MONTHS, YearMonth::from));
     return kept;
+  }
+
+  /** The newest seven days. */
+  static Set<LocalDate> days(Collection<LocalDate> days) {
+    return newest(days, DAYS, day -> day);
+  }
+
+  /** The newest day of each of the newest four weeks. */
+  static Set<LocalDate> weeks(Collection<LocalDate> days) {
+    return newest(days, WEEKS, Keeping::week);
   }
 
   private static Set<LocalDate> newest(

@@ -47,7 +47,7 @@ final class Logging {
     List<Session> logged = new ArrayList<>(works.size());
     for (int from = 0; from < works.size(); from += AT_A_TIME) {
       List<Work> some = works.subList(from, Math.min(from + AT_A_TIME, works.size()));
-      Batch batch = sessions.batch(zone);
+      SessionBatch batch = sessions.batch(zone);
       for (Work work : some) {
         try {
           add(work, roll, taken, batch);
@@ -61,7 +61,7 @@ final class Logging {
     return List.copyOf(logged);
   }
 
-  private void add(Work work, Roll roll, Taken taken, Batch batch) {
+  private void add(Work work, Roll roll, Taken taken, SessionBatch batch) {
     Who who = roll.who(work);
     if (!taken.take(who.person().id(), work)) {
       batch.write();

@@ -32,9 +32,7 @@ record Migrations(int latest, IntFunction<Migration> step) {
   void bringUpToDate(Store store, Copies copies, LocalDate today) {
     State state = state(store);
     state.refuseForeign(store);
-    if (state.version > latest) {
-      throw new BookTrouble(newer(store, state.version));
-    }
+    refuseNewer(store, state);
     if (state.version < latest && state.holdsTables) {
       copies.beforeVersion(latest, today);
     }
@@ -48,6 +46,17 @@ record Migrations(int latest, IntFunction<Migration> step) {
   void stepsAfter(int version, Store store) {
     for (int next = version + 1; next <= latest; next++) {
       run(store, step.apply(next));
+    }
+  }
+
+  /**
+   * Refuses a book of a newer program.
+   *
+   * @throws BookTrouble saying so
+   */
+  void refuseNewer(Store store, State state) {
+    if (state.version > latest) {
+      throw new BookTrouble(newer(store, state.version));
     }
   }
 
@@ -118,10 +127,14 @@ record Migrations(int latest, IntFunction<Migration> step) {
           row.getBoolean("holds_tables"));
     }
 
+    /** Whether the file is a book that holds something. */
+    boolean ours() {
+      return application == APPLICATION && version > 0 && holdsTables;
+    }
+
     private void refuseForeign(Store store) {
       boolean fresh = application == 0 && version == 0 && !holdsTables;
-      boolean ours = application == APPLICATION && version > 0 && holdsTables;
-      if (!fresh && !ours) {
+      if (!fresh && !ours()) {
         throw new BookTrouble(Troubles.foreign(store.file()));
       }
     }

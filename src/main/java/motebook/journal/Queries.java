@@ -20,7 +20,8 @@ final class Queries {
           "queries-gear.sql",
           "queries-finishes.sql",
           "queries-samples.sql",
-          "queries-exchange.sql");
+          "queries-exchange.sql",
+          "queries-copies.sql");
 
   private static final Map<String, String> TEXTS = parse(texts());
 

@@ -143,8 +143,8 @@ final class Sessions {
   }
 
   /** Sessions to be written together, inside one write transaction. */
-  Batch batch(ZoneId zone) {
-    return new Batch(store, zone);
+  SessionBatch batch(ZoneId zone) {
+    return new SessionBatch(store, zone);
   }
 
   /**

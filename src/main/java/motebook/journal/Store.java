@@ -13,6 +13,9 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import motebook.model.Refusal;
 import org.apache.commons.dbutils.QueryRunner;
+import org.sqlite.ProgressHandler;
+import org.sqlite.SQLiteConnection;
+import org.sqlite.core.DB.ProgressObserver;
 
 /**
  * One connection to the file: runs named statements, and holds a transaction together.
@@ -20,6 +23,11 @@ import org.apache.commons.dbutils.QueryRunner;
  * <p>It may be shared by threads; each call, and each transaction as a whole, has it alone.
  */
 final class Store implements AutoCloseable {
+  private static final int PAUSE_MILLIS = 50;
+  private static final int PAUSES = 100;
+  private static final int PAGES_A_STEP = 16;
+  private static final int STEPS_A_TICK = 100_000;
+
   private final Path file;
   private final Connection connection;
   private final QueryRunner runner = new QueryRunner(true);
@@ -72,16 +80,6 @@ final class Store implements AutoCloseable {
     }
   }
 
-  /** An answer to be read row by row, within a transaction. */
-  Cursor cursor(String query) {
-    return new Cursor(file, connection, Queries.named(query));
-  }
-
-  /** A statement to be run for many rows, within a transaction. */
-  Prepared prepared(String query) {
-    return new Prepared(file, connection, Queries.named(query));
-  }
-
   /** Runs a statement that answers nothing once for each list of values, prepared once. */
   synchronized void runEach(String query, List<Object[]> values) {
     if (values.isEmpty()) {
@@ -98,6 +96,16 @@ final class Store implements AutoCloseable {
     } catch (SQLException e) {
       throw Troubles.of(file, e);
     }
+  }
+
+  /** An answer to be read row by row, within a transaction. */
+  Cursor cursor(String query, Object... values) {
+    return new Cursor(file, connection, Queries.named(query), plain(values));
+  }
+
+  /** A statement to be run for many rows, within a transaction. */
+  Batch batch(String query) {
+    return new Batch(file, connection, Queries.named(query));
   }
 
   /** Runs a whole file of statements. */
@@ -145,6 +153,65 @@ final class Store implements AutoCloseable {
     } catch (RuntimeException later) {
       first.addSuppressed(later);
     }
+  }
+
+  /**
+   * Puts the whole content of another file in the place of this one's, in one write transaction:
+   * others see the old content until it is done, and go on with the new one.
+   *
+   * @param sound a file of the same page size
+   * @param pages told again and again how many pages are left and how many there are; this file is
+   *     locked for writing from before the first time until after the last but one
+   * @throws BookTrouble if somebody else is writing, or the disk is full; the file is as it was
+   */
+  synchronized void replaceBy(Path sound, ProgressObserver pages) {
+    boolean[] begun = {false, false};
+    try {
+      connection
+          .unwrap(SQLiteConnection.class)
+          .getDatabase()
+          .restore(
+              "main",
+              sound.toString(),
+              (left, all) -> {
+                begun[0] = true;
+                begun[1] = left == 0;
+                pages.progress(left, all);
+              },
+              PAUSE_MILLIS,
+              PAUSES,
+              PAGES_A_STEP);
+    } catch (SQLException e) {
+      throw Troubles.of(file, e);
+    }
+    // The driver tells of errors of the other file only; that nothing is left is told at the end.
+    if (!begun[1]) {
+      throw new BookTrouble(begun[0] ? Troubles.full(file) : Troubles.inUse(file));
+    }
+  }
+
+  /** Runs statements while somebody is told, again and again, that they still run. */
+  synchronized void watched(Runnable ticks, Runnable body) {
+    try {
+      ProgressHandler.setHandler(connection, STEPS_A_TICK, ticking(ticks));
+      try {
+        body.run();
+      } finally {
+        ProgressHandler.clearHandler(connection);
+      }
+    } catch (SQLException e) {
+      throw Troubles.of(file, e);
+    }
+  }
+
+  private static ProgressHandler ticking(Runnable ticks) {
+    return new ProgressHandler() {
+      @Override
+      protected int progress() {
+        ticks.run();
+        return 0;
+      }
+    };
   }
 
   /** Optional values become their content or NULL, days and moments their ISO text. */

@@ -31,6 +31,15 @@ final class Troubles {
     return trouble.getCause() instanceof SQLException e && code(e) == SQLiteErrorCode.SQLITE_BUSY;
   }
 
+  /** Whether the file itself is at fault, so that a copy must take its place. */
+  static boolean isDamage(BookTrouble trouble) {
+    return trouble.getCause() instanceof SQLException e
+        && switch (code(e)) {
+          case SQLITE_NOTADB, SQLITE_CORRUPT, SQLITE_FORMAT -> true;
+          default -> false;
+        };
+  }
+
   private static String sentence(Path file, SQLiteErrorCode code) {
     return switch (code) {
       case SQLITE_BUSY, SQLITE_LOCKED, SQLITE_PROTOCOL -> locked(file);
@@ -42,6 +51,10 @@ final class Troubles {
       case SQLITE_IOERR -> unreadable(file);
       default -> "";
     };
+  }
+
+  static String inUse(Path file) {
+    return locked(file);
   }
 
   private static String locked(Path file) {
@@ -67,7 +80,7 @@ final class Troubles {
     return "The book " + file + " is damaged. Keep the file, and " + remedy + ".";
   }
 
-  private static String full(Path file) {
+  static String full(Path file) {
     return "The disk that holds the book "
         + file
         + " is full; nothing was written. Make room on it and try again.";

@@ -3,6 +3,7 @@ package motebook.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,6 +19,7 @@ class ReadmeTest {
   private static final Path GOLDEN = Path.of("src/test/resources/golden");
   private static final Pattern SCREEN =
       Pattern.compile("```screen (\\S+)\\n(.*?)```", Pattern.DOTALL);
+  private static final Pattern SHEET = Pattern.compile("```csv (\\S+)\\n(.*?)```", Pattern.DOTALL);
   private static final String PROMPT = "$ motebook ";
 
   /** Where the examples put files; here the folder of the test. */
@@ -41,6 +43,7 @@ class ReadmeTest {
     Shell shell = new Shell(folder.resolve("book.db")).at("2026-03-02T17:30");
     List<String> lines = new ArrayList<>();
     boolean inConsole = false;
+    writeSheets(page);
     for (String line : page.split("\n", -1)) {
       if (line.startsWith("```")) {
         inConsole = line.equals("```console");
@@ -50,11 +53,30 @@ class ReadmeTest {
       } else if (line.startsWith(PROMPT)) {
         lines.add(line);
         String here = folder + "/";
-        Shell.Said said = shell.say(line.substring(PROMPT.length()).replace(STICK, here));
+        Shell.Said said = shell.say(here(line.substring(PROMPT.length())).replace(STICK, here));
         (said.out() + said.err()).replace(here, STICK).lines().forEach(lines::add);
       }
     }
     return String.join("\n", lines);
+  }
+
+  /** A sheet that the page shows is a file that its commands can name. */
+  private void writeSheets(String page) {
+    SHEET
+        .matcher(page)
+        .results()
+        .forEach(
+            sheet -> {
+              try {
+                Files.writeString(folder.resolve(sheet.group(1)), sheet.group(2));
+              } catch (IOException e) {
+                throw new UncheckedIOException(e);
+              }
+            });
+  }
+
+  private String here(String command) {
+    return command.replaceAll("\\b(\\w+\\.csv)\\b", folder + "/$1");
   }
 
   /** Screens on the page are the accepted ones, so they change with them. */

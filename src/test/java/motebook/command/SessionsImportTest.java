@@ -117,9 +117,8 @@ class SessionsImportTest {
             line ->
                 assertThat(line)
                     .isEqualTo(
-                        "4 of 5 rows in "
-                            + sheet
-                            + " cannot be read as they stand; nothing is written."));
+                        "4 of 5 rows in sessions.csv cannot be read as they stand; nothing is"
+                            + " written."));
     assertThat((List<?>) sessions("2026-03-01")).hasSize(1);
   }
 

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import motebook.model.Refusal;
 import org.junit.jupiter.api.Test;
@@ -116,7 +117,7 @@ class CopiesTest {
     try (Book book = Shop.open(folder)) {
       book.log(work("09:00", 5));
       Path target = folder.resolve("far/away/copy.db");
-      assertThat(book.backup(target)).isEqualTo(target);
+      assertThat(book.backup(Optional.of(target), bytes -> {})).isEqualTo(target);
       try (Book copy = Book.open(target, Shop.CLOCK)) {
         assertThat(copy.sessionsOn(MONDAY)).isEqualTo(book.sessionsOn(MONDAY));
         assertThat(copy.undo()).isPresent();
@@ -127,16 +128,34 @@ class CopiesTest {
   }
 
   @Test
-  void a_backup_into_a_folder_is_named_by_the_day_and_none_is_written_over() {
+  void a_backup_into_a_folder_is_named_by_the_day_and_only_an_earlier_copy_is_written_over()
+      throws Exception {
     try (Book book = Shop.open(folder)) {
-      assertThat(book.backup(folder)).isEqualTo(folder.resolve("book-2026-03-02.db"));
-      assertThatThrownBy(() -> book.backup(folder))
-          .isInstanceOf(Refusal.class)
-          .hasMessageContaining("Choose another name");
-      assertThatThrownBy(() -> book.backup(book.file())).isInstanceOf(Refusal.class);
-      assertThatThrownBy(() -> book.backup(Path.of("/proc/copy.db")))
+      Path copy = folder.resolve("book-2026-03-02.db");
+      assertThat(backup(book, folder)).isEqualTo(copy);
+      book.log(work("09:00", 5));
+      assertThat(backup(book, folder)).isEqualTo(copy);
+      assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(copy)))
+          .isEqualTo("rw-------");
+      Path letter = Files.writeString(folder.resolve("letter.txt"), "Dear reader");
+      Path other = folder.resolve("other-shop.db");
+      Book.open(other, Shop.CLOCK).close();
+      for (Path taken : List.of(letter, other, book.file())) {
+        assertThatThrownBy(() -> backup(book, taken))
+            .isInstanceOf(Refusal.class)
+            .hasMessageContaining("no earlier copy of a book");
+      }
+      assertThat(letter).hasContent("Dear reader");
+      assertThatThrownBy(() -> backup(book, Path.of("/proc/copy.db")))
           .isInstanceOf(BookTrouble.class)
           .hasMessageContaining("/proc/copy.db");
+      try (Book held = Book.open(copy, Shop.CLOCK)) {
+        assertThat(held.sessionCount()).isEqualTo(1);
+      }
     }
+  }
+
+  private static Path backup(Book book, Path target) {
+    return book.backup(Optional.of(target), bytes -> {});
   }
 }
