@@ -3,6 +3,7 @@ package motebook.screen.draw;
 import java.util.List;
 import java.util.Optional;
 import motebook.desk.Air;
+import motebook.report.VapourWords;
 import motebook.screen.state.DayPage;
 import motebook.screen.state.State;
 
@@ -70,6 +71,11 @@ final class DayView {
       new Gauge(canvas, page.report()).columns(rows.gauge());
     } else if (rows.gauged()) {
       new Gauge(canvas, page.report()).lines(rows.gauge());
+    }
+    if (rows.vapour() > 0) {
+      VapourWords.day(page.report())
+          .ifPresent(
+              said -> canvas.fitted(rows.vapour(), 1, canvas.columns() - 1, said, Role.FIGURE));
     }
     new SessionList(canvas, page).draw(rows.list(), rows.listRows(), state.sheet().chosen());
     cautions(page, rows);

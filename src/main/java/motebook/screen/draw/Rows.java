@@ -14,6 +14,7 @@ import motebook.screen.state.State;
  * @param wide whether both sides of the gauge stand beside each other
  * @param gauged whether there is a gauge
  * @param gauge first row of the gauge
+ * @param vapour the row of the vapour, 0 where there is none
  * @param list first row of the sessions
  * @param listRows rows of the sessions
  * @param caution first row of the cautions
@@ -26,6 +27,7 @@ record Rows(
     boolean wide,
     boolean gauged,
     int gauge,
+    int vapour,
     int list,
     int listRows,
     int caution,
@@ -41,7 +43,9 @@ record Rows(
     int bars = 2 + (others ? 1 : 0) + (masks ? 1 : 0);
     int strip = strip(height) - (bars > 3 ? 1 : 0);
     int gauge = 2 + strip + bars;
-    int list = gauge + gaugeRows(tall, wide, state);
+    int below = gauge + gaugeRows(tall, wide, state);
+    int vapour = tall && page.report().vapour().isPresent() ? below : 0;
+    int list = vapour > 0 ? below + 1 : below;
     int free = foot(height, width, state) - list;
     int spare = free - SessionList.wanted(page);
     int least = tall && Foot.wanted(state, width) == 0 ? 1 : 0;
@@ -53,8 +57,9 @@ record Rows(
         others,
         masks,
         wide,
-        list > gauge,
+        below > gauge,
         gauge,
+        vapour,
         list,
         free - kept,
         list + free - kept,
