@@ -19,10 +19,10 @@ public final class VapourWords {
 
   private VapourWords() {}
 
-  /** {@code vapour, limit 1 for all together: outside about 0.18 (0.057 to 0.57), no mask worn}. */
+  /** {@code vapour, limit 1 in all: outside about 0.18 (0.057 to 0.57), no mask worn}. */
   public static Optional<String> day(DayReport day) {
     return day.vapour()
-        .map(vapour -> "vapour, limit 1 for all together: " + day(vapour, Wording.masked(day)));
+        .map(vapour -> "vapour, limit 1 in all: " + day(vapour, Wording.masked(day)));
   }
 
   private static String day(VapourReport vapour, boolean masked) {

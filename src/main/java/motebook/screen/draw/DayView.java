@@ -3,7 +3,6 @@ package motebook.screen.draw;
 import java.util.List;
 import java.util.Optional;
 import motebook.desk.Air;
-import motebook.report.VapourWords;
 import motebook.screen.state.DayPage;
 import motebook.screen.state.State;
 
@@ -72,10 +71,9 @@ final class DayView {
     } else if (rows.gauged()) {
       new Gauge(canvas, page.report()).lines(rows.gauge());
     }
-    if (rows.vapour() > 0) {
-      VapourWords.day(page.report())
-          .ifPresent(
-              said -> canvas.fitted(rows.vapour(), 1, canvas.columns() - 1, said, Role.FIGURE));
+    for (int row = 0; row < rows.vapour().size(); row++) {
+      int at = rows.list() - rows.vapour().size() + row;
+      canvas.text(at, 1, rows.vapour().get(row), Role.FIGURE);
     }
     new SessionList(canvas, page).draw(rows.list(), rows.listRows(), state.sheet().chosen());
     cautions(page, rows);

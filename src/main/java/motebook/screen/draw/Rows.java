@@ -1,5 +1,7 @@
 package motebook.screen.draw;
 
+import java.util.List;
+import motebook.report.VapourWords;
 import motebook.report.Wording;
 import motebook.screen.state.DayPage;
 import motebook.screen.state.Focus;
@@ -14,7 +16,7 @@ import motebook.screen.state.State;
  * @param wide whether both sides of the gauge stand beside each other
  * @param gauged whether there is a gauge
  * @param gauge first row of the gauge
- * @param vapour the row of the vapour, 0 where there is none
+ * @param vapour what is said of the vapour, in the rows above the sessions
  * @param list first row of the sessions
  * @param listRows rows of the sessions
  * @param caution first row of the cautions
@@ -27,7 +29,7 @@ record Rows(
     boolean wide,
     boolean gauged,
     int gauge,
-    int vapour,
+    List<String> vapour,
     int list,
     int listRows,
     int caution,
@@ -44,8 +46,8 @@ record Rows(
     int strip = strip(height) - (bars > 3 ? 1 : 0);
     int gauge = 2 + strip + bars;
     int below = gauge + gaugeRows(tall, wide, state);
-    int vapour = tall && page.report().vapour().isPresent() ? below : 0;
-    int list = vapour > 0 ? below + 1 : below;
+    List<String> vapour = tall ? vapour(page, width) : List.of();
+    int list = below + vapour.size();
     int free = foot(height, width, state) - list;
     int spare = free - SessionList.wanted(page);
     int least = tall && Foot.wanted(state, width) == 0 ? 1 : 0;
@@ -64,6 +66,13 @@ record Rows(
         free - kept,
         list + free - kept,
         kept);
+  }
+
+  // What has no figure ends the line, and must not be cut off.
+  private static List<String> vapour(DayPage page, int width) {
+    return VapourWords.day(page.report())
+        .map(said -> Fit.wrap(said, width - 2, 2))
+        .orElse(List.of());
   }
 
   // In a small window the line that is being typed tells the dose itself.
