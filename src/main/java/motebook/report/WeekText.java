@@ -50,6 +50,7 @@ public final class WeekText {
     review.limit().ifPresent(held -> lines.add("            " + WeekWords.limit(held)));
     lines.add("over limit  " + daysOver(week.daysOverLimit()) + " by the headline figure outside");
     review.longDays().forEach(day -> lines.add("long day    " + WeekWords.longDay(day)));
+    lines.addAll(VapourWords.lines(week));
     return lines;
   }
 

@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import motebook.desk.DayReport;
 import motebook.desk.WeekReport;
+import motebook.desk.WeekVapour;
 import motebook.report.Figures;
+import motebook.report.VapourWords;
 import motebook.report.WeekWords;
 import motebook.report.Wording;
 import motebook.science.Estimate;
@@ -57,6 +59,7 @@ final class WeekView {
       scales(row++, masked);
     }
     row = means(row, week, masked, foot);
+    row = vapour(row, week, foot);
     row = said(row, page, foot);
     below(row, page, foot);
   }
@@ -119,6 +122,12 @@ final class WeekView {
     String inside = masked ? "; inside " + mean(week.insideMean()) : "";
     return text(
         row, foot, "40-h mean outside " + mean(week.outsideMean()) + inside + days, Role.PLAIN);
+  }
+
+  private int vapour(int row, WeekReport week, int foot) {
+    return WeekVapour.of(week)
+        .map(vapour -> text(row, foot, "vapour, limit 1: " + VapourWords.week(vapour), Role.PLAIN))
+        .orElse(row);
   }
 
   private String mean(Estimate estimate) {
