@@ -144,6 +144,11 @@ final class ElementCare {
         || other.ranOut().isPresent();
   }
 
+  /** Typical share of an element's vapour life that some sessions used; 0 where it holds no gas. */
+  double vapourShare(Element element, List<Wear> worn) {
+    return classOf(element).gas() ? vapours.typicalShare(element, worn) : 0;
+  }
+
   /** Typical concentration of what carbon is for in a session, ppm. */
   double organicPpm(Session session) {
     return vapours.organicPpm(session);
