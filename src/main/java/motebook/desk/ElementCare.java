@@ -124,6 +124,11 @@ final class ElementCare {
         Kind.OPENED, opened, opened.plusMonths(rules.openedGasMonths()), log.last());
   }
 
+  /** Typical share of an element's vapour life that some sessions used; 0 where it holds no gas. */
+  double vapourShare(Element element, List<Wear> worn) {
+    return classOf(element).gas() ? vapours.typicalShare(element, worn) : 0;
+  }
+
   /** Typical concentration of what carbon is for in a session, ppm. */
   double organicPpm(Session session) {
     return vapours.organicPpm(session);

@@ -77,9 +77,15 @@ public final class Ledger {
     Map<LocalDate, List<Session>> byDate =
         book.sessionsBetween(firstMonday, last).stream()
             .collect(Collectors.groupingBy(session -> session.work().date()));
-    CreditRule credits = care(last).credits();
+    Care lastCare = care(last);
+    CreditRule credits = lastCare.credits();
     ShopDays shops = new ShopDays(book, firstMonday, last, day -> shop(day, credits));
-    return new Reviews(person, byDate, shops::on);
+    return new Reviews(
+        person,
+        byDate,
+        shops::on,
+        monday ->
+            (monday.equals(lastMonday) ? lastCare : care(monday.plusDays(6))).week(monday, person));
   }
 
   /** The masks and filters as they are at the end of a day. */
@@ -139,7 +145,7 @@ public final class Ledger {
 
   /** What the samples say, and how each agrees with the rest. */
   public Evidence evidence() {
-    return Evidence.of(book.samples().all(), learned(), reference);
+    return Evidence.of(book.samples().all(), learned(), reference, book.settings());
   }
 
   /** What the book's samples taught; reckoned anew only when the book has changed. */

@@ -97,6 +97,7 @@ public final class WeekText {
         .change()
         .ifPresent(change -> lines.add("change      " + WeekWords.change(change, person)));
     review.best().ifPresent(best -> lines.add("would help  " + WeekWords.best(best, person)));
+    WearText.lines(review.wear(), person).forEach(used -> lines.add("used up     " + used));
     review.remarks().forEach(remark -> lines.add("note        " + remark));
     review.cautions().forEach(caution -> lines.add("caution     " + caution.sentence()));
     return lines;

@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.RealVector;
 
 /**
  * Named parts, each with a place in a row and the standard deviation it was thought to have. A part
@@ -40,10 +38,8 @@ final class Parts {
     return deviations.get(place);
   }
 
-  /**
-   * A row with a zero for each part. The library knows no empty row: one zero stands for no part.
-   */
-  RealVector zero() {
-    return new ArrayRealVector(Math.max(1, places.size()));
+  /** How many parts there are. */
+  int size() {
+    return deviations.size();
   }
 }

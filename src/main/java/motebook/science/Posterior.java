@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import org.hipparchus.linear.RealVector;
 
 /** What all named parts became once observations spoke, and how each observation fits. */
 public final class Posterior {
@@ -60,32 +59,22 @@ public final class Posterior {
   private Optional<Part> find(String name) {
     int place = common.place(name);
     if (place >= 0) {
-      RealVector slope = unit(common, place);
-      return Optional.of(part(0, new Slope(slope, groups.get(0).own().zero())));
+      return Optional.of(part(0, Slope.ofCommon(place, common.deviation(place))));
     }
-    int group = owners.getOrDefault(name, -1);
-    if (group < 0) {
-      return Optional.empty();
-    }
+    int group = owners.get(name);
     Parts own = groups.get(group).own();
-    return Optional.of(part(group, new Slope(common.zero(), unit(own, own.place(name)))));
-  }
-
-  private static RealVector unit(Parts parts, int place) {
-    RealVector unit = parts.zero();
-    unit.setEntry(place, parts.deviation(place));
-    return unit;
+    int ownPlace = own.place(name);
+    return Optional.of(part(group, Slope.ofOwn(ownPlace, own.deviation(ownPlace))));
   }
 
   private Part part(int group, Slope slope) {
-    Slope rests = update.loadings(group, slope);
     return new Part(
         update.mean(group, slope),
         Map.of(
             "",
-            rests.common().toArray(),
+            update.onCommon(group, slope),
             groups.get(group).observations().get(0).group(),
-            rests.own().toArray()));
+            update.onOwn(group, slope)));
   }
 
   /** How each observation fits, by the observation itself: two of equal figures are two. */
@@ -105,21 +94,23 @@ public final class Posterior {
   private Fit fit(int group, int observation) {
     Line line = lines.get(group).get(observation);
     Target target = targets.get(group).get(observation);
-    Slope rests = update.loadings(group, line.slope());
-    double variance = rests.dot(rests);
-    double predicted = line.level() + update.mean(group, line.slope());
+    Observation observed = groups.get(group).observations().get(observation);
+    Outlook outlook = update.outlook(group, groups.get(group).slopes(observation));
+    double predicted = line.mean(outlook.means());
+    double variance = line.variance(outlook.covariance());
     double left = target.variance() - variance;
-    List<Slope> slopes = groups.get(group).slopes(observation);
-    double[] logs = new double[slopes.size()];
-    double[][] covariance = new double[slopes.size()][slopes.size()];
-    List<Slope> loadings = slopes.stream().map(slope -> update.loadings(group, slope)).toList();
-    for (int i = 0; i < logs.length; i++) {
-      double back = loadings.get(i).dot(rests) / left;
-      double typical = groups.get(group).observations().get(observation).shares().get(i).typical();
+    int n = outlook.means().length;
+    double[] logs = new double[n];
+    double[][] covariance = new double[n][n];
+    for (int i = 0; i < n; i++) {
+      double back = line.covariance(outlook.covariance(), i) / left;
       logs[i] =
-          Math.log(typical) + update.mean(group, slopes.get(i)) + back * (predicted - target.log());
-      for (int j = 0; j < logs.length; j++) {
-        covariance[i][j] = loadings.get(i).dot(loadings.get(j)) + back * loadings.get(j).dot(rests);
+          Math.log(observed.shares().get(i).typical())
+              + outlook.means()[i]
+              + back * (predicted - target.log());
+      for (int j = 0; j < n; j++) {
+        covariance[i][j] =
+            outlook.covariance()[i][j] + back * line.covariance(outlook.covariance(), j);
       }
     }
     Forecast without = new Forecast(logs, covariance);

@@ -10,6 +10,7 @@ import motebook.desk.WeekReport;
 import motebook.desk.WeekVapour;
 import motebook.report.Figures;
 import motebook.report.VapourWords;
+import motebook.report.WearText;
 import motebook.report.WeekWords;
 import motebook.report.Wording;
 import motebook.science.Estimate;
@@ -136,7 +137,11 @@ final class WeekView {
   }
 
   private int said(int row, WeekPage page, int foot) {
-    int at = WeekWords.change(page.weeks()).map(s -> text(row, foot, s, Role.TITLE)).orElse(row);
+    int at =
+        used(
+            WeekWords.change(page.weeks()).map(s -> text(row, foot, s, Role.TITLE)).orElse(row),
+            page,
+            foot);
     return canvas.rows() < ROOMY
         ? at
         : page.review()
@@ -144,6 +149,16 @@ final class WeekView {
             .map(best -> WeekWords.best(best, page.person()))
             .map(s -> text(at, foot, s, Role.PLAIN))
             .orElse(at);
+  }
+
+  // One line in all, and only where there are more than the trend needs.
+  private int used(int row, WeekPage page, int foot) {
+    String used = WearText.brief(page.review().wear(), page.person());
+    if (used.isEmpty() || row >= foot - 1) {
+      return row;
+    }
+    canvas.fitted(row, 1, edge, "used up  " + used, Role.PLAIN);
+    return row + 1;
   }
 
   // In a small window each takes one row.
