@@ -15,6 +15,7 @@ final class Line {
   private final String original;
   private final Settled settled;
   private final List<Token> tokens;
+  private final int noteWordFrom;
   private final int noteFrom;
 
   private Line(String original) {
@@ -23,6 +24,7 @@ final class Line {
     List<Token> all = Token.upToNote(settled.text());
     boolean noted = !all.isEmpty() && all.get(all.size() - 1).opensNote();
     noteFrom = noted ? settled.originAfter(all.get(all.size() - 1).to()) : -1;
+    noteWordFrom = noted ? settled.originOf(all.get(all.size() - 1).from()) : original.length();
     tokens = noted ? all.subList(0, all.size() - 1) : all;
   }
 
@@ -83,6 +85,11 @@ final class Line {
     } catch (Refusal tooLong) {
       throw new Refusal(tooLong.getMessage(), noteFrom, original.length());
     }
+  }
+
+  /** Index in the line as given of the word that opens the note; its length where none does. */
+  int noteWordFrom() {
+    return noteWordFrom;
   }
 
   /** The words as names are compared, one space between them. */

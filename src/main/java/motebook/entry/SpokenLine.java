@@ -1,6 +1,8 @@
 package motebook.entry;
 
+import java.time.LocalTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import motebook.model.Amount;
 import motebook.model.Refusal;
@@ -67,6 +69,23 @@ public final class SpokenLine {
     return scene.finishes().get().inUseOn(scene.today()).stream()
         .map(finish -> Amounts.EXAMPLE + " " + Saying.finish(finish))
         .toList();
+  }
+
+  /**
+   * A line with the start said, before its note.
+   *
+   * @return empty where the line says its start already or cannot be read
+   */
+  public static Optional<String> startingAt(String line, LocalTime start, Scene scene) {
+    try {
+      Line whole = Line.of(line);
+      String work = line.substring(0, whole.noteWordFrom()).stripTrailing();
+      String note = line.substring(whole.noteWordFrom());
+      String timed = work + " at " + Wording.time(start) + (note.isEmpty() ? "" : " " + note);
+      return Optional.of(timed).filter(text -> read(text, scene).start().equals(start));
+    } catch (Refusal startIsSaid) {
+      return Optional.empty();
+    }
   }
 
   /**

@@ -15,10 +15,12 @@ import motebook.entry.Scene;
 import motebook.entry.SpokenLine;
 import motebook.journal.Book;
 import motebook.journal.Settings;
+import motebook.model.FreeTime;
 import motebook.model.Refusal;
 import motebook.model.Session;
 import motebook.model.Work;
 import motebook.reference.Reference;
+import motebook.report.Wording;
 import motebook.screen.state.Fault;
 import motebook.screen.state.Message;
 import motebook.screen.state.Reading;
@@ -83,9 +85,48 @@ final class Lines {
   Message read(Task.ReadLine line) {
     Scene scene = scene(line.person());
     List<String> completions = SpokenLine.complete(line.text(), scene, habits(scene));
-    return new Message.LineRead(
+    Reading reading =
         reading(
-            line.text(), completions, Optional.empty(), () -> SpokenLine.read(line.text(), scene)));
+            line.text(), completions, Optional.empty(), () -> SpokenLine.read(line.text(), scene));
+    return new Message.LineRead(offeringTime(reading, scene));
+  }
+
+  /** Where the work would overlap other work, the line at a time that is free comes first. */
+  private Reading offeringTime(Reading reading, Scene scene) {
+    return reading
+        .understood()
+        .filter(understood -> understood.clash().isPresent())
+        .flatMap(understood -> time(understood.work(), Optional.empty()).start())
+        .flatMap(start -> SpokenLine.startingAt(reading.text(), start, scene))
+        .map(reading::offering)
+        .orElse(reading);
+  }
+
+  private FreeTime time(Work work, Optional<Session> except) {
+    List<Work> others =
+        book.sessionsOn(work.date()).stream()
+            .filter(other -> except.map(session -> session.id() != other.id()).orElse(true))
+            .map(Session::work)
+            .filter(other -> other.person().equals(work.person()))
+            .toList();
+    return new FreeTime(work, others, LocalDateTime.now(clock));
+  }
+
+  private Optional<String> clash(Work work, Optional<Session> except) {
+    FreeTime time = time(work, except);
+    return time.clash()
+        .map(
+            other ->
+                "overlaps "
+                    + (other.person().equals(book.settings().person())
+                        ? "your "
+                        : "the work of " + other.person() + ", ")
+                    + Wording.span(other)
+                    + " "
+                    + Reference.shipped().operation(other.operation()).spoken()
+                    + time.start()
+                        .map(start -> ": say when, for example at " + start)
+                        .orElse(": no " + work.minutes() + " minutes are free that day"));
   }
 
   /**
@@ -119,7 +160,8 @@ final class Lines {
         SpokenLine.say(work, scene(work.person())),
         now.outside().estimate().central(),
         then.outside().estimate().central(),
-        then.outside().chanceOverLimit());
+        then.outside().chanceOverLimit(),
+        clash(work, except));
   }
 
   private DayReport report(Work work, List<Session> sessions) {

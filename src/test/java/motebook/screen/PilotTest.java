@@ -95,6 +95,38 @@ class PilotTest {
   }
 
   @Test
+  void an_overlap_is_told_before_enter_and_the_free_time_is_one_tab_away() {
+    pilot.type("20m table saw of oak").press("Enter");
+    pilot.type("15m drilling of oak");
+    assertThat(pilot.screen())
+        .contains("overlaps your 11:40-12:00 table saw: say when, for example at 11:25")
+        .contains("[Tab: at 11:25]");
+    pilot.press("Tab");
+    assertThat(pilot.state().line().text()).isEqualTo("15m drilling of oak at 11:25");
+    assertThat(pilot.screen()).doesNotContain("overlaps");
+    pilot.press("Enter");
+    assertThat(pilot.book().sessionsOn(TODAY)).hasSize(2);
+  }
+
+  @Test
+  void a_refused_overlap_names_a_free_time_that_is_past() {
+    pilot.type("20m table saw of oak").press("Enter");
+    pilot.type("15m drilling of oak").press("Enter");
+    assertThat(String.join(" ", pilot.screen().split("\\s+")))
+        .contains("15 minutes are free at 11:25, so say: at 11:25.");
+    pilot.press("Tab", "Enter");
+    assertThat(pilot.book().sessionsOn(TODAY)).hasSize(2);
+  }
+
+  @Test
+  void a_note_stays_behind_the_time_that_is_offered() {
+    pilot.type("20m table saw of oak").press("Enter");
+    pilot.type("15m drilling of oak note for the shelf").press("Tab");
+    assertThat(pilot.state().line().text())
+        .isEqualTo("15m drilling of oak at 11:25 note for the shelf");
+  }
+
+  @Test
   void tab_completes_and_again_offers_another() {
     pilot.type("20m orb");
     String offered = pilot.state().line().choices().get(0);
