@@ -52,7 +52,8 @@ class ExposureGroupTest {
   // P95 2.881, UTL95,95 10.05, UTL95,70 4.000.
   @Test
   void six_published_results_of_sanding_give_their_published_figures() {
-    ExposureGroup group = measured(0.84, 0.98, 0.42, 1.16, 1.36, 2.66).groups("great-britain").get(0);
+    ExposureGroup group =
+        measured(0.84, 0.98, 0.42, 1.16, 1.36, 2.66).groups("great-britain").get(0);
     assertThat(group.operation().key()).isEqualTo("orbital-sanding");
     assertThat(group.material()).isEmpty();
     Statistics stats = group.statistics();
