@@ -53,7 +53,8 @@ SELECT
   name, dries_like, volatile_g_per_l,
   (SELECT group_concat(
      solvent || char(9) || format('%!.17g', weight_share), char(10) ORDER BY position)
-   FROM finish_solvent WHERE finish_id = finish.id) AS solvents
+   FROM finish_solvent WHERE finish_id = finish.id) AS solvents,
+  (SELECT value FROM preference WHERE key = 'retired-finish:' || folded) AS retired_on
 FROM finish ORDER BY id;
 
 -- name: finish-names
@@ -64,6 +65,17 @@ INSERT INTO finish (name, folded, dries_like, volatile_g_per_l) VALUES (?, ?, ?,
 
 -- name: finish-delete
 DELETE FROM finish WHERE id = ?;
+
+-- name: finish-in-sessions
+SELECT count(*) FROM session_finish WHERE finish = ?;
+
+-- What is retired is an owner's choice like others; the sheet itself stays as it was entered.
+-- name: finish-retire
+INSERT INTO preference (key, value) VALUES ('retired-finish:' || ?1, ?2)
+ON CONFLICT (key) DO NOTHING;
+
+-- name: finish-take-back
+DELETE FROM preference WHERE key = 'retired-finish:' || ?1;
 
 -- name: finish-solvent-insert
 INSERT INTO finish_solvent (finish_id, position, solvent, weight_share) VALUES (?, ?, ?, ?);

@@ -34,6 +34,7 @@ public final class Motebook {
 
   private static int openScreen(Path file, Optional<LocalDate> openAt, Color color, boolean plain) {
     Clock clock = Clock.system(ZoneId.systemDefault());
+    Screen.readAhead();
     Options chosen = Options.from(System.getenv(), Options.Colour.valueOf(color.name()));
     try (Book book = Book.open(file, clock)) {
       return Screen.run(book, clock, chosen.openingAt(openAt).plainly(plain));

@@ -111,6 +111,66 @@ class LauncherIT {
   }
 
   @Test
+  void what_is_due_is_told_without_the_libraries_of_other_jobs_and_from_the_class_data_archive()
+      throws Exception {
+    List<String> loaded = loaded("due");
+    assertThat(loaded).noneMatch(line -> line.contains("lanterna"));
+    assertThat(loaded).noneMatch(line -> line.contains("pdfbox"));
+    assertThat(loaded).noneMatch(line -> line.contains("ical4j"));
+    assertThat(loaded)
+        .filteredOn(line -> line.contains(" motebook.desk.Due "))
+        .singleElement()
+        .asString()
+        .contains("shared objects file");
+  }
+
+  /** The classes that a command loads, a line of the virtual machine's log each. */
+  private List<String> loaded(String command) throws IOException, InterruptedException {
+    Path log = folder.resolve("classes.txt");
+    Path lib = HOME.toAbsolutePath().resolve("lib");
+    Process java =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:+UseSerialGC",
+                "-XX:SharedArchiveFile=" + lib.resolve("motebook.jsa"),
+                "-Xlog:class+load:file=" + log,
+                "-cp",
+                lib + "/*",
+                "motebook.Motebook",
+                command,
+                "--book",
+                folder.resolve("fresh.db").toString())
+            .redirectErrorStream(true)
+            .redirectOutput(folder.resolve("said.txt").toFile())
+            .start();
+    assertThat(java.waitFor()).as(Files.readString(folder.resolve("said.txt"))).isZero();
+    return Files.readAllLines(log);
+  }
+
+  @Test
+  void the_calendar_is_written_by_the_packaged_program() throws Exception {
+    Path calendar = folder.resolve("due.ics");
+    assertThat(
+            say(
+                    "gear",
+                    "add",
+                    "respirator",
+                    "mask",
+                    "--facepiece",
+                    "half mask",
+                    "--kind",
+                    "air-purifying",
+                    "--scheme",
+                    "osha",
+                    "--for",
+                    "me")
+                .code())
+        .isZero();
+    assertThat(say("export", "--calendar", calendar.toString()).code()).isZero();
+    assertThat(Files.readString(calendar)).startsWith("BEGIN:VCALENDAR").contains("BEGIN:VEVENT");
+  }
+
+  @Test
   void without_a_terminal_no_bar_is_asked_for_whatever_the_environment_says() throws Exception {
     Path java = Files.createDirectories(folder.resolve("jdk/bin")).resolve("java");
     Files.writeString(java, "#!/bin/sh\nenv\n");

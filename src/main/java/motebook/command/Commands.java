@@ -1,5 +1,9 @@
 package motebook.command;
 
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
 import motebook.journal.BookTrouble;
 import motebook.model.Refusal;
 import motebook.model.Text;
@@ -18,40 +22,53 @@ public final class Commands {
    */
   public static int run(World world, String... arguments) {
     Desk desk = new Desk(world);
-    int code = line(desk).execute(arguments);
+    int code = arguments.length == 0 ? screen(desk) : line(desk, arguments).execute(arguments);
     desk.warning().ifPresent(world.err()::println);
     world.out().flush();
     world.err().flush();
     return code;
   }
 
-  /** The tree of commands. */
-  private static CommandLine line(Desk desk) {
-    World world = desk.world();
-    CommandLine log = new CommandLine(new LogCommand(desk));
-    // A note may hold a word that begins with a hyphen; the line itself tells what it cannot read.
-    log.setUnmatchedOptionsArePositionalParams(true).setEndOfOptionsDelimiter("\u0000");
-    CommandLine root =
-        new CommandLine(new Root(desk))
-            .addSubcommand(log)
-            .addSubcommand(new DayCommand(desk))
-            .addSubcommand(new WeekCommand(desk))
-            .addSubcommand(new DueCommand(desk))
-            .addSubcommand(new ExportCommand(desk))
-            .addSubcommand(new ImportCommand(desk))
-            .addSubcommand(places(desk))
-            .addSubcommand(people(desk))
-            .addSubcommand(limits(desk))
-            .addSubcommand(GearCommand.line(desk))
-            .addSubcommand(FitCommand.line(desk))
-            .addSubcommand(samples(desk))
-            .addSubcommand(ReckonCommand.line(desk))
-            .addSubcommand(new UndoCommand(desk))
-            .addSubcommand(new HistoryCommand(desk))
-            .addSubcommand(new BackupCommand(desk))
-            .addSubcommand(new RestoreCommand(desk))
-            .addSubcommand(new VerifyCommand(desk))
-            .addSubcommand(new SampleShopCommand(desk));
+  /** The screen alone: no word is there to be taken apart, so the library for that stays away. */
+  private static int screen(Desk desk) {
+    try {
+      return new Root(desk).call();
+    } catch (RuntimeException e) {
+      return failed(e, desk.world());
+    }
+  }
+
+  /**
+   * The command line with those commands that its words name; with all of them where that does not
+   * do, such as for help or for a word that is no command. To build them all costs as much as most
+   * answers.
+   */
+  private static CommandLine line(Desk desk, String... arguments) {
+    Set<String> words = new HashSet<>(List.of(arguments));
+    CommandLine few = line(desk, words::contains);
+    return suffices(few, arguments) ? few : line(desk, name -> true);
+  }
+
+  private static boolean suffices(CommandLine line, String... arguments) {
+    try {
+      return !line.parseArgs(arguments).isUsageHelpRequested();
+    } catch (ParameterException e) {
+      return false;
+    }
+  }
+
+  private static CommandLine line(Desk desk, Predicate<String> wanted) {
+    CommandLine root = new CommandLine(new Root(desk));
+    CommandTree.COMMANDS.forEach(
+        (name, command) -> {
+          if (wanted.test(name)) {
+            root.addSubcommand(name, command.apply(desk));
+          }
+        });
+    return told(root, desk.world());
+  }
+
+  private static CommandLine told(CommandLine root, World world) {
     return root.setExpandAtFiles(false)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setOut(world.out())
@@ -59,35 +76,6 @@ public final class Commands {
         .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
         .setParameterExceptionHandler((e, args) -> misused(e, world))
         .setExecutionExceptionHandler((e, line, parsed) -> failed(e, world));
-  }
-
-  private static CommandLine places(Desk desk) {
-    return new CommandLine(new PlaceCommand.Group())
-        .addSubcommand(new PlaceCommand.Add(desk))
-        .addSubcommand(new PlaceCommand.ChangeIt(desk))
-        .addSubcommand(new PlaceCommand.ListAll(desk));
-  }
-
-  private static CommandLine people(Desk desk) {
-    return new CommandLine(new PersonCommand.Group())
-        .addSubcommand(new PersonCommand.Add(desk))
-        .addSubcommand(new PersonCommand.Rename(desk))
-        .addSubcommand(new PersonCommand.Use(desk))
-        .addSubcommand(new PersonCommand.ListAll(desk));
-  }
-
-  private static CommandLine samples(Desk desk) {
-    return new CommandLine(new SampleCommand.Group())
-        .addSubcommand(new SampleCommand.Add(desk))
-        .addSubcommand(new SampleCommand.ListAll(desk))
-        .addSubcommand(new SampleCommand.Remove(desk))
-        .addSubcommand(new SampleImport(desk));
-  }
-
-  private static CommandLine limits(Desk desk) {
-    return new CommandLine(new LimitsCommand.Group())
-        .addSubcommand(new LimitsCommand.ListAll(desk))
-        .addSubcommand(new LimitsCommand.Use(desk));
   }
 
   private static int misused(ParameterException e, World world) {

@@ -113,7 +113,7 @@ final class FinishCommand {
     @Override
     public Integer call() {
       try (Book book = desk.open()) {
-        var finishes = new Ledger(book).finishes().all();
+        var finishes = new Ledger(book).finishes().inUseOn(desk.today());
         desk.answer(
             answer.json(),
             () -> FinishReport.object(finishes),

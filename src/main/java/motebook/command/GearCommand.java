@@ -180,8 +180,8 @@ final class GearCommand {
   @Command(
       name = "remove",
       description = {
-        "Deletes what was added by mistake. What sessions, elements, fit tests or upkeep refer to",
-        "is retired instead."
+        "Deletes what was added by mistake: a mask, an element, a shop filter, the data sheet of a",
+        "finish. What sessions, elements, fit tests or upkeep refer to is retired instead."
       })
   static final class Remove implements Callable<Integer> {
     private final Desk desk;
@@ -196,15 +196,30 @@ final class GearCommand {
     @Override
     public Integer call() {
       try (Book book = desk.open()) {
-        boolean deleted = book.retiring().delete(name, desk.today());
-        desk.out()
-            .println(
-                deleted
-                    ? "Deleted " + Text.clean(name) + "."
-                    : "The book refers to %s, so it was retired on %s instead of deleted."
-                        .formatted(Text.clean(name), desk.today()));
+        boolean finish = book.finishes().holds(name) && !book.gear().holds(name);
+        desk.out().println(finish ? finish(book) : rack(book));
       }
       return ExitCode.DONE;
+    }
+
+    private String rack(Book book) {
+      return book.retiring().delete(name, desk.today())
+          ? "Deleted " + Text.clean(name) + "."
+          : "The book refers to %s, so it was retired on %s instead of deleted."
+              .formatted(Text.clean(name), desk.today());
+    }
+
+    private String finish(Book book) {
+      String sheet = Text.clean(name);
+      return switch (book.finishes().remove(name, desk.today())) {
+        case DELETED -> "Deleted the data sheet of " + sheet + ".";
+        case SHIPPED_AGAIN ->
+            "Deleted the data sheet of %s: the shipped figures count again, on past days too."
+                .formatted(sheet);
+        case RETIRED ->
+            "Sessions used %s, so it was retired on %s instead of deleted: they stay as they are, work after that day cannot use it."
+                .formatted(sheet, desk.today());
+      };
     }
   }
 

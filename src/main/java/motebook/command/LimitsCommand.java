@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import motebook.desk.Choices;
 import motebook.journal.Book;
-import motebook.model.Refusal;
-import motebook.model.Text;
+import motebook.journal.Settings;
 import motebook.reference.Limit;
 import motebook.reference.Reference;
 import motebook.report.Figures;
@@ -97,9 +97,10 @@ final class LimitsCommand {
 
     @Override
     public Integer call() {
-      String key = known();
       try (Book book = desk.open()) {
-        book.change(book.settings().withLimitSet(key), "chose the limits " + key);
+        Settings chosen = Choices.of("limits").set(book.settings(), set);
+        String key = chosen.limitSet();
+        book.change(chosen, "chose the limits " + key);
         desk.out().println("Every day is now held against: " + key);
         Reference.shipped().limits().stream()
             .filter(limit -> limit.set().equals(key) && limit.validOn(desk.today()))
@@ -115,19 +116,6 @@ final class LimitsCommand {
                                 + Figures.duration(limit.averagingMinutes())));
       }
       return ExitCode.DONE;
-    }
-
-    private String known() {
-      String key = Text.folded(set).replace(' ', '-');
-      if (!Reference.shipped().limitSets().contains(key)) {
-        throw new Refusal(
-            "There is no set of limits \""
-                + Text.clean(set)
-                + "\". There are: "
-                + String.join(", ", Reference.shipped().limitSets())
-                + ".");
-      }
-      return key;
     }
   }
 }

@@ -3,6 +3,7 @@ package motebook.command;
 import static motebook.command.Numbers.positive;
 import static motebook.command.Numbers.within;
 
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,6 +12,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import motebook.desk.CartridgeLife;
 import motebook.entry.NearMiss;
+import motebook.journal.Book;
+import motebook.model.OwnFigure;
 import motebook.model.Refusal;
 import motebook.model.Text;
 import motebook.reference.Solvent;
@@ -64,9 +67,10 @@ final class ReckonCartridge extends Reckoning {
 
   @Option(
       names = "--safety",
-      defaultValue = "0.75",
       paramLabel = "FRACTION",
-      description = "Share of the life to count on, above 0 to 1 (default 0.75).")
+      description =
+          "Share of the life to count on, 0.01 to 1 (default: the book's setting, 0.75 as"
+              + " shipped).")
   private String safety;
 
   ReckonCartridge(Desk desk) {
@@ -83,8 +87,19 @@ final class ReckonCartridge extends Reckoning {
             positive("--carbon", carbon));
     Solvent found = found(String.join(" ", solvent));
     CartridgeLife life = CartridgeLife.of(found, use);
-    double share = within("--safety", safety, 0.01, 1);
+    double share = safety == null ? chosen() : within("--safety", safety, 0.01, 1);
     return answer(json(life), lines(found, life, share).toArray(String[]::new));
+  }
+
+  // Where there is no book yet, none is begun for this.
+  private double chosen() {
+    OwnFigure figure = OwnFigure.CARTRIDGE_SAFETY_FRACTION;
+    if (!Files.exists(desk().bookFile())) {
+      return figure.shipped();
+    }
+    try (Book book = desk().open()) {
+      return book.settings().figures().get(figure);
+    }
   }
 
   private static Solvent found(String name) {

@@ -3,11 +3,11 @@ package motebook.command;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
-/** A desk calculator over the science; touches no book. */
+/** A desk calculator over the science; writes into no book. */
 final class ReckonCommand {
   private ReckonCommand() {}
 
-  @Command(name = "reckon", description = "A desk calculator; touches no book.")
+  @Command(name = "reckon", description = "A desk calculator; writes into no book.")
   static final class Group extends GroupCommand {}
 
   /** The calculator with all its reckonings. */

@@ -13,6 +13,11 @@ abstract class Reckoning implements Callable<Integer> {
     this.desk = desk;
   }
 
+  /** The desk that it is reckoned at. */
+  final Desk desk() {
+    return desk;
+  }
+
   /**
    * Prints the answer.
    *

@@ -45,6 +45,21 @@ public final class Care {
     return filters.standing(filter);
   }
 
+  /** What a week used up; the day up to which this looks is its Sunday. */
+  WeekWear week(LocalDate monday, String person) {
+    return WeekWear.of(gear, this, monday, person);
+  }
+
+  /** The clocks of a filter that run with its hours, read no further back than each began. */
+  List<CareClock> hourly(ShopFilter filter) {
+    return filters.hourly(filter);
+  }
+
+  /** Typical share of an element's vapour life that some sessions used. */
+  double vapourShare(Element element, List<Wear> worn) {
+    return elements.vapourShare(element, worn);
+  }
+
   /** What a clock of a filter asks for. */
   public Remedy remedy(ShopFilter filter, CareClock clock) {
     return DueFilters.remedy(filter, clock);

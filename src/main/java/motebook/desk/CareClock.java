@@ -27,6 +27,7 @@ public record CareClock(
   public enum Kind {
     HOURS("hours worn", "h"),
     DIRTY("hours worn in dust, class N", "h"),
+    OILY("hours worn since there was oil, class R", "h"),
     LOAD("dust load at the upper end of its range", "mg"),
     VAPOUR("vapour life at the upper end of its range", ""),
     SHIFT("one shift", ""),

@@ -1,5 +1,7 @@
 package motebook.desk;
 
+import motebook.model.OwnFigure;
+import motebook.model.OwnFigures;
 import motebook.model.Scheme;
 
 /**
@@ -11,9 +13,9 @@ import motebook.model.Scheme;
  * @param openedGasMonths months that an opened gas element is used at most; common, from memory
  * @param examinationMonths months between thorough examinations of exhaust in the UK, COSHH
  *     regulation 9
- * @param dirtyHours hours that class N is worn in a dirty place unless its load stays low, NIOSH
- *     96-101
- * @param dirtyMg the load that ends class N after those hours, mg in all, NIOSH 96-101
+ * @param dirtyHours hours that class N is worn in a dirty place, and class R where there is oil,
+ *     unless its load stays low, NIOSH 96-101; also the hours of one shift, from memory
+ * @param dirtyMg the load that ends them after those hours, mg in all, NIOSH 96-101
  * @param safetyFraction share of an estimated vapour life that is used
  * @param humidityPercent humidity that vapour lives are reckoned at
  * @param soonWorkingDays working days ahead in which what ends is due soon
@@ -32,8 +34,27 @@ public record CareRules(
     int soonWorkingDays,
     int soonDays) {
 
+  private static final double DIRTY_HOURS = 8;
+  private static final double DIRTY_MG = 200;
+
   /** What counts unless the owner chooses otherwise. */
-  public static final CareRules USUAL = new CareRules(12, 12, 12, 6, 14, 8, 200, 0.75, 50, 3, 14);
+  public static final CareRules USUAL = of(OwnFigures.SHIPPED);
+
+  /** What counts by the owner's choices. */
+  public static CareRules of(OwnFigures own) {
+    return new CareRules(
+        own.whole(OwnFigure.FIT_MONTHS_OSHA),
+        own.whole(OwnFigure.FIT_MONTHS_UK),
+        own.whole(OwnFigure.TRAINING_MONTHS),
+        own.whole(OwnFigure.OPENED_GAS_MONTHS),
+        own.whole(OwnFigure.EXAMINATION_MONTHS),
+        DIRTY_HOURS,
+        DIRTY_MG,
+        own.get(OwnFigure.CARTRIDGE_SAFETY_FRACTION),
+        own.get(OwnFigure.CARTRIDGE_HUMIDITY),
+        own.whole(OwnFigure.SOON_WORKING_DAYS),
+        own.whole(OwnFigure.SOON_DAYS));
+  }
 
   /** Months from one fit test to the next. */
   int fitMonths(Scheme scheme) {

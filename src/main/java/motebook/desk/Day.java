@@ -25,12 +25,7 @@ public final class Day {
 
   /** Answers from a day already reckoned. */
   public static DayReport report(DayReckoning day) {
-    return report(day, VapourLimits.STRICTER);
-  }
-
-  /** The same with the vapours held against somebody's figures. */
-  public static DayReport report(DayReckoning day, VapourLimits limits) {
-    return report(day, Fumes.of(day, limits));
+    return report(day, Fumes.of(day));
   }
 
   private static DayReport report(DayReckoning day, Optional<VapourReport> vapour) {

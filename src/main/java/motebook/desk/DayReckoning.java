@@ -1,7 +1,6 @@
 package motebook.desk;
 
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,14 +21,13 @@ import motebook.science.NearField;
  * outdoors the near field alone.
  */
 public final class DayReckoning {
-  private final LocalDate date;
+  private final DayWork work;
   private final String person;
   private final Shop shop;
   private final List<Source> sources;
   private final List<Breath> breaths;
-  private final Map<String, RoomDay> rooms = new HashMap<>();
-  private final Map<Source, Portion> outside = new LinkedHashMap<>();
-  private final Map<Source, Portion> inside = new LinkedHashMap<>();
+  private Map<Source, Portion> outside;
+  private Map<Source, Portion> inside;
 
   /**
    * Reckons a day.
@@ -37,38 +35,58 @@ public final class DayReckoning {
    * @param sessions everybody's sessions of that day
    */
   public DayReckoning(LocalDate date, String person, List<Session> sessions, Shop shop) {
-    this(
-        date,
-        person,
-        shop,
-        sessions.stream()
-            .map(session -> shop.learned().source(Source.of(session, shop.reference())))
-            .toList());
+    this(person, DayWork.of(date, sessions, shop));
   }
 
-  private DayReckoning(LocalDate date, String person, Shop shop, List<Source> sources) {
-    this.date = date;
+  /** Reckons a day of one of those who were in the shop. */
+  DayReckoning(String person, DayWork work) {
+    this.work = work;
     this.person = person;
-    this.shop = shop;
-    this.sources = sources;
+    this.shop = work.shop();
+    this.sources = work.sources();
     this.breaths =
         Breath.ofDay(
             sources.stream().filter(this::isOwn).toList(), shop.settings().gapMinutes(), shop);
-    breaths.forEach(this::breathe);
   }
 
   /** Reckons a day from sources whose emission is known. */
   static DayReckoning ofSources(LocalDate date, String person, List<Source> sources, Shop shop) {
-    return new DayReckoning(date, person, shop, List.copyOf(sources));
+    return new DayReckoning(person, new DayWork(date, sources, shop));
   }
 
-  private void breathe(Breath breath) {
-    double share = credit(breath).insideShare();
-    for (Source source : sources) {
-      Portion portion = breathed(breath, source);
-      outside.merge(source, portion, Portion::plus);
-      inside.merge(source, portion.times(share), Portion::plus);
+  /** What the person breathed of each source outside the mask; reckoned when it is asked for. */
+  private Map<Source, Portion> outside() {
+    if (outside == null) {
+      outside = breathed(breath -> 1);
     }
+    return outside;
+  }
+
+  /** The same inside it: what the masks count for is asked for here alone. */
+  private Map<Source, Portion> inside() {
+    if (inside == null) {
+      inside = breathed(breath -> credit(breath).insideShare());
+    }
+    return inside;
+  }
+
+  private Map<Source, Portion> breathed(ToDoubleFunction<Breath> share) {
+    double[] shares = breaths.stream().mapToDouble(share).toArray();
+    Map<Source, Portion> breathed = new LinkedHashMap<>();
+    if (shares.length > 0) {
+      sources.forEach(source -> breathed.put(source, breathed(source, shares)));
+    }
+    return breathed;
+  }
+
+  private Portion breathed(Source source, double[] shares) {
+    Portion sum = Portion.NONE;
+    for (int i = 0; i < shares.length; i++) {
+      if (source.in(breaths.get(i).place())) {
+        sum = sum.plus(breathed(breaths.get(i), source).times(shares[i]));
+      }
+    }
+    return sum;
   }
 
   /** What the respirator of a stretch counts for; nothing between sessions. */
@@ -87,16 +105,17 @@ public final class DayReckoning {
   }
 
   private Portion breathed(Breath breath, Source source) {
-    if (!source.session().work().place().equals(breath.place())) {
+    if (!source.in(breath.place())) {
       return Portion.NONE;
     }
     Portion near =
         breath.own().filter(source::equals).isPresent()
             ? nearField(source).times(breath.minutes())
             : Portion.NONE;
-    return room(breath.place())
-        .map(room -> near.plus(room.fromSource(source, breath.from(), breath.to())))
-        .orElse(near);
+    Optional<RoomDay> room = room(breath.place());
+    return room.isEmpty()
+        ? near
+        : near.plus(room.get().fromSource(source, breath.from(), breath.to()));
   }
 
   /** What the person breathed of a source in some minutes of the day, in mg·min/m³. */
@@ -117,14 +136,7 @@ public final class DayReckoning {
 
   /** The air of a place over the day; nothing outdoors. */
   public Optional<RoomDay> room(String place) {
-    if (shop.place(place).surroundings() instanceof Surroundings.Indoors indoors) {
-      return Optional.of(rooms.computeIfAbsent(place, name -> new RoomDay(indoors, inPlace(name))));
-    }
-    return Optional.empty();
-  }
-
-  private List<Source> inPlace(String name) {
-    return sources.stream().filter(s -> s.session().work().place().equals(name)).toList();
+    return work.room(place);
   }
 
   boolean isOwn(Source source) {
@@ -165,12 +177,12 @@ public final class DayReckoning {
 
   /** The terms of the 8-hour TWA outside the mask, mg/m³, in one fraction. */
   List<LognormalSum.Term> outsideTerms(Limit.Fraction fraction) {
-    return terms(outside, fraction);
+    return terms(outside(), fraction);
   }
 
   /** The terms of the 8-hour TWA inside the mask, mg/m³, in one fraction. */
   List<LognormalSum.Term> insideTerms(Limit.Fraction fraction) {
-    return terms(inside, fraction);
+    return terms(inside(), fraction);
   }
 
   private List<LognormalSum.Term> terms(Map<Source, Portion> breathed, Limit.Fraction fraction) {
@@ -191,7 +203,7 @@ public final class DayReckoning {
 
   /** The expected part of a source in the expected dose outside, mg/m³ as 8-hour TWA. */
   double expected(Source source) {
-    Portion portion = outside.getOrDefault(source, Portion.NONE);
+    Portion portion = outside().getOrDefault(source, Portion.NONE);
     return source.term(portion.inhalable() / Dose.EIGHT_HOURS).expected();
   }
 
@@ -202,7 +214,7 @@ public final class DayReckoning {
 
   /** Whether the person breathed any of a source's dust. */
   boolean reached(Source source) {
-    return outside.getOrDefault(source, Portion.NONE).inhalable() > 0;
+    return outside().getOrDefault(source, Portion.NONE).inhalable() > 0;
   }
 
   /**
@@ -210,7 +222,7 @@ public final class DayReckoning {
    * had ended: in a gap, or during a later session. 0 where nothing was breathed of it.
    */
   double leftOverShare(Source source) {
-    double all = outside.getOrDefault(source, Portion.NONE).inhalable();
+    double all = outside().getOrDefault(source, Portion.NONE).inhalable();
     double after =
         breaths.stream()
             .filter(breath -> breath.place().equals(source.session().work().place()))
@@ -243,7 +255,7 @@ public final class DayReckoning {
   }
 
   LocalDate date() {
-    return date;
+    return work.date();
   }
 
   String person() {

@@ -66,25 +66,27 @@ final class DueFit {
 
   private DueItem fit(Respirator mask, Seal seal, String person) {
     FitStanding standing = FitStanding.of(gear, mask, seal, person, today, care.rules());
-    LocalDate when = lastDay(standing, mask, seal, person);
+    LocalDate when = lastDay(standing, person);
     return new DueItem(
         "fit test with " + mask.name(),
         Kind.FIT_TEST,
         person,
         when,
         care.state(when),
-        standing.untested().orElse("A fit test holds for a year; the last one ends on " + when),
+        standing
+            .untested()
+            .orElse(holds("A fit test", care.rules().fitMonths(mask.scheme()), when)),
         FitStanding.settle(mask, seal, person, today),
         OptionalDouble.empty(),
         Optional.empty());
   }
 
-  private LocalDate lastDay(FitStanding standing, Respirator mask, Seal seal, String person) {
+  private LocalDate lastDay(FitStanding standing, String person) {
     if (standing.latest().isEmpty()) {
       return today;
     }
     FitTest test = standing.latest().get();
-    if (!FitStanding.passed(test, mask.scheme(), seal)) {
+    if (!standing.result().orElseThrow().passed()) {
       return test.date();
     }
     LocalDate until = standing.until().orElseThrow();
@@ -124,9 +126,16 @@ final class DueFit {
         person,
         when,
         care.state(when),
-        until.isPresent() ? "Training holds for a year; it ends on " + when : "None is on record",
+        until.isPresent()
+            ? holds("Training", care.rules().trainingMonths(), when)
+            : "None is on record",
         Settle.training(person, today),
         OptionalDouble.empty(),
         Optional.of(new Remedy.Trained(person)));
+  }
+
+  private static String holds(String what, int months, LocalDate until) {
+    String span = months == 12 ? "a year" : Figure.count(months, "month");
+    return what + " holds for " + span + "; the last one ends on " + until;
   }
 }

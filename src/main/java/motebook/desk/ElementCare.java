@@ -15,6 +15,7 @@ import motebook.desk.CareClock.RanOut;
 import motebook.model.Element;
 import motebook.model.Session;
 import motebook.reference.ElementClass;
+import motebook.reference.ElementClass.Service;
 import motebook.reference.Masks;
 import motebook.reference.Solvent;
 
@@ -24,6 +25,7 @@ final class ElementCare {
   private final WearLog log;
   private final CareRules rules;
   private final VapourCare vapours;
+  private final ClassCare classes;
   private final Map<Long, ElementStanding> standings = new HashMap<>();
 
   ElementCare(Masks masks, WearLog log, VapourAir air, CareRules rules) {
@@ -31,6 +33,7 @@ final class ElementCare {
     this.log = log;
     this.rules = rules;
     this.vapours = new VapourCare(air, rules);
+    this.classes = new ClassCare(log, rules);
   }
 
   /** Where an element stands at the end of the log. */
@@ -46,15 +49,19 @@ final class ElementCare {
 
   // A book may hold a class that this program's table does not know; it then holds nothing back.
   private static ElementClass unknown(String key) {
-    return new ElementClass(key, key, List.of(), Set.of(), Set.of(), "", 0, "", "not in the table");
+    return new ElementClass(
+        key, key, List.of(), Set.of(), Set.of(), "", 0, Service.OPEN, "", "not in the table");
   }
 
   private ElementStanding reckon(Element element) {
     ElementClass kind = classOf(element);
     List<Wear> worn =
-        log.of(element.respirator(), element.from()).stream()
-            .filter(wear -> element.wornOn(wear.session().work().date()))
-            .toList();
+        element.opened().isEmpty()
+            ? List.of()
+            : log.of(
+                element.respirator(),
+                element.from(),
+                element.retired().map(gone -> gone.on()).orElse(log.last().plusDays(1)));
     return new ElementStanding(
         element,
         kind,
@@ -86,11 +93,7 @@ final class ElementCare {
     List<CareClock> clocks = new ArrayList<>();
     openedLate(element).ifPresent(clocks::add);
     element.limitHours().ifPresent(h -> clocks.add(tally.clock(Kind.HOURS, h, Wear::hours)));
-    if (kind.classN()) {
-      clocks.add(dirty(tally, element.limitMg().orElse(rules.dirtyMg())));
-    } else {
-      element.limitMg().ifPresent(mg -> clocks.add(tally.clock(Kind.LOAD, mg, Wear::highMg)));
-    }
+    clocks.addAll(classes.clocks(element, kind.service(), tally));
     if (kind.gas()) {
       clocks.add(opened(element));
       clocks.addAll(vapours.clocks(element, kind, tally));
@@ -121,29 +124,19 @@ final class ElementCare {
         Kind.OPENED, opened, opened.plusMonths(rules.openedGasMonths()), log.last());
   }
 
-  // NIOSH 96-101: beyond eight hours only while the load stays low, so the later of the two ends
-  // it.
-  private CareClock dirty(Tally tally, double mg) {
-    CareClock hours = tally.clock(Kind.DIRTY, rules.dirtyHours(), Wear::hours);
-    CareClock load = tally.clock(Kind.LOAD, mg, Wear::highMg);
-    if (hours.ranOut().isEmpty() || load.ranOut().isEmpty()) {
-      return hours.ranOut().isEmpty() && isLater(hours, load) ? hours : load;
-    }
-    return isLater(hours, load) ? hours : load;
-  }
-
-  private static boolean isLater(CareClock one, CareClock other) {
-    if (one.ranOut().isPresent() && other.ranOut().isPresent()) {
-      RanOut end = one.ranOut().get();
-      return other.ranOut().get().before(end.date(), end.minute());
-    }
-    return one.workingDaysLeft().orElse(0) >= other.workingDaysLeft().orElse(Double.MAX_VALUE)
-        || other.ranOut().isPresent();
+  /** Typical share of an element's vapour life that some sessions used; 0 where it holds no gas. */
+  double vapourShare(Element element, List<Wear> worn) {
+    return classOf(element).gas() ? vapours.typicalShare(element, worn) : 0;
   }
 
   /** Typical concentration of what carbon is for in a session, ppm. */
   double organicPpm(Session session) {
     return vapours.organicPpm(session);
+  }
+
+  /** Whether oil may have been in the air of a session. */
+  boolean oil(Session session) {
+    return log.oil(session);
   }
 
   /** What vapour a session was worn in. */

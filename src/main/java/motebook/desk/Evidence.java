@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import motebook.journal.Settings;
 import motebook.model.Sample;
 import motebook.reference.Operation;
 import motebook.reference.Reference;
@@ -23,10 +24,9 @@ import motebook.science.Spread;
  *
  * @param samples in the order of the book
  * @param operations those that the samples bear on, most changed first
+ * @param groups the statistics of each kind of work with three results or more
  */
-public record Evidence(List<Line> samples, List<Lesson> operations) {
-  private static final double FAR = 3;
-
+public record Evidence(List<Line> samples, List<Lesson> operations, List<ExposureGroup> groups) {
   /**
    * A sample beside the estimate.
    *
@@ -44,13 +44,10 @@ public record Evidence(List<Line> samples, List<Lesson> operations) {
    * @param ratio measured to estimated; for a result below detection the limit of it
    * @param z deviations that the result lies above the estimate; for one below detection only where
    *     more was estimated than the limit of detection
+   * @param disagrees whether it lies so far off that one of the two must be looked at
    */
-  public record Agreement(double estimatedMgPerM3, double learnedMgPerM3, double ratio, double z) {
-    /** Whether it disagrees so far that one of the two must be looked at. */
-    public boolean disagrees() {
-      return Math.abs(z) > FAR;
-    }
-  }
+  public record Agreement(
+      double estimatedMgPerM3, double learnedMgPerM3, double ratio, double z, boolean disagrees) {}
 
   /**
    * What was learned of an operation: one session of it without a control in the default shop, on a
@@ -68,8 +65,9 @@ public record Evidence(List<Line> samples, List<Lesson> operations) {
   }
 
   /** Answers from all samples of a book and what they taught. */
-  static Evidence of(List<Sample> samples, Learned learned, Reference reference) {
-    IdentityHashMap<Observation, Fit> fits = learned.posterior().fits();
+  static Evidence of(
+      List<Sample> samples, Learned learned, Reference reference, Settings settings) {
+    IdentityHashMap<Observation, Fit> fits = learned.fits();
     Map<String, Boolean> named = new HashMap<>();
     learned
         .observations()
@@ -89,7 +87,8 @@ public record Evidence(List<Line> samples, List<Lesson> operations) {
                 sample ->
                     line(sample, Optional.ofNullable(learned.observations().get(sample)), fits))
             .toList(),
-        List.copyOf(lessons));
+        List.copyOf(lessons),
+        ExposureGroup.of(samples, learned, reference, settings));
   }
 
   private static Line line(
@@ -102,7 +101,11 @@ public record Evidence(List<Line> samples, List<Lesson> operations) {
   private static Agreement agreement(Measured measured, Observation seen, Fit fit) {
     double estimated = Math.exp(fit.without());
     return new Agreement(
-        estimated, Math.exp(fit.predicted()), measured.mgPerM3() / estimated, fit.z(seen));
+        estimated,
+        Math.exp(fit.predicted()),
+        measured.mgPerM3() / estimated,
+        fit.z(seen),
+        fit.disagrees(seen));
   }
 
   private static Lesson lesson(Operation operation, Learned learned) {

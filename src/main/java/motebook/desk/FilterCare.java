@@ -55,6 +55,30 @@ final class FilterCare {
     return new FilterStanding(filter, sinceNew.hours(), gauge.reading(), clocks);
   }
 
+  /** The clocks that run with the hours, each read no further back than it began. */
+  List<CareClock> hourly(ShopFilter filter) {
+    List<CareClock> clocks = new ArrayList<>();
+    hourly(Kind.CLEANING, filter, filter.cleanEveryHours(), EnumSet.of(What.CLEANED, What.REPLACED))
+        .ifPresent(clocks::add);
+    hourly(Kind.CHANGE, filter, filter.changeAtHours(), EnumSet.of(What.REPLACED))
+        .ifPresent(clocks::add);
+    List<Upkeep> emptied = emptyings(filter);
+    if (emptied.size() > 1) {
+      emptying(filter, RunHours.of(filter, log, emptied.get(0).date())).ifPresent(clocks::add);
+    }
+    return clocks;
+  }
+
+  private Optional<CareClock> hourly(
+      Kind kind, ShopFilter filter, OptionalDouble limit, Set<What> whats) {
+    if (limit.isEmpty()) {
+      return Optional.empty();
+    }
+    Since since = last(filter, whats);
+    RunHours runs = RunHours.of(filter, log, since.date());
+    return clock(kind, limit, since(runs, since), runs);
+  }
+
   private Optional<CareClock> clock(Kind kind, OptionalDouble limit, RunHours ran, RunHours runs) {
     return limit.isPresent()
         ? Optional.of(clock(kind, limit.getAsDouble(), ran, runs))

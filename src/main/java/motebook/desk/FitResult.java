@@ -10,16 +10,20 @@ import motebook.reference.ProtectionFactor.Seal;
 import motebook.science.FitFactor;
 
 /**
- * What a fit test came to.
+ * What a fit test came to: the one home of the rules of passing and of what a test is worth.
  *
  * @param overall the overall fit factor, of a test that measured
  * @param asked the fit factor that it must reach: overall under OSHA's rules, in every exercise in
  *     UK practice
  * @param passed whether it did
+ * @param most the most that it lets a respirator be credited; empty where it sets no bound
  */
-public record FitResult(OptionalDouble overall, double asked, boolean passed) {
+public record FitResult(OptionalDouble overall, double asked, boolean passed, OptionalDouble most) {
   /** What every exercise must reach with a full facepiece in UK practice. */
   public static final double PASS_FULL_UK = 2000;
+
+  /** The most that a test by taste or smell is worth: a fit factor of 100 over ten, (f)(6). */
+  private static final double QUALITATIVE_MOST = 10;
 
   /** The result of a test of a facepiece that seals so, by the rules of a scheme. */
   public static FitResult of(FitTest test, Scheme scheme, Seal seal) {
@@ -28,9 +32,21 @@ public record FitResult(OptionalDouble overall, double asked, boolean passed) {
       double overall = overall(measured.factors());
       boolean each = measured.factors().stream().allMatch(factor -> factor >= asked);
       return new FitResult(
-          OptionalDouble.of(overall), asked, scheme == Scheme.UK ? each : overall >= asked);
+          OptionalDouble.of(overall),
+          asked,
+          scheme == Scheme.UK ? each : overall >= asked,
+          OptionalDouble.empty());
     }
-    return new FitResult(OptionalDouble.empty(), asked, ((Qualitative) test.method()).passed());
+    return new FitResult(
+        OptionalDouble.empty(),
+        asked,
+        ((Qualitative) test.method()).passed(),
+        OptionalDouble.of(QUALITATIVE_MOST));
+  }
+
+  /** What it leaves of an assigned factor. */
+  double credited(double apf) {
+    return most.isPresent() ? Math.min(apf, most.getAsDouble()) : apf;
   }
 
   private static double overall(List<Double> factors) {

@@ -8,10 +8,8 @@ import java.util.Optional;
 import motebook.model.FitRecord.FaceChange;
 import motebook.model.FitRecord.FitTest;
 import motebook.model.FitRecord.Hair;
-import motebook.model.FitRecord.Qualitative;
 import motebook.model.Gear;
 import motebook.model.Respirator;
-import motebook.model.Scheme;
 import motebook.reference.ProtectionFactor.Seal;
 
 /**
@@ -19,18 +17,17 @@ import motebook.reference.ProtectionFactor.Seal;
  * and UK practice.
  *
  * @param latest the latest test up to that day
+ * @param result what that test came to
  * @param until the last day on which it is in date
  * @param untested why the test does not count, if it does not
  * @param objections why the fit is not counted on, hair under the seal among the reasons
  */
 record FitStanding(
     Optional<FitTest> latest,
+    Optional<FitResult> result,
     Optional<LocalDate> until,
     Optional<String> untested,
     List<Objection> objections) {
-  /** The most that a test by taste or smell is worth: a fit factor of 100 over ten, (f)(6). */
-  static final double QUALITATIVE_MOST = 10;
-
   static FitStanding of(
       Gear gear, Respirator mask, Seal seal, String person, LocalDate day, CareRules rules) {
     Optional<FitTest> latest =
@@ -43,7 +40,11 @@ record FitStanding(
     Optional<String> untested = against(gear, mask, seal, person, day, latest, until);
     untested.map(why -> untested(why, mask, seal, person, day)).ifPresent(objections::add);
     hair(gear, person, day).ifPresent(objections::add);
-    return new FitStanding(latest, until, untested, objections);
+    return new FitStanding(latest, result(latest, mask, seal), until, untested, objections);
+  }
+
+  private static Optional<FitResult> result(Optional<FitTest> test, Respirator mask, Seal seal) {
+    return test.map(one -> FitResult.of(one, mask.scheme(), seal));
   }
 
   private static Optional<String> against(
@@ -59,7 +60,7 @@ record FitStanding(
       return Optional.of("No fit test of " + whom + " is on record");
     }
     FitTest test = latest.get();
-    if (!passed(test, mask.scheme(), seal)) {
+    if (!FitResult.of(test, mask.scheme(), seal).passed()) {
       return Optional.of("The fit test of " + whom + " on " + test.date() + " was not passed");
     }
     if (day.isAfter(until.orElseThrow())) {
@@ -82,11 +83,6 @@ record FitStanding(
     return gear.fit(FaceChange.class, person).stream()
         .filter(change -> change.date().isAfter(tested) && !change.date().isAfter(day))
         .reduce((earlier, later) -> later);
-  }
-
-  /** Whether a test was passed: OSHA by the overall factor, the UK by every exercise. */
-  static boolean passed(FitTest test, Scheme scheme, Seal seal) {
-    return FitResult.of(test, scheme, seal).passed();
   }
 
   private static Objection untested(
@@ -120,7 +116,6 @@ record FitStanding(
 
   /** What the test that counts leaves of an assigned factor. */
   double most(double apf) {
-    boolean told = latest.filter(test -> test.method() instanceof Qualitative).isPresent();
-    return told ? Math.min(apf, QUALITATIVE_MOST) : apf;
+    return result.map(test -> test.credited(apf)).orElse(apf);
   }
 }

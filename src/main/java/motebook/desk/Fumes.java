@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import motebook.desk.VapourReport.OfSession;
 import motebook.desk.VapourReport.OfSolvent;
+import motebook.model.VapourLimits;
 import motebook.reference.Solvent;
 import motebook.science.Estimate;
 import motebook.science.LognormalSum;
@@ -32,14 +33,14 @@ final class Fumes {
   }
 
   /** Answers for a day already reckoned; empty where no vapour was breathed. */
-  static Optional<VapourReport> of(DayReckoning day, VapourLimits limits) {
+  static Optional<VapourReport> of(DayReckoning day) {
     if (day.sources().stream().allMatch(s -> s.session().work().amounts().isEmpty())) {
       return Optional.empty();
     }
     VapourReckoning vapour = new VapourReckoning(day);
     return vapour.breathed().isEmpty()
         ? Optional.empty()
-        : Optional.of(new Fumes(vapour, limits).report());
+        : Optional.of(new Fumes(vapour, day.shop().settings().vapourLimits()).report());
   }
 
   private VapourReport report() {
@@ -64,7 +65,7 @@ final class Fumes {
                     e.getKey(),
                     e.getValue(),
                     inside.getOrDefault(e.getKey(), 0.0),
-                    limits.of(e.getKey())))
+                    VapourLimit.of(e.getKey(), limits)))
         .sorted(Comparator.comparingDouble(Fumes::nearness).reversed())
         .toList();
   }
@@ -76,7 +77,8 @@ final class Fumes {
   /** What a finish at a concentration, mg/m³, adds to the index of 29 CFR 1910.1000(d)(2). */
   private double index(Drying finish, double mgPerM3) {
     return VapourReckoning.parts(finish, mgPerM3).entrySet().stream()
-        .mapToDouble(e -> limits.of(e.getKey()).map(f -> e.getValue() / f.ppm()).orElse(0.0))
+        .mapToDouble(
+            e -> VapourLimit.of(e.getKey(), limits).map(f -> e.getValue() / f.ppm()).orElse(0.0))
         .sum();
   }
 

@@ -1,16 +1,19 @@
 package motebook.desk;
 
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import motebook.model.Sample;
 import motebook.reference.Limit;
-import motebook.science.LognormalSum.Term;
+import motebook.science.Doubts;
+import motebook.science.Fit;
 import motebook.science.Observation;
 import motebook.science.Observation.Share;
 import motebook.science.Posterior;
@@ -18,13 +21,18 @@ import motebook.science.Posterior;
 /** What the shop's own samples taught about every source's emission. */
 public final class Learned {
   /** A book without samples: every figure is as published. */
-  public static final Learned NOTHING = new Learned(Map.of(), Posterior.NONE);
+  public static final Learned NOTHING = new Learned(Map.of(), Map.of(), Posterior.NONE);
 
   private final Map<Sample, Observation> observations;
+  private final Map<Sample, Kind> mainly;
+  private IdentityHashMap<Observation, Fit> fits;
   private final Posterior posterior;
+  private final Map<Doubts, Posterior.Outcome> kinds = new ConcurrentHashMap<>();
 
-  private Learned(Map<Sample, Observation> observations, Posterior posterior) {
+  private Learned(
+      Map<Sample, Observation> observations, Map<Sample, Kind> mainly, Posterior posterior) {
     this.observations = observations;
+    this.mainly = mainly;
     this.posterior = posterior;
   }
 
@@ -36,15 +44,17 @@ public final class Learned {
    */
   public static Learned from(List<Sample> samples, Function<Sample, DayReckoning> reckon) {
     Map<Sample, Observation> observations = new LinkedHashMap<>();
+    Map<Sample, Kind> mainly = new HashMap<>();
     for (Sample sample : samples) {
-      List<Share> shares = shares(sample, reckon.apply(sample));
-      if (!shares.isEmpty()) {
-        observations.put(sample, observation(sample, shares));
+      Map<Source, Double> means = means(sample, reckon.apply(sample));
+      if (!means.isEmpty()) {
+        observations.put(sample, observation(sample, shares(means)));
+        mainly(means).ifPresent(kind -> mainly.put(sample, kind));
       }
     }
     return observations.isEmpty()
         ? NOTHING
-        : new Learned(observations, Posterior.of(List.copyOf(observations.values())));
+        : new Learned(observations, mainly, Posterior.of(List.copyOf(observations.values())));
   }
 
   private static Observation observation(Sample sample, List<Share> shares) {
@@ -58,18 +68,35 @@ public final class Learned {
   }
 
   /** What each source was thought to add to the mean of what the person breathed meanwhile. */
-  private static List<Share> shares(Sample sample, DayReckoning day) {
+  private static Map<Source, Double> means(Sample sample, DayReckoning day) {
     ToDoubleFunction<Portion> amount =
         day.amount(Limit.Fraction.valueOf(sample.fraction().toUpperCase(Locale.ROOT)));
-    List<Share> shares = new ArrayList<>();
+    Map<Source, Double> means = new LinkedHashMap<>();
     for (Source source : day.sources()) {
       Portion breathed = day.breathed(source, sample.fromMinute(), sample.toMinute());
       double mean = amount.applyAsDouble(breathed) / sample.minutes();
       if (mean > 0) {
-        shares.add(share(mean, source.doubts()));
+        means.put(source, mean);
       }
     }
-    return shares;
+    return means;
+  }
+
+  private static List<Share> shares(Map<Source, Double> means) {
+    return means.entrySet().stream()
+        .map(entry -> share(entry.getValue(), entry.getKey().doubts().variances()))
+        .toList();
+  }
+
+  /** The operation that more than half of the sampled dust is thought to come from. */
+  private static Optional<Kind> mainly(Map<Source, Double> means) {
+    double all = means.values().stream().mapToDouble(Double::doubleValue).sum();
+    Map<String, Double> byOperation = new HashMap<>();
+    means.forEach((source, mean) -> byOperation.merge(source.operation().key(), mean, Double::sum));
+    return means.entrySet().stream()
+        .filter(entry -> byOperation.get(entry.getKey().operation().key()) > all / 2)
+        .max(Map.Entry.comparingByValue())
+        .map(entry -> entry.getKey().kind());
   }
 
   private static Share share(double mean, Map<String, Double> doubts) {
@@ -86,9 +113,33 @@ public final class Learned {
 
   /** A source by what was learned. */
   Source source(Source published) {
-    return observations.isEmpty()
-        ? published
-        : published.learned(posterior.applied(new Term(published.mgPerMin(), published.doubts())));
+    if (observations.isEmpty() || published.kind().own().isEmpty()) {
+      return published;
+    }
+    Doubts ofKind = published.kind().doubts();
+    return published.learned(
+        kinds.computeIfAbsent(ofKind, posterior::outcome), posterior.part(published.own()));
+  }
+
+  /** The kind of work that gave most of a sample, where one operation gave more than half of it. */
+  Optional<Kind> mainly(Sample sample) {
+    return Optional.ofNullable(mainly.get(sample));
+  }
+
+  /** How each sample agrees with all the others; reckoned when it is first asked for. */
+  synchronized IdentityHashMap<Observation, Fit> fits() {
+    if (fits == null) {
+      fits = posterior.fits();
+    }
+    return fits;
+  }
+
+  /** The samples that lie too far from all else that is known, in the order of the book. */
+  List<Sample> contradicting() {
+    return observations.entrySet().stream()
+        .filter(entry -> fits().get(entry.getValue()).disagrees(entry.getValue()))
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   /** What each sample that taught something stands for. */

@@ -2,6 +2,7 @@ package motebook.desk;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -24,11 +25,15 @@ import motebook.science.CartridgeUse;
  * the face that wears it; each thing in the air apart.
  */
 final class MaskRule implements CreditRule {
+  private static final String NOT_FOR_OIL =
+      "An oil finish was used: where it is sprayed, class N is not for its mist, but R or P.";
+
   private final Gear gear;
   private final Masks masks;
   private final ElementCare elements;
   private final InTheAir air;
   private final CareRules rules;
+  private final IdentityHashMap<Session, Credit> credits = new IdentityHashMap<>();
 
   MaskRule(Gear gear, Masks masks, ElementCare elements, CareRules rules) {
     this.gear = gear;
@@ -40,7 +45,10 @@ final class MaskRule implements CreditRule {
 
   @Override
   public Credit credit(Session session) {
-    return session.work().mask().map(mask -> credit(session, mask)).orElse(Credit.NONE);
+    Optional<MaskUse> mask = session.work().mask();
+    return mask.isEmpty()
+        ? Credit.NONE
+        : credits.computeIfAbsent(session, any -> credit(session, mask.get()));
   }
 
   private Credit credit(Session session, MaskUse use) {
@@ -151,6 +159,9 @@ final class MaskRule implements CreditRule {
                 + " is on record; it comes before a fit test and before wearing a respirator.");
       }
       notes.addAll(unheld());
+      if (on.stream().anyMatch(one -> one.elementClass().classN()) && elements.oil(session)) {
+        notes.add(NOT_FOR_OIL);
+      }
       return notes;
     }
 

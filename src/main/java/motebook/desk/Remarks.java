@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import motebook.model.Sample;
 import motebook.reference.Limit;
 
 /** What a reader must know beside the figures of a day. */
 final class Remarks {
+  private static final int NAMED = 3;
+
   private Remarks() {}
 
   static List<String> of(DayReckoning day, Optional<HeldLimit> limit) {
@@ -28,12 +32,30 @@ final class Remarks {
                         + day.shop().settings().totalConversion()
                         + " times total."));
     outdoorNeighbours(day).ifPresent(remarks::add);
+    contradiction(day).ifPresent(remarks::add);
     day.sources().stream()
         .filter(day::isOwn)
         .flatMap(own -> day.credit(own).notes().stream())
         .distinct()
         .forEach(remarks::add);
     return remarks;
+  }
+
+  /** A sample that cannot go with the rest moves every estimate, so every day says so. */
+  private static Optional<String> contradiction(DayReckoning day) {
+    List<Sample> far = day.shop().learned().contradicting();
+    return far.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Measured and estimated contradict each other by more than three deviations in "
+                + (far.size() == 1 ? "sample " : "samples ")
+                + far.stream()
+                    .limit(NAMED)
+                    .map(sample -> sample.id() + " of " + sample.date())
+                    .collect(Collectors.joining(", "))
+                + (far.size() > NAMED ? " and " + (far.size() - NAMED) + " more" : "")
+                + "; every estimate leans on them: check their times, their unit and what was"
+                + " logged then.");
   }
 
   private static Optional<String> outdoorNeighbours(DayReckoning day) {

@@ -15,6 +15,7 @@ public final class Reviews {
   private final String person;
   private final Map<LocalDate, List<Session>> byDate;
   private final Function<LocalDate, Shop> shops;
+  private final Function<LocalDate, WeekWear> wear;
   private final Map<LocalDate, OptionalDouble> means = new HashMap<>();
 
   /**
@@ -22,11 +23,17 @@ public final class Reviews {
    *
    * @param byDate everybody's sessions by their date
    * @param shops the shop on a day
+   * @param wear what the week from a Monday used up of masks and filters
    */
-  Reviews(String person, Map<LocalDate, List<Session>> byDate, Function<LocalDate, Shop> shops) {
+  Reviews(
+      String person,
+      Map<LocalDate, List<Session>> byDate,
+      Function<LocalDate, Shop> shops,
+      Function<LocalDate, WeekWear> wear) {
     this.person = person;
     this.byDate = Map.copyOf(byDate);
     this.shops = shops;
+    this.wear = wear;
   }
 
   /** A day, source by source. */
@@ -69,7 +76,8 @@ public final class Reviews {
         worked(monday.minusWeeks(1))
             ? new Weeks(List.of(report(monday.minusWeeks(1)), week)).change()
             : Optional.empty(),
-        BestChange.of(week, days));
+        BestChange.of(week, days),
+        wear.apply(monday));
   }
 
   /** The headline figure of a week's mean outside, mg/m³; empty for a week without work. */

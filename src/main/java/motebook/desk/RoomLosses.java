@@ -2,21 +2,46 @@ package motebook.desk;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import motebook.model.Surroundings;
 import motebook.reference.Control;
 import motebook.science.Dust;
 import motebook.science.Loss;
 
-/**
- * How fast the air of a room loses what is in it, over one day.
- *
- * @param room as it is on that day
- * @param sources everything that was done in it, by anyone
- */
-record RoomLosses(Surroundings.Indoors room, List<Source> sources) {
+/** How fast the air of a room loses what is in it, over one day. */
+final class RoomLosses {
+  private final Surroundings.Indoors room;
+  private final List<Source> cleaned;
+  private final List<Source> opened;
+  private final List<Source> fanned;
+  private final int[] knots;
+
+  /**
+   * A day of a room.
+   *
+   * @param room as it is on that day
+   * @param sources everything that was done in it, by anyone
+   */
+  RoomLosses(Surroundings.Indoors room, List<Source> sources) {
+    this.room = room;
+    cleaned = using(Control.AIR_CLEANER, sources);
+    opened = using(Control.DOORS_OPEN, sources);
+    fanned = using(Control.WINDOW_FAN, sources);
+    knots = knots(sources);
+  }
+
+  private static List<Source> using(String control, List<Source> sources) {
+    return sources.stream().filter(source -> source.uses(control)).toList();
+  }
+
+  private int[] knots(List<Source> sources) {
+    IntStream.Builder knots = IntStream.builder().add(0).add(RoomDay.DAY_ENDS);
+    sources.forEach(source -> knots.add(source.from()).add(source.to()));
+    cleaned.forEach(
+        source -> knots.add(Math.min(RoomDay.DAY_ENDS, source.to() + room.cleanerRunOnMinutes())));
+    return knots.build().sorted().distinct().toArray();
+  }
 
   /** For one kind of dust, which settles and which an air cleaner takes out. */
   List<Loss> of(Dust dust) {
@@ -29,48 +54,35 @@ record RoomLosses(Surroundings.Indoors room, List<Source> sources) {
   }
 
   private List<Loss> between(IntToDoubleFunction perMinute) {
-    List<Loss> losses = new ArrayList<>();
-    Integer from = null;
-    for (Integer to : knots()) {
-      if (from != null) {
-        losses.add(new Loss(from, to, perMinute.applyAsDouble(from)));
-      }
-      from = to;
+    List<Loss> losses = new ArrayList<>(knots.length);
+    for (int i = 1; i < knots.length; i++) {
+      losses.add(new Loss(knots[i - 1], knots[i], perMinute.applyAsDouble(knots[i - 1])));
     }
     return losses;
   }
 
-  private Set<Integer> knots() {
-    Set<Integer> knots = new TreeSet<>(List.of(0, RoomDay.DAY_ENDS));
-    for (Source source : sources) {
-      knots.add(source.from());
-      knots.add(source.to());
-      if (source.uses(Control.AIR_CLEANER)) {
-        knots.add(Math.min(RoomDay.DAY_ENDS, source.to() + room.cleanerRunOnMinutes()));
-      }
-    }
-    return knots;
-  }
-
   // The room has one cleaner and one fan: used by two sessions at once, each still counts once.
   private double rate(int minute, double settlingPerHour, double cleanedM3PerMin) {
-    boolean open = running(Control.DOORS_OPEN, minute, 0);
-    double fan = running(Control.WINDOW_FAN, minute, 0) ? room.fanFlowM3PerMin().orElse(0) : 0;
+    double fan = running(fanned, minute, 0) ? room.fanFlowM3PerMin().orElse(0) : 0;
     return Loss.rate(
-        open ? room.openAirChangesPerHour() : room.airChangesPerHour(),
+        running(opened, minute, 0) ? room.openAirChangesPerHour() : room.airChangesPerHour(),
         settlingPerHour,
         cleanedM3PerMin + fan,
         room.volumeM3());
   }
 
   private double cleaned(int minute) {
-    return running(Control.AIR_CLEANER, minute, room.cleanerRunOnMinutes())
+    return running(cleaned, minute, room.cleanerRunOnMinutes())
         ? room.cleanerFlowM3PerMin().orElse(0)
         : 0;
   }
 
-  private boolean running(String control, int minute, int runOn) {
-    return sources.stream()
-        .anyMatch(s -> s.uses(control) && s.from() <= minute && minute < s.to() + runOn);
+  private static boolean running(List<Source> sources, int minute, int runOn) {
+    for (Source source : sources) {
+      if (source.from() <= minute && minute < source.to() + runOn) {
+        return true;
+      }
+    }
+    return false;
   }
 }

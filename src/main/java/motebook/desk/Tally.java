@@ -19,6 +19,11 @@ import motebook.model.Work;
  */
 record Tally(List<Wear> worn, List<Wear> recent, Pace pace, LocalDate today) {
 
+  /** The same clock run by some of the sessions alone, at the same pace. */
+  Tally of(List<Wear> some) {
+    return new Tally(some, recent, pace, today);
+  }
+
   /**
    * The clock of a sum that never falls as sessions are added.
    *

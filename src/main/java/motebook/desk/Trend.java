@@ -48,10 +48,12 @@ public record Trend(int weeks, List<Point> points, Optional<Found> found) {
    * @param slope Sen's, mg/m³ a week, weeks off counted in the distance
    */
   public record Found(MannKendall test, SenSlope slope) {
-    /** Whether there is a trend to speak of: -1 falling, 1 rising, 0 none that is clear. */
+    /**
+     * Whether there is a trend to speak of: -1 falling, 1 rising, 0 none that is clear. The test
+     * and the 90 % interval of the slope must both say so.
+     */
     public int direction() {
-      boolean clear = test.pTwoSided() < CLEAR_BELOW && slope.perStep() != 0;
-      return clear ? (int) Math.signum(slope.perStep()) : 0;
+      return test.pTwoSided() < CLEAR_BELOW ? slope.direction() : 0;
     }
   }
 

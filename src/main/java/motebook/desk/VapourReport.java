@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import motebook.model.Session;
+import motebook.model.VapourLimits;
 import motebook.reference.Solvent;
 import motebook.science.Estimate;
 
@@ -41,7 +42,7 @@ public record VapourReport(
    * @param limit what it is held against; empty where there is none
    */
   public record OfSolvent(
-      Solvent solvent, double outsidePpm, double insidePpm, Optional<VapourLimits.Figure> limit) {}
+      Solvent solvent, double outsidePpm, double insidePpm, Optional<VapourLimit> limit) {}
 
   /**
    * One session of the person.

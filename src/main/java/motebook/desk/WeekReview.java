@@ -18,6 +18,7 @@ import motebook.reference.Caution;
  * @param year the trend of the last 52 weeks up to it
  * @param change what changed against the week before, if both have work
  * @param best the one change that would have helped most, if any would have
+ * @param wear what it used up of masks and filters
  */
 public record WeekReview(
     WeekReport week,
@@ -27,7 +28,8 @@ public record WeekReview(
     Trend quarter,
     Trend year,
     Optional<Weeks.Change> change,
-    Optional<BestChange> best) {
+    Optional<BestChange> best,
+    WeekWear wear) {
 
   public WeekReview {
     longDays = List.copyOf(longDays);

@@ -1,10 +1,13 @@
 package motebook.entry;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import motebook.model.Amount;
 
 /**
@@ -19,6 +22,8 @@ final class Amounts {
   // Exact: a US gallon is 231 cubic inches of 2.54 cm.
   private static final double GALLON_ML = 231 * 2.54 * 2.54 * 2.54;
   private static final double LITRE_ML = 1000;
+  private static final int FEW_DECIMALS = 2;
+  private static final List<String> THIRDS = List.of("1/3", "2/3");
 
   // A comma and three digits may be a thousands mark, so they are no decimal.
   private static final String NUMBER =
@@ -28,21 +33,39 @@ final class Amounts {
 
   /** A unit, the ways in which it is written, and the millilitres in it. */
   private enum Unit {
-    MILLILITRE("ml|millilit(?:re|er)s?", 1),
-    LITRE("l|lit(?:re|er)s?", LITRE_ML),
-    FLUID_OUNCE("fl\\.? ?oz\\.?|fluid ounces?", GALLON_ML / 128),
-    PINT("pt|pints?", GALLON_ML / 8),
-    QUART("qt|quarts?", GALLON_ML / 4),
-    GALLON("gal|gallons?", GALLON_ML);
+    MILLILITRE("ml", "ml|millilit(?:re|er)s?", 1),
+    LITRE("l", "l|lit(?:re|er)s?", LITRE_ML),
+    FLUID_OUNCE(" fl oz", "fl\\.? ?oz\\.?|fluid ounces?", GALLON_ML / 128),
+    PINT(" pint", "pt|pints?", GALLON_ML / 8),
+    QUART(" quart", "qt|quarts?", GALLON_ML / 4),
+    GALLON(" gallon", "gal|gallons?", GALLON_ML);
 
+    // Of two that say it as shortly, the larger one.
+    private static final List<Unit> AMERICAN = List.of(GALLON, QUART, PINT, FLUID_OUNCE);
+
+    private final String ending;
     private final Pattern pattern;
     private final double millilitres;
 
-    Unit(String written, double millilitres) {
+    Unit(String ending, String written, double millilitres) {
+      this.ending = ending;
       pattern =
           Pattern.compile(
               NUMBER + " *(?:" + written + ")" + Durations.END, Pattern.CASE_INSENSITIVE);
       this.millilitres = millilitres;
+    }
+
+    /** The amount in this unit, where few digits say exactly what is kept of it. */
+    private Optional<String> inFew(double amount) {
+      String few =
+          BigDecimal.valueOf(amount / millilitres)
+              .setScale(FEW_DECIMALS, RoundingMode.HALF_EVEN)
+              .stripTrailingZeros()
+              .toPlainString();
+      return Stream.concat(Stream.of(few), THIRDS.stream())
+          .filter(said -> Amount.kept(number(said) * millilitres) == Amount.kept(amount))
+          .findFirst()
+          .map(said -> said + ending);
     }
   }
 
@@ -86,8 +109,27 @@ final class Amounts {
     return Math.round(amount.millilitres() * share * 10);
   }
 
-  /** An amount as the line writes it. */
+  /**
+   * An amount as the line writes it, so that it reads as the same amount again: in the units of the
+   * United States where they say shortly what takes many digits in millilitres.
+   */
   static String written(double millilitres) {
-    return BigDecimal.valueOf(millilitres).stripTrailingZeros().toPlainString() + "ml";
+    double tenths = millilitres * 10;
+    if (tenths == Math.rint(tenths)) {
+      return inMillilitres(millilitres);
+    }
+    return Unit.AMERICAN.stream()
+        .flatMap(unit -> unit.inFew(millilitres).stream())
+        .min(Comparator.comparingInt(Amounts::digits))
+        .orElseGet(() -> inMillilitres(millilitres));
+  }
+
+  private static int digits(String amount) {
+    return amount.indexOf(' ');
+  }
+
+  private static String inMillilitres(double millilitres) {
+    return BigDecimal.valueOf(millilitres).stripTrailingZeros().toPlainString()
+        + Unit.MILLILITRE.ending;
   }
 }

@@ -138,6 +138,9 @@ final class Completion {
   private void names(Reading reading, Slot slot, int from) {
     Vocabulary vocabulary = reader.names().of(slot);
     for (Vocabulary.Entry entry : vocabulary.entries()) {
+      if (gone(slot, entry)) {
+        continue;
+      }
       if (slot != Slot.CONTROL || serves(reading, entry)) {
         ending(vocabulary, entry, from).ifPresent(end -> found.add(typed + end));
       }
@@ -145,6 +148,11 @@ final class Completion {
   }
 
   /** What finishes a name so that it names this entry alone; empty where nothing does. */
+  private boolean gone(Slot slot, Vocabulary.Entry entry) {
+    return slot == Slot.FINISH
+        && !scene.finishes().get().finish(entry.key()).inUseOn(scene.today());
+  }
+
   private Optional<String> ending(Vocabulary vocabulary, Vocabulary.Entry entry, int from) {
     List<String> ends = new ArrayList<>(new NameEndings(line, from).of(entry));
     ends.removeIf(end -> end.isBlank() || !namesOnly(vocabulary, entry, from, typed + end));

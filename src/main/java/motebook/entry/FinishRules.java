@@ -5,6 +5,7 @@ import java.util.Optional;
 import motebook.entry.WorkRules.Breach;
 import motebook.model.Amount;
 import motebook.model.Work;
+import motebook.reference.Finish;
 import motebook.reference.Finishes;
 import motebook.reference.Operation;
 
@@ -24,9 +25,18 @@ final class FinishRules {
     Finishes finishes = scene.finishes().get();
     return work.amounts().stream()
         .map(Amount::finish)
-        .filter(key -> !finishes.holds(key))
+        .filter(key -> !finishes.holds(key) || !finishes.finish(key).inUseOn(work.date()))
         .findFirst()
-        .map(key -> new Breach(Slot.FINISH, key, unknown(key, finishes)));
+        .map(key -> new Breach(Slot.FINISH, key, fault(key, finishes, scene)));
+  }
+
+  private static String fault(String key, Finishes finishes, Scene scene) {
+    return finishes.holds(key) ? retired(finishes.finish(key)) : unknown(key, finishes, scene);
+  }
+
+  private static String retired(Finish finish) {
+    return "%s was retired on %s. If it is used again, enter its data sheet again: motebook gear add finish \"%s\" --replace"
+        .formatted(finish.name(), finish.retiredOn().orElseThrow(), finish.name());
   }
 
   private static String notUsed(Operation operation, Scene scene) {
@@ -39,8 +49,8 @@ final class FinishRules {
         .formatted(Saying.name(operation), Wording.list(users, "and"));
   }
 
-  private static String unknown(String key, Finishes finishes) {
-    return "\"%s\" is no finish. Known are %s."
-        .formatted(key, Wording.list(finishes.all().stream().map(Saying::finish).toList(), "and"));
+  private static String unknown(String key, Finishes finishes, Scene scene) {
+    List<String> known = finishes.inUseOn(scene.today()).stream().map(Saying::finish).toList();
+    return "\"%s\" is no finish. Known are %s.".formatted(key, Wording.list(known, "and"));
   }
 }

@@ -2,6 +2,7 @@ package motebook.entry;
 
 import java.util.List;
 import java.util.stream.Stream;
+import motebook.model.Amount;
 import motebook.model.Refusal;
 import motebook.model.Work;
 
@@ -56,9 +57,14 @@ public final class SpokenLine {
     return work.amounts().isEmpty() ? "" : Saying.amounts(work.amounts(), scene.finishes().get());
   }
 
+  /** One amount as the line says it, such as {@code 250ml} or {@code 8 fl oz}. */
+  public static String amount(Amount amount) {
+    return Amounts.written(amount.millilitres());
+  }
+
   /** Every finish with an amount before it, as an example of each. */
   public static List<String> exampleAmounts(Scene scene) {
-    return scene.finishes().get().all().stream()
+    return scene.finishes().get().inUseOn(scene.today()).stream()
         .map(finish -> Amounts.EXAMPLE + " " + Saying.finish(finish))
         .toList();
   }

@@ -357,6 +357,29 @@ public final class Book implements AutoCloseable {
   }
 
   /**
+   * The same together with the name of the book's own person and the air of its usual place, as one
+   * change.
+   *
+   * @param name what the person is called from now on
+   * @param air the figures of the place on all its days, from the figures as they were; empty where
+   *     they stay
+   * @throws Refusal as {@link #change(Settings, String)}, {@link #renamePerson} and {@link
+   *     #changePlace}
+   */
+  public void change(
+      Settings settings, String name, Optional<UnaryOperator<Surroundings>> air, String what) {
+    changes.make(
+        what,
+        () -> {
+          preferences.write(settings);
+          if (!name.equals(settings.person())) {
+            people.rename(settings.person(), name);
+          }
+          air.ifPresent(figures -> places.change(settings.place(), figures, Optional.empty()));
+        });
+  }
+
+  /**
    * Takes back the last change that still stands and is not itself an undo, so that repeated undo
    * walks back.
    *

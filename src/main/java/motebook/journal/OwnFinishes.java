@@ -10,6 +10,7 @@ import java.util.Set;
 import motebook.model.OwnFinish;
 import motebook.model.Refusal;
 import motebook.model.Text;
+import motebook.reference.Finishes;
 
 /** The finishes that the owner entered from makers' data sheets. */
 public final class OwnFinishes {
@@ -41,7 +42,8 @@ public final class OwnFinishes {
         row.getString("name"),
         row.getString("dries_like"),
         row.getDouble("volatile_g_per_l"),
-        solvents(row.getString("solvents")));
+        solvents(row.getString("solvents")),
+        Row.optional(row, "retired_on").map(LocalDate::parse));
   }
 
   /** A line each: the solvent, a tab, its share. */
@@ -78,11 +80,65 @@ public final class OwnFinishes {
         "Changed finish " + sheet.name(),
         () -> {
           long old = known().idOf(sheet.name());
-          store.run("finish-solvents-delete", old);
-          store.run("finish-delete", old);
+          delete(old, sheet.name());
           write(sheet);
           return sheet;
         });
+  }
+
+  private void delete(long id, String name) {
+    store.run("finish-take-back", Text.folded(name));
+    store.run("finish-solvents-delete", id);
+    store.run("finish-delete", id);
+  }
+
+  /** Whether there is a data sheet of that name, whatever its case. */
+  public boolean holds(String name) {
+    return all().stream().anyMatch(sheet -> Text.folded(sheet.name()).equals(Text.folded(name)));
+  }
+
+  /** What became of a data sheet that was to be removed. */
+  public enum Removed {
+    /** No session refers to it. */
+    DELETED,
+    /** The shipped finish of that name counts again, in every session. */
+    SHIPPED_AGAIN,
+    /** Sessions refer to it: it stays for them and is not used in new ones. */
+    RETIRED
+  }
+
+  /**
+   * Takes a data sheet out. One that sessions refer to by a name of its own is retired instead,
+   * since they could not be reckoned without.
+   *
+   * @param on the last day on which it may have been used, if it is retired
+   * @throws Refusal if there is none of that name, or it was retired already
+   */
+  public Removed remove(String name, LocalDate on) {
+    return changes.make("Deleted or retired the finish " + name, () -> removed(name, on));
+  }
+
+  private Removed removed(String name, LocalDate on) {
+    Known.Name known = known().get(name);
+    String key = Finishes.shipped().key(known.name());
+    boolean used = store.number("finish-in-sessions", key) > 0;
+    if (used && !Finishes.shipped().holds(key)) {
+      requireInUse(known.name());
+      store.run("finish-retire", Text.folded(known.name()), on);
+      return Removed.RETIRED;
+    }
+    delete(known.id(), known.name());
+    return used ? Removed.SHIPPED_AGAIN : Removed.DELETED;
+  }
+
+  private void requireInUse(String name) {
+    all().stream()
+        .filter(sheet -> sheet.name().equals(name))
+        .flatMap(sheet -> sheet.retiredOn().stream())
+        .forEach(
+            day -> {
+              throw new Refusal("\"%s\" was retired on %s already.".formatted(name, day));
+            });
   }
 
   private void write(OwnFinish sheet) {

@@ -2,17 +2,27 @@ package motebook.journal;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import motebook.model.OwnFigure;
+import motebook.model.OwnFigures;
 import motebook.model.Refusal;
 import motebook.model.Units;
+import motebook.model.VapourLimits;
 
 /** The owner's choices: the one row of settings, and the further ones under a key each. */
 final class Preferences {
   private static final String UNITS = "units";
   private static final String EQUIPMENT = "equipment";
+  private static final String VAPOUR_LIMITS = "vapour-limits";
+
+  /** Begins the key of the day on which an own finish was retired. */
+  private static final String RETIRED_FINISH = "retired-finish:";
 
   private final Store store;
   private final People people;
@@ -42,7 +52,27 @@ final class Preferences {
         row.getDouble("total_conversion"),
         row.getInt("gap_minutes"),
         Units.valueOf(further.getOrDefault(UNITS, Units.METRIC.name())),
-        keys(further.getOrDefault(EQUIPMENT, "")));
+        keys(further.getOrDefault(EQUIPMENT, "")),
+        VapourLimits.of(further.getOrDefault(VAPOUR_LIMITS, VapourLimits.STRICTER.key())),
+        figures(further));
+  }
+
+  private static OwnFigures figures(Map<String, String> further) {
+    Map<OwnFigure, Double> chosen = new EnumMap<>(OwnFigure.class);
+    for (OwnFigure figure : OwnFigure.values()) {
+      if (further.containsKey(figure.key())) {
+        chosen.put(figure, number(figure, further.get(figure.key())));
+      }
+    }
+    return new OwnFigures(chosen);
+  }
+
+  private static double number(OwnFigure figure, String value) {
+    try {
+      return Double.parseDouble(value);
+    } catch (NumberFormatException e) {
+      throw new Refusal("The " + figure.key() + " is no number: \"" + value + "\".");
+    }
   }
 
   /**
@@ -53,6 +83,21 @@ final class Preferences {
   static void check(String key, String value) {
     if (key.equals(UNITS) && Arrays.stream(Units.values()).noneMatch(u -> u.name().equals(value))) {
       throw new Refusal("The units are METRIC or US, not \"" + value + "\".");
+    }
+    if (key.equals(VAPOUR_LIMITS)) {
+      VapourLimits.of(value);
+    }
+    if (key.startsWith(RETIRED_FINISH)) {
+      requireDay(value);
+    }
+    figures(Map.of(key, value));
+  }
+
+  private static void requireDay(String value) {
+    try {
+      LocalDate.parse(value);
+    } catch (DateTimeParseException e) {
+      throw new Refusal("A finish was retired on \"" + value + "\", which is no date: 2026-03-02.");
     }
   }
 
@@ -72,6 +117,12 @@ final class Preferences {
         settings.gapMinutes());
     put(UNITS, settings.units() == Units.METRIC ? "" : settings.units().name());
     put(EQUIPMENT, String.join(" ", settings.equipment()));
+    boolean stricter = settings.vapourLimits() == VapourLimits.STRICTER;
+    put(VAPOUR_LIMITS, stricter ? "" : settings.vapourLimits().key());
+    for (OwnFigure figure : OwnFigure.values()) {
+      Double chosen = settings.figures().chosen().get(figure);
+      put(figure.key(), chosen == null ? "" : chosen.toString());
+    }
   }
 
   /** What is as shipped is not kept. */

@@ -14,6 +14,11 @@ public record Amount(String finish, double millilitres) {
       throw new IllegalArgumentException("an amount of nothing");
     }
     Checks.within("amount of a finish", millilitres, 0.1, 100_000, "ml");
-    millilitres = Math.rint(millilitres * PARTS) / PARTS;
+    millilitres = kept(millilitres);
+  }
+
+  /** A number of millilitres as an amount keeps it. */
+  public static double kept(double millilitres) {
+    return Math.rint(millilitres * PARTS) / PARTS;
   }
 }

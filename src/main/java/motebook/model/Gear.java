@@ -31,7 +31,7 @@ public record Gear(
   }
 
   private static boolean same(String a, String b) {
-    return Text.folded(a).equals(Text.folded(b));
+    return a.equals(b) || Text.folded(a).equals(Text.folded(b));
   }
 
   /** The respirator of that name, retired or not. */
@@ -56,12 +56,19 @@ public record Gear(
 
   /** The elements on a respirator on a day. */
   public List<Element> elementsOn(String respirator, LocalDate day) {
-    return elementsOf(respirator).stream().filter(e -> e.wornOn(day)).toList();
+    return elements.stream()
+        .filter(e -> e.wornOn(day) && same(e.respirator(), respirator))
+        .toList();
   }
 
   /** The shop filter of that name, retired or not. */
   public Optional<ShopFilter> filter(String name) {
     return filters.stream().filter(f -> same(f.name(), name)).findFirst();
+  }
+
+  /** Whether a respirator, an element in use or a shop filter has the name. */
+  public boolean holds(String name) {
+    return respirator(name).isPresent() || element(name).isPresent() || filter(name).isPresent();
   }
 
   /** What was done to a shop filter, oldest first. */

@@ -1,8 +1,10 @@
 package motebook.model;
 
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A finish as its maker's data sheet tells of it, entered by the owner.
@@ -11,9 +13,14 @@ import java.util.Map;
  * @param like key of the finish that it dries like and shares the cautions of
  * @param volatileGPerL organic vapour that a litre gives off, above 0 to 2000 g/L
  * @param solvents share by weight of each solvent in that vapour, by key; they add to 1
+ * @param retiredOn the last day on which it may have been used; empty while it is in use
  */
 public record OwnFinish(
-    String name, String like, double volatileGPerL, Map<String, Double> solvents) {
+    String name,
+    String like,
+    double volatileGPerL,
+    Map<String, Double> solvents,
+    Optional<LocalDate> retiredOn) {
   // Data sheets round to whole percent.
   private static final double ROUNDING = 0.02;
 
@@ -21,6 +28,11 @@ public record OwnFinish(
     name = Names.check("finish", name);
     Checks.within("volatile content", volatileGPerL, 0.1, 2000, "g/L");
     solvents = Collections.unmodifiableMap(whole(solvents));
+  }
+
+  /** One that is in use. */
+  public OwnFinish(String name, String like, double volatileGPerL, Map<String, Double> solvents) {
+    this(name, like, volatileGPerL, solvents, Optional.empty());
   }
 
   /** The shares scaled so that they add to 1 but for the last digit. */

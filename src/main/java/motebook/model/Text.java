@@ -21,10 +21,26 @@ public final class Text {
 
   /** The text in NFC, without control and format characters, spaces single, ends trimmed. */
   public static String clean(String raw) {
+    if (isClean(raw)) {
+      return raw;
+    }
     StringBuilder kept = new StringBuilder(raw.length());
     raw.codePoints().forEach(c -> append(kept, c));
     // composed last: what is left out may have stood between a letter and its accent
     return Normalizer.normalize(kept.toString().strip(), Normalizer.Form.NFC);
+  }
+
+  // Most texts are plain words of the keyboard, and a long book holds many.
+  private static boolean isClean(String raw) {
+    char before = ' ';
+    for (int i = 0; i < raw.length(); i++) {
+      char c = raw.charAt(i);
+      if (c < ' ' || c > '~' || (c == ' ' && before == ' ')) {
+        return false;
+      }
+      before = c;
+    }
+    return before != ' ' || raw.isEmpty();
   }
 
   private static void append(StringBuilder kept, int c) {

@@ -4,6 +4,7 @@ import java.io.Reader;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What the table of finishes holds and must hold. */
 final class FinishTable {
@@ -35,6 +36,7 @@ final class FinishTable {
             "within_session",
             "later_rate_per_h",
             "solvents",
+            "oil",
             "cautions",
             "grade",
             "basis"),
@@ -51,10 +53,12 @@ final class FinishTable {
         share(row),
         row.positive("later_rate_per_h"),
         parts(row),
+        row.yes("oil"),
         Tables.knownCautions(row, reference.cautionKeys()),
         row.oneOf(Grade.class, "grade"),
         row.word("basis"),
-        false);
+        false,
+        Optional.empty());
   }
 
   private static double share(Row row) {

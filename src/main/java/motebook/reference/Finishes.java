@@ -1,6 +1,7 @@
 package motebook.reference;
 
 import java.io.Reader;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,10 +63,12 @@ public final class Finishes {
         like.withinSession(),
         like.laterPerHour(),
         sheet.solvents(),
+        like.oil(),
         like.cautions(),
         like.grade(),
         "the maker's data sheet, entered by the owner; dries like " + like.name(),
-        true);
+        true,
+        sheet.retiredOn());
   }
 
   /** The key that a name stands for in a session: that of the row it answers to, or its own. */
@@ -83,6 +86,11 @@ public final class Finishes {
 
   public List<Finish> all() {
     return List.copyOf(byKey.values());
+  }
+
+  /** Those that may have been used on a day. */
+  public List<Finish> inUseOn(LocalDate day) {
+    return byKey.values().stream().filter(finish -> finish.inUseOn(day)).toList();
   }
 
   public boolean holds(String key) {

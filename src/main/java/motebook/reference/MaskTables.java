@@ -68,6 +68,7 @@ final class MaskTables {
             "holds",
             "letter",
             "efficiency_percent",
+            "service",
             "rating",
             "basis"),
         row -> element(unique.key(row), row));
@@ -87,8 +88,19 @@ final class MaskTables {
         holds,
         letter(row),
         efficiency,
+        service(row, holds),
         row.text("rating"),
         row.word("basis"));
+  }
+
+  private static ElementClass.Service service(Row row, Set<String> holds) {
+    if (row.text("service").isEmpty()) {
+      return ElementClass.Service.OPEN;
+    }
+    if (!holds.contains(ElementClass.PARTICULATE)) {
+      throw row.wrong("service", "only what holds particles has one");
+    }
+    return row.oneOf(ElementClass.Service.class, "service");
   }
 
   private static String letter(Row row) {

@@ -36,12 +36,20 @@ public final class ClocksReport {
     }
     return Figures.rough(one.hoursWorn())
         + " h worn, "
-        + Figures.rough(one.loadMg().typical())
-        + " mg of dust (up to "
-        + Figures.rough(one.loadMg().high90())
-        + "), open "
+        + dust(one)
+        + "open "
         + one.daysOpen().getAsLong()
         + " days";
+  }
+
+  // Dust goes through what holds gases alone.
+  private static String dust(ElementStanding one) {
+    return one.elementClass().particulate()
+        ? Figures.rough(one.loadMg().typical())
+            + " mg of dust (up to "
+            + Figures.rough(one.loadMg().high90())
+            + "), "
+        : "";
   }
 
   private static String run(FilterStanding one) {

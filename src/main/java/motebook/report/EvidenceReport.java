@@ -21,7 +21,8 @@ public final class EvidenceReport {
   public static Map<String, Object> json(Evidence evidence) {
     return Json.object(
         "samples", evidence.samples().stream().map(EvidenceReport::sample).toList(),
-        "operations", evidence.operations().stream().map(EvidenceReport::lesson).toList());
+        "operations", evidence.operations().stream().map(EvidenceReport::lesson).toList(),
+        "groups", evidence.groups().stream().map(GroupReport::json).toList());
   }
 
   private static Map<String, Object> sample(Line line) {
@@ -69,6 +70,10 @@ public final class EvidenceReport {
       lines.add(
           "Each operation before and after, one session without a control in the default shop:");
       evidence.operations().forEach(lesson -> lines.add(text(lesson)));
+    }
+    if (!evidence.groups().isEmpty()) {
+      lines.add(GroupReport.HEADING);
+      evidence.groups().forEach(group -> lines.addAll(GroupReport.lines(group)));
     }
     return lines;
   }

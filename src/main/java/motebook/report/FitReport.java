@@ -19,8 +19,6 @@ import motebook.reference.ProtectionFactor.Seal;
 
 /** Who is fit to wear what, in words and as JSON. */
 public final class FitReport {
-  private static final double QUALITATIVE_FULL = 10;
-
   private final Allowed allowed;
   private final Gear gear;
 
@@ -67,7 +65,7 @@ public final class FitReport {
   private String most(FitTest test, FitResult result) {
     return result.passed() && seal(test).filter(Seal.FULL::equals).isPresent()
         ? " (so tested, a full facepiece is credited %s at most)"
-            .formatted(Figures.plain(QUALITATIVE_FULL))
+            .formatted(Figures.plain(result.most().orElseThrow()))
         : "";
   }
 

@@ -27,6 +27,7 @@ final class ReviewJson {
         "trend", Json.object("weeks_12", trend(review.quarter()), "weeks_52", trend(review.year())),
         "change", review.change().map(change -> change(change, person)).orElse(null),
         "best_change", review.best().map(best -> best(best, person)).orElse(null),
+        "used_up", WearJson.of(review.wear()),
         "remarks", review.remarks(),
         "cautions", review.cautions().stream().map(Caution::sentence).toList());
   }

@@ -123,7 +123,7 @@ public final class StatisticsReport {
     return upper <= held.limit() ? "kept" : "not kept";
   }
 
-  private static String verdict(Held held) {
+  static String verdict(Held held) {
     return switch (held.verdict()) {
       case KEPT -> "the limit is kept";
       case NOT_KEPT -> "the limit is not kept";

@@ -1,12 +1,11 @@
 package motebook.report;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import motebook.desk.Source;
-import motebook.desk.VapourLimits;
+import motebook.desk.VapourLimit;
 import motebook.desk.VapourReport;
 import motebook.desk.VapourReport.OfSolvent;
 import motebook.model.Amount;
@@ -20,7 +19,7 @@ final class VapourJson {
   static Map<String, Object> of(VapourReport vapour) {
     Map<String, Object> object =
         Json.object(
-            "limits", vapour.limits().name().toLowerCase(Locale.ROOT),
+            "limits", vapour.limits().key(),
             "solvents", vapour.solvents().stream().map(VapourJson::solvent).toList());
     index(object, "mixture_index_outside", vapour.indexOutside());
     index(object, "mixture_index_inside", vapour.indexInside());
@@ -36,8 +35,8 @@ final class VapourJson {
         "solvent", line.solvent().key(),
         "twa_outside_ppm", line.outsidePpm(),
         "twa_inside_ppm", line.insidePpm(),
-        "limit_ppm", line.limit().map(VapourLimits.Figure::ppm).orElse(null),
-        "limit_body", line.limit().map(VapourLimits.Figure::body).orElse(null));
+        "limit_ppm", line.limit().map(VapourLimit::ppm).orElse(null),
+        "limit_body", line.limit().map(VapourLimit::body).orElse(null));
   }
 
   private static void index(Map<String, Object> object, String key, Estimate index) {

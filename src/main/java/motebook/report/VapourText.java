@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import motebook.desk.DayReport;
-import motebook.desk.VapourLimits;
 import motebook.desk.VapourReport;
 import motebook.desk.VapourReport.OfSolvent;
+import motebook.model.VapourLimits;
 import motebook.reference.Solvent;
 import motebook.science.Estimate;
 

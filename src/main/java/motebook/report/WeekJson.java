@@ -18,6 +18,7 @@ public final class WeekJson {
     WeekReport week = review.week();
     Map<String, Object> object = figures(week, day -> day(day, review.longDay(day.date())));
     object.putAll(ReviewJson.of(review));
+    object.put("vapour", VapourWords.object(week));
     return object;
   }
 

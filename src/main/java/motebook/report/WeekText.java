@@ -50,6 +50,7 @@ public final class WeekText {
     review.limit().ifPresent(held -> lines.add("            " + WeekWords.limit(held)));
     lines.add("over limit  " + daysOver(week.daysOverLimit()) + " by the headline figure outside");
     review.longDays().forEach(day -> lines.add("long day    " + WeekWords.longDay(day)));
+    lines.addAll(VapourWords.lines(week));
     return lines;
   }
 
@@ -96,6 +97,7 @@ public final class WeekText {
         .change()
         .ifPresent(change -> lines.add("change      " + WeekWords.change(change, person)));
     review.best().ifPresent(best -> lines.add("would help  " + WeekWords.best(best, person)));
+    WearText.lines(review.wear(), person).forEach(used -> lines.add("used up     " + used));
     review.remarks().forEach(remark -> lines.add("note        " + remark));
     review.cautions().forEach(caution -> lines.add("caution     " + caution.sentence()));
     return lines;

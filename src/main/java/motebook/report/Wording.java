@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import motebook.desk.DayReport;
 import motebook.desk.HeldLimit;
 import motebook.desk.Source;
+import motebook.entry.SpokenLine;
 import motebook.model.Amount;
 import motebook.model.Work;
 import motebook.reference.Limit;
@@ -79,13 +80,27 @@ public final class Wording {
         + amounts(source.session().work().amounts());
   }
 
-  /** {@code using 250 ml lacquer and 50 ml lacquer thinner}; nothing where none was used. */
+  /**
+   * {@code using 250 ml lacquer and 8 fl oz (237 ml) lacquer thinner}; nothing where none was used.
+   */
   private static String amounts(List<Amount> amounts) {
     return amounts.isEmpty()
         ? ""
         : amounts.stream()
-            .map(it -> Figures.plain(it.millilitres()) + " ml " + it.finish().replace('-', ' '))
+            .map(it -> amount(it) + " " + it.finish().replace('-', ' '))
             .collect(Collectors.joining(" and ", " using ", ""));
+  }
+
+  /** {@code 250 ml}; {@code 8 fl oz (237 ml)} where it was said in other units. */
+  static String amount(Amount amount) {
+    String said = SpokenLine.amount(amount);
+    double millilitres = amount.millilitres();
+    return said.endsWith("ml")
+        ? Figures.plain(millilitres) + " ml"
+        : said
+            + " ("
+            + Figures.plain(millilitres < 10 ? millilitres : Math.rint(millilitres))
+            + " ml)";
   }
 
   /** {@code 09:00-10:00}. */

@@ -9,6 +9,12 @@ package motebook.science;
  * @param withoutVariance of that
  */
 public record Fit(double predicted, double variance, double without, double withoutVariance) {
+  private static final double FAR = 3;
+
+  /** Whether it lies so far off, beyond three deviations, that one of the two must be wrong. */
+  public boolean disagrees(Observation observation) {
+    return Math.abs(z(observation)) > FAR;
+  }
 
   /**
    * How many standard deviations the observation lies above what was predicted without it; for a

@@ -3,6 +3,7 @@ package motebook.science;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Iterator;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.CholeskyDecomposition;
@@ -13,62 +14,73 @@ import org.hipparchus.linear.RealVector;
 /**
  * Finds values that a rule leaves where they are.
  *
- * <p>From the last few steps it reckons the mixture of them that would have moved least, and goes
- * on from there (Anderson 1965, J ACM 12:547, from memory): slow creeping and swinging past the
- * place both come to rest in a few steps.
+ * <p>It begins with small shares of each move, which lead towards the rest that is nearest to the
+ * start where there are several; then, from the last few steps, it reckons the mixture of them that
+ * would have moved least, and goes on from there (Anderson 1965, J ACM 12:547, from memory). Where
+ * that leads to no rest, as it may where values pull hard against each other, it begins anew with
+ * small shares alone, then ever smaller ones: slow, but a rule that pushes back is followed to rest
+ * by a share that is small enough.
  */
 final class FixedPoint {
-  private static final int STEPS = 400;
+  private static final int FIRST_STEPS = 25;
+  private static final double FIRST_SHARE = 0.2;
+  private static final int MIXED_STEPS = 200;
   private static final int REMEMBERED = 10;
-  private static final int PLAIN = 15;
-  private static final double FIRST_SHARE = 0.4;
-  private static final double LEAST_SHARE = 0.05;
-  private static final double PROGRESS = 0.9;
+  private static final double[] SHARES = {0.1, 0.05, 0.02};
+  private static final int MOVES = 200;
   private static final double RIDGE = 1e-12;
 
   private final UnaryOperator<RealVector> rule;
   private final Deque<RealVector> moves = new ArrayDeque<>();
   private final Deque<RealVector> goals = new ArrayDeque<>();
+  private RealVector last;
 
   FixedPoint(UnaryOperator<RealVector> rule) {
     this.rule = rule;
   }
 
   /**
-   * Follows the rule until nothing moves farther than a distance, for some hundred steps at most.
+   * Follows the rule until nothing moves farther than a distance, as long as can be waited for.
    *
    * @return the values that the rule made of the last ones
    */
   RealVector from(RealVector start, double still) {
+    Optional<RealVector> found = mixed(start, still);
+    for (int i = 0; found.isEmpty() && i < SHARES.length; i++) {
+      found = steadily(start, still, SHARES[i]);
+    }
+    return found.orElse(last);
+  }
+
+  private Optional<RealVector> steadily(RealVector start, double still, double share) {
     RealVector here = start;
-    double share = FIRST_SHARE;
-    double least = Double.POSITIVE_INFINITY;
-    int plain = 0;
-    int since = 0;
-    for (int step = 0; step < STEPS; step++) {
+    for (int step = 0; step < MOVES / share; step++) {
       RealVector goal = rule.apply(here);
       RealVector move = goal.subtract(here);
-      double moved = move.getLInfNorm();
-      if (moved < still) {
-        return goal;
+      if (move.getLInfNorm() < still) {
+        return Optional.of(goal);
       }
-      since = moved < PROGRESS * least ? 0 : since + 1;
-      least = Math.min(least, moved);
-      if (since > REMEMBERED) { // the mixture leads nowhere: some plain steps, ever shorter ones
-        moves.clear();
-        goals.clear();
-        plain = PLAIN;
-        since = -PLAIN;
-        share = Math.max(LEAST_SHARE, share / 2);
-        least = moved;
+      here = here.combine(1, share, move);
+    }
+    last = here;
+    return Optional.empty();
+  }
+
+  private Optional<RealVector> mixed(RealVector start, double still) {
+    RealVector here = start;
+    for (int step = 0; step < MIXED_STEPS; step++) {
+      RealVector goal = rule.apply(here);
+      RealVector move = goal.subtract(here);
+      if (move.getLInfNorm() < still) {
+        return Optional.of(goal);
       }
       here =
-          plain-- > 0 || moves.isEmpty()
-              ? here.combine(1, share, move)
+          step < FIRST_STEPS
+              ? here.combine(1, FIRST_SHARE, move)
               : goal.subtract(mixture(move, goal));
       remember(move, goal);
     }
-    return here;
+    return Optional.empty();
   }
 
   private void remember(RealVector move, RealVector goal) {

@@ -1,7 +1,5 @@
 package motebook.science;
 
-import java.util.List;
-
 /**
  * The sum of an observation's sources as a lognormal, by {@link LognormalSum}'s formula: {@code Eᵢ
  * = e^(µᵢ+σᵢ²/2)}, {@code σ² = Σ wᵢwⱼ cov(i,j)} with each source's share {@code wᵢ = Eᵢ/ΣE} of the
@@ -35,23 +33,6 @@ final class Forecast {
     }
     variance = quadratic(covariance);
     log = highest + Math.log(sum) - variance / 2;
-  }
-
-  /**
-   * A sum of sources.
-   *
-   * @param logs middle of each source's logarithm
-   * @param loadings what each rests on
-   */
-  static Forecast of(double[] logs, List<Slope> loadings) {
-    double[][] covariance = new double[logs.length][logs.length];
-    for (int i = 0; i < logs.length; i++) {
-      for (int j = 0; j <= i; j++) {
-        covariance[i][j] = loadings.get(i).dot(loadings.get(j));
-        covariance[j][i] = covariance[i][j];
-      }
-    }
-    return new Forecast(logs, covariance);
   }
 
   private double quadratic(double[][] covariance) {

@@ -68,18 +68,18 @@ final class Learning {
         drawn.add(new Target(sketch.getEntry(next), Math.exp(variance)));
         double level = sketch.getEntry(next + 2);
         next += 3;
-        Slope slope = new Slope(common.zero(), group.own().zero());
-        for (Slope source : group.slopes(i)) {
-          slope = slope.plus(Math.max(0, Math.min(sketch.getEntry(next++), 1)), source);
+        double[] weights = new double[group.slopes(i).size()];
+        for (int source = 0; source < weights.length; source++) {
+          weights[source] = Math.max(0, Math.min(sketch.getEntry(next++), 1));
         }
-        ofGroup.add(new Line(level, slope));
+        ofGroup.add(new Line(level, weights));
       }
       newLines.add(ofGroup);
       newTargets.add(drawn);
     }
     lines = newLines;
     targets = newTargets;
-    update = NormalUpdate.of(lines, targets);
+    update = NormalUpdate.of(common, groups, lines, targets);
   }
 
   /** For each observation: its target, the level of its line, the weight of each source. */
@@ -87,20 +87,17 @@ final class Learning {
     List<Double> sketch = new ArrayList<>();
     for (int g = 0; g < groups.size(); g++) {
       for (int i = 0; i < groups.get(g).observations().size(); i++) {
-        List<Slope> slopes = groups.get(g).slopes(i);
-        Forecast forecast = forecast(g, i, slopes);
-        Target target =
-            target(
-                groups.get(g).observations().get(i),
-                first ? new Target(forecast.log(), forecast.variance()) : without(g, i));
+        Outlook outlook = update.outlook(g, groups.get(g).slopes(i));
+        Forecast forecast = forecast(groups.get(g).observations().get(i), outlook);
+        Target target = target(g, i, outlook, forecast, first);
         sketch.add(target.log());
         sketch.add(Math.log(target.variance()));
         double level = forecast.log();
-        for (int s = 0; s < slopes.size(); s++) {
-          level -= forecast.weight(s) * update.mean(g, slopes.get(s));
+        for (int s = 0; s < outlook.means().length; s++) {
+          level -= forecast.weight(s) * outlook.means()[s];
         }
         sketch.add(level);
-        for (int s = 0; s < slopes.size(); s++) {
+        for (int s = 0; s < outlook.means().length; s++) {
           sketch.add(forecast.weight(s));
         }
       }
@@ -108,27 +105,32 @@ final class Learning {
     return new ArrayRealVector(sketch.toArray(Double[]::new));
   }
 
-  private Forecast forecast(int group, int observation, List<Slope> slopes) {
-    Observation observed = groups.get(group).observations().get(observation);
-    double[] logs = new double[slopes.size()];
+  private static Forecast forecast(Observation observed, Outlook outlook) {
+    double[] logs = new double[outlook.means().length];
     for (int s = 0; s < logs.length; s++) {
-      logs[s] = Math.log(observed.shares().get(s).typical()) + update.mean(group, slopes.get(s));
+      logs[s] = Math.log(observed.shares().get(s).typical()) + outlook.means()[s];
     }
-    return Forecast.of(logs, slopes.stream().map(slope -> update.loadings(group, slope)).toList());
+    return new Forecast(logs, outlook.covariance());
   }
 
-  private Target without(int group, int observation) {
+  private Target target(
+      int group, int observation, Outlook outlook, Forecast forecast, boolean first) {
+    Observation observed = groups.get(group).observations().get(observation);
+    if (!observed.below()) {
+      return new Target(observed.log(), observed.variance());
+    }
+    Target without =
+        first
+            ? new Target(forecast.log(), forecast.variance())
+            : without(group, observation, outlook);
+    return Target.below(observed, without.log(), without.variance());
+  }
+
+  private Target without(int group, int observation, Outlook outlook) {
     Line line = lines.get(group).get(observation);
-    Slope rests = update.loadings(group, line.slope());
     return targets
         .get(group)
         .get(observation)
-        .without(line.level() + update.mean(group, line.slope()), rests.dot(rests));
-  }
-
-  private static Target target(Observation observed, Target without) {
-    return observed.below()
-        ? Target.below(observed, without.log(), without.variance())
-        : new Target(observed.log(), observed.variance());
+        .without(line.mean(outlook.means()), line.variance(outlook.covariance()));
   }
 }

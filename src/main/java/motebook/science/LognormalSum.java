@@ -21,29 +21,27 @@ public final class LognormalSum {
    * One term of the sum.
    *
    * @param typical its median, ≥ 0
-   * @param variances of its logarithm, by the name of each part; equal names mean one shared part
-   * @param loadings of its logarithm on independent standard normals, by their names
+   * @param doubts of its logarithm
    */
-  public record Term(double typical, Map<String, Double> variances, Map<String, Double> loadings) {
+  public record Term(double typical, Doubts doubts) {
     /** A term of which nothing was learned. */
     public Term(double typical, Map<String, Double> variances) {
-      this(typical, variances, Map.of());
+      this(typical, new Doubts(variances));
     }
 
     /** The term's mean, {@code typical·e^(σ²/2)}. */
     public double expected() {
-      return typical * Math.exp(variance() / 2);
+      return typical * doubts.expected();
     }
 
     /** Variance of its logarithm. */
     public double variance() {
-      double variance = variances.values().stream().mapToDouble(Double::doubleValue).sum();
-      return variance + loadings.values().stream().mapToDouble(ell -> ell * ell).sum();
+      return doubts.variance();
     }
 
     /** The same with another typical value. */
     public Term of(double otherTypical) {
-      return new Term(otherTypical, variances, loadings);
+      return new Term(otherTypical, doubts);
     }
   }
 
@@ -63,19 +61,53 @@ public final class LognormalSum {
     return terms.stream().mapToDouble(Term::expected).sum();
   }
 
-  private static double covariance(List<Term> terms) {
-    Map<String, Double> variances = new HashMap<>();
-    Map<String, Double> sums = new HashMap<>();
-    Map<String, Double> loaded = new HashMap<>();
-    for (Term term : terms) {
-      variances.putAll(term.variances());
-      double expected = term.expected();
-      term.variances().keySet().forEach(part -> sums.merge(part, expected, Double::sum));
-      term.loadings().forEach((normal, ell) -> loaded.merge(normal, ell * expected, Double::sum));
+  /** A part that terms share, and the expected values of those that have it. */
+  private static final class Shared {
+    private final double variance;
+    private double sum;
+
+    Shared(double variance) {
+      this.variance = variance;
     }
-    return sums.entrySet().stream()
-            .mapToDouble(e -> variances.get(e.getKey()) * e.getValue() * e.getValue())
-            .sum()
-        + loaded.values().stream().mapToDouble(sum -> sum * sum).sum();
+  }
+
+  private static double covariance(List<Term> terms) {
+    Map<String, Shared> parts = new HashMap<>();
+    Map<String, double[]> loaded = new HashMap<>();
+    for (Term term : terms) {
+      double expected = term.expected();
+      if (expected > 0) {
+        add(term.doubts(), expected, parts);
+        term.doubts().rows().forEach((name, row) -> add(row, expected, name, loaded));
+      }
+    }
+    double sum = 0;
+    for (Shared part : parts.values()) {
+      sum += part.variance * part.sum * part.sum;
+    }
+    for (double[] row : loaded.values()) {
+      for (double normal : row) {
+        sum += normal * normal;
+      }
+    }
+    return sum;
+  }
+
+  private static void add(Doubts doubts, double expected, Map<String, Shared> parts) {
+    for (int i = 0; i < doubts.names.length; i++) {
+      Shared part = parts.get(doubts.names[i]);
+      if (part == null) {
+        part = new Shared(doubts.parts[i]);
+        parts.put(doubts.names[i], part);
+      }
+      part.sum += expected;
+    }
+  }
+
+  private static void add(double[] row, double expected, String name, Map<String, double[]> to) {
+    double[] sums = to.computeIfAbsent(name, any -> new double[row.length]);
+    for (int i = 0; i < row.length; i++) {
+      sums[i] += expected * row[i];
+    }
   }
 }

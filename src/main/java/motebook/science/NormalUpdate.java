@@ -3,55 +3,112 @@ package motebook.science;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
-import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
-import org.hipparchus.linear.RealVector;
 
 /**
  * The exact update of standard normal parts by observations that are straight lines in them.
  *
- * <p>With {@code z = Hc·c + Ho·o + error}, the own parts of a group are first taken into its error,
- * {@code W = R + Ho·Hoᵀ}; the common parts then have the precision {@code I + Σ HcᵀW⁻¹Hc} and,
- * given them, the own ones the precision {@code I + HoᵀR⁻¹Ho}. So the cost grows with the number of
- * observations, not with its cube.
+ * <p>With {@code z = Hc·c + Ho·o + error}, each row divided by the deviation of its error, the own
+ * parts of a group are first taken into its error, {@code W = I + Ho·Hoᵀ}; the common parts then
+ * have the precision {@code I + Σ HcᵀW⁻¹Hc}. Given them, what rests on the own parts as o has the
+ * middle {@code qᵀW⁻¹(z − Hc·c)} and the variance {@code oᵀo − qᵀW⁻¹q} with {@code q = Ho·o}. So
+ * the cost grows with the number of observations, not with its cube, and a group's few rows are all
+ * that is ever inverted.
  */
 final class NormalUpdate {
   private static final double SYMMETRY = 1e-9;
 
-  private final RealVector mean;
-  private final RealMatrix root;
-  private final List<Own> own;
-
-  /**
-   * What one group's own parts became.
-   *
-   * @param mean their middles
-   * @param onCommon loadings on the independent normals that the common parts rest on
-   * @param alone loadings on independent normals of the group alone
-   */
-  private record Own(RealVector mean, RealMatrix onCommon, RealMatrix alone) {}
+  private final double[] mean;
+  private final double[][] root;
+  private final List<Rows> groups;
 
   /** A group's lines with every row divided by the deviation of its error. */
-  private record Scaled(RealMatrix common, RealMatrix own, RealVector values) {}
+  private static final class Rows {
+    private final double[][] common;
+    private final double[][] own;
+    private final double[] values;
+    private final double[][] whitener;
 
-  private NormalUpdate(RealVector mean, RealMatrix root, List<Own> own) {
+    Rows(ObservedGroup group, int commonParts, List<Line> lines, List<Target> targets) {
+      int rows = lines.size();
+      common = new double[rows][commonParts];
+      own = new double[rows][group.own().size()];
+      values = new double[rows];
+      for (int i = 0; i < rows; i++) {
+        double weight = 1 / Math.sqrt(targets.get(i).variance());
+        List<Slope> slopes = group.slopes(i);
+        for (int s = 0; s < slopes.size(); s++) {
+          slopes.get(s).addTo(common[i], own[i], weight * lines.get(i).weights()[s]);
+        }
+        values[i] = weight * (targets.get(i).log() - lines.get(i).level());
+      }
+      whitener = rows == 0 ? new double[0][0] : inverseLower(outer());
+    }
+
+    /** {@code I + Ho·Hoᵀ}. */
+    private double[][] outer() {
+      double[][] outer = new double[own.length][own.length];
+      for (int i = 0; i < own.length; i++) {
+        for (int j = 0; j < own.length; j++) {
+          outer[i][j] = dot(own[i], own[j]) + (i == j ? 1 : 0);
+        }
+      }
+      return outer;
+    }
+
+    /** {@code L⁻¹·q} with {@code L·Lᵀ = W}: what the rows have of a slope's own parts. */
+    double[] drawn(Slope slope) {
+      double[] drawn = new double[whitener.length];
+      for (int row = 0; row < drawn.length; row++) {
+        double q = 0;
+        for (int i = 0; i < slope.own().length; i++) {
+          q += own[row][slope.own()[i]] * slope.byOwn()[i];
+        }
+        for (int i = row; i < drawn.length; i++) {
+          drawn[i] += whitener[i][row] * q;
+        }
+      }
+      return drawn;
+    }
+
+    /** A row of {@code L⁻¹·Hc}. */
+    double[] whitened(int row) {
+      double[] whitened = new double[common[row].length];
+      for (int i = 0; i <= row; i++) {
+        axpy(whitener[row][i], common[i], whitened);
+      }
+      return whitened;
+    }
+
+    /** An entry of {@code L⁻¹·z}. */
+    double whitenedValue(int row) {
+      double sum = 0;
+      for (int i = 0; i <= row; i++) {
+        sum += whitener[row][i] * values[i];
+      }
+      return sum;
+    }
+  }
+
+  private NormalUpdate(double[] mean, double[][] root, List<Rows> groups) {
     this.mean = mean;
     this.root = root;
-    this.own = own;
+    this.groups = groups;
   }
 
   /** No observation yet. */
   static NormalUpdate none(Parts common, List<ObservedGroup> groups) {
-    int size = common.zero().getDimension();
-    List<Own> own = new ArrayList<>();
-    for (ObservedGroup group : groups) {
-      RealVector zero = group.own().zero();
-      int ownSize = zero.getDimension();
-      own.add(new Own(zero, new Array2DRowRealMatrix(ownSize, size), identity(ownSize)));
+    double[][] identity = new double[common.size()][common.size()];
+    for (int i = 0; i < identity.length; i++) {
+      identity[i][i] = 1;
     }
-    return new NormalUpdate(common.zero(), identity(size), own);
+    return new NormalUpdate(
+        new double[identity.length],
+        identity,
+        groups.stream()
+            .map(group -> new Rows(group, common.size(), List.of(), List.of()))
+            .toList());
   }
 
   /**
@@ -60,88 +117,171 @@ final class NormalUpdate {
    * @param lines of the observations of each group
    * @param targets what each observation of each group draws to
    */
-  static NormalUpdate of(List<List<Line>> lines, List<List<Target>> targets) {
-    int size = lines.get(0).get(0).slope().common().getDimension();
-    RealMatrix precision = identity(size);
-    RealVector pull = new ArrayRealVector(size);
-    List<Scaled> groups = new ArrayList<>();
-    for (int g = 0; g < lines.size(); g++) {
-      Scaled group = scaled(lines.get(g), targets.get(g));
-      groups.add(group);
-      RealMatrix whitener = inverseRoot(plusIdentity(group.own.multiplyTransposed(group.own)));
-      RealMatrix whitened = whitener.transposeMultiply(group.common);
-      precision = precision.add(whitened.transposeMultiply(whitened));
-      pull = pull.add(whitened.preMultiply(whitener.preMultiply(group.values)));
+  static NormalUpdate of(
+      Parts common,
+      List<ObservedGroup> groups,
+      List<List<Line>> lines,
+      List<List<Target>> targets) {
+    int size = common.size();
+    double[][] precision = new double[size][size];
+    double[] pull = new double[size];
+    List<Rows> rows = new ArrayList<>();
+    for (int g = 0; g < groups.size(); g++) {
+      Rows group = new Rows(groups.get(g), size, lines.get(g), targets.get(g));
+      rows.add(group);
+      for (int row = 0; row < group.values.length; row++) {
+        add(group.whitened(row), group.whitenedValue(row), precision, pull);
+      }
     }
-    RealMatrix root = inverseRoot(precision);
-    RealVector mean = root.operate(root.preMultiply(pull));
-    return new NormalUpdate(
-        mean, root, groups.stream().map(group -> own(group, mean, root)).toList());
-  }
-
-  private static Own own(Scaled group, RealVector mean, RealMatrix root) {
-    RealMatrix alone = inverseRoot(plusIdentity(group.own.transposeMultiply(group.own)));
-    RealVector left = group.values.subtract(group.common.operate(mean));
-    RealMatrix drawn = group.own.transposeMultiply(group.common.multiply(root));
-    return new Own(
-        alone.operate(alone.preMultiply(group.own.preMultiply(left))),
-        alone.multiply(alone.transposeMultiply(drawn)).scalarMultiply(-1),
-        alone);
-  }
-
-  private static Scaled scaled(List<Line> lines, List<Target> targets) {
-    int rows = lines.size();
-    Slope first = lines.get(0).slope();
-    RealMatrix common = new Array2DRowRealMatrix(rows, first.common().getDimension());
-    RealMatrix own = new Array2DRowRealMatrix(rows, first.own().getDimension());
-    RealVector values = new ArrayRealVector(rows);
-    for (int i = 0; i < rows; i++) {
-      double weight = 1 / Math.sqrt(targets.get(i).variance());
-      Slope slope = lines.get(i).slope().times(weight);
-      common.setRowVector(i, slope.common());
-      own.setRowVector(i, slope.own());
-      values.setEntry(i, weight * (targets.get(i).log() - lines.get(i).level()));
+    for (int i = 0; i < size; i++) {
+      precision[i][i] += 1;
     }
-    return new Scaled(common, own, values);
+    double[][] root = size == 0 ? precision : transposed(inverseLower(precision));
+    double[] turned = new double[size];
+    for (int i = 0; i < size; i++) {
+      axpy(pull[i], root[i], turned);
+    }
+    double[] mean = new double[size];
+    for (int i = 0; i < size; i++) {
+      mean[i] = dot(root[i], turned);
+    }
+    return new NormalUpdate(mean, root, rows);
   }
 
-  private static RealMatrix identity(int size) {
-    return MatrixUtils.createRealIdentityMatrix(size);
+  private static void add(double[] row, double value, double[][] precision, double[] pull) {
+    for (int i = 0; i < row.length; i++) {
+      if (row[i] != 0) { // a sample has few of all parts
+        axpy(row[i], row, precision[i]);
+      }
+    }
+    axpy(value, row, pull);
   }
 
-  private static RealMatrix plusIdentity(RealMatrix square) {
-    return square.add(identity(square.getRowDimension()));
-  }
-
-  /** C with {@code C·Cᵀ} the inverse of a symmetric matrix not below the identity. */
-  private static RealMatrix inverseRoot(RealMatrix symmetric) {
-    RealMatrix lower = new CholeskyDecomposition(symmetric, SYMMETRY, 0).getL();
-    int n = lower.getRowDimension();
-    RealMatrix root = new Array2DRowRealMatrix(n, n);
+  /** {@code L⁻¹} with {@code L·Lᵀ} a symmetric matrix not below the identity. */
+  private static double[][] inverseLower(double[][] symmetric) {
+    int n = symmetric.length;
+    if (n == 1) {
+      return new double[][] {{1 / Math.sqrt(symmetric[0][0])}};
+    }
+    RealMatrix matrix = new Array2DRowRealMatrix(symmetric, false);
+    double[][] lower = new CholeskyDecomposition(matrix, SYMMETRY, 0).getL().getData();
+    double[][] inverse = new double[n][n];
     for (int i = 0; i < n; i++) {
-      RealVector column = new ArrayRealVector(n);
-      column.setEntry(i, 1);
-      MatrixUtils.solveLowerTriangularSystem(lower, column);
-      root.setRowVector(i, column);
+      inverse[i][i] = 1;
+      for (int j = 0; j < i; j++) {
+        axpy(-lower[i][j], inverse[j], inverse[i]);
+      }
+      for (int j = 0; j <= i; j++) {
+        inverse[i][j] /= lower[i][i];
+      }
     }
-    return root;
+    return inverse;
+  }
+
+  private static double[][] transposed(double[][] square) {
+    return new Array2DRowRealMatrix(square, false).transpose().getData();
+  }
+
+  private static double dot(double[] one, double[] other) {
+    double sum = 0;
+    for (int i = 0; i < one.length; i++) {
+      sum += one[i] * other[i];
+    }
+    return sum;
+  }
+
+  private static void axpy(double factor, double[] of, double[] to) {
+    for (int i = 0; i < to.length; i++) {
+      to[i] += factor * of[i];
+    }
+  }
+
+  /** What is thought of some sources of a group. */
+  Outlook outlook(int group, List<Slope> slopes) {
+    Rows rows = groups.get(group);
+    int n = slopes.size();
+    double[][] drawn = new double[n][];
+    double[][] onCommon = new double[n][];
+    double[] means = new double[n];
+    for (int s = 0; s < n; s++) {
+      drawn[s] = rows.drawn(slopes.get(s));
+      double[] bare = bare(rows, slopes.get(s), drawn[s]);
+      means[s] = dot(bare, mean);
+      for (int row = 0; row < drawn[s].length; row++) {
+        means[s] += drawn[s][row] * rows.whitenedValue(row);
+      }
+      onCommon[s] = turned(bare);
+    }
+    double[][] covariance = new double[n][n];
+    for (int s = 0; s < n; s++) {
+      for (int t = 0; t <= s; t++) {
+        covariance[s][t] =
+            dot(onCommon[s], onCommon[t])
+                + slopes.get(s).ownDot(slopes.get(t))
+                - dot(drawn[s], drawn[t]);
+        covariance[t][s] = covariance[s][t];
+      }
+    }
+    return new Outlook(means, covariance);
+  }
+
+  /** How something changes with the common parts once the own ones follow them. */
+  private double[] bare(Rows rows, Slope slope, double[] drawn) {
+    double[] bare = new double[mean.length];
+    for (int i = 0; i < slope.common().length; i++) {
+      bare[slope.common()[i]] += slope.byCommon()[i];
+    }
+    for (int row = 0; row < drawn.length; row++) {
+      if (drawn[row] != 0) {
+        axpy(-drawn[row], rows.whitened(row), bare);
+      }
+    }
+    return bare;
+  }
+
+  /** Loadings on the independent normals that the common parts rest on. */
+  private double[] turned(double[] slope) {
+    double[] turned = new double[slope.length];
+    for (int i = 0; i < slope.length; i++) {
+      if (slope[i] != 0) {
+        axpy(slope[i], root[i], turned);
+      }
+    }
+    return turned;
   }
 
   /** Middle of something that changes with the common parts and a group's own. */
   double mean(int group, Slope slope) {
-    return slope.dot(new Slope(mean, own.get(group).mean));
+    return outlook(group, List.of(slope)).means()[0];
   }
 
-  /** What it rests on: independent standard normals, common and of the group alone. */
-  Slope loadings(int group, Slope slope) {
-    Own of = own.get(group);
-    RealVector rests = of.onCommon.preMultiply(slope.own());
-    for (int i = 0; i < slope.common().getDimension(); i++) {
-      double weight = slope.common().getEntry(i);
-      if (weight != 0) { // a source has few of all parts
-        rests.combineToSelf(1, weight, root.getRowVector(i));
+  /** What it rests on of the independent standard normals of all groups. */
+  double[] onCommon(int group, Slope slope) {
+    Rows rows = groups.get(group);
+    return turned(bare(rows, slope, rows.drawn(slope)));
+  }
+
+  /**
+   * What it rests on of independent standard normals of the group alone: by a root of {@code I −
+   * HoᵀW⁻¹Ho}, which is the inverse of {@code I + HoᵀHo}.
+   */
+  double[] onOwn(int group, Slope slope) {
+    Rows rows = groups.get(group);
+    int size = rows.own.length == 0 ? 0 : rows.own[0].length;
+    double[][] precision = new double[size][size];
+    for (double[] row : rows.own) {
+      add(row, 0, precision, new double[size]);
+    }
+    for (int i = 0; i < size; i++) {
+      precision[i][i] += 1;
+    }
+    double[] loadings = new double[size];
+    double[][] inverse = size == 0 ? precision : inverseLower(precision);
+    for (int i = 0; i < slope.own().length; i++) {
+      for (int j = 0; j < size; j++) {
+        loadings[j] += slope.byOwn()[i] * inverse[j][slope.own()[i]];
       }
     }
-    return new Slope(rests, of.alone.preMultiply(slope.own()));
+    return loadings;
   }
 }

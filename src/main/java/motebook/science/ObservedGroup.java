@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import motebook.science.Observation.Share;
-import org.hipparchus.linear.RealVector;
 
 /** Observations that may share own parts, and how their sources rest on the parts. */
 final class ObservedGroup {
@@ -37,22 +36,26 @@ final class ObservedGroup {
   /** How each source of an observation changes with the parts; once all groups are complete. */
   List<Slope> slopes(int observation) {
     while (slopes.size() < observations.size()) {
-      slopes.add(
-          observations.get(slopes.size()).shares().stream()
-              .map(share -> new Slope(slope(common, share.common()), slope(own, share.own())))
-              .toList());
+      slopes.add(observations.get(slopes.size()).shares().stream().map(this::slope).toList());
     }
     return slopes.get(observation);
   }
 
-  private static RealVector slope(Parts parts, Map<String, Double> of) {
-    RealVector slope = parts.zero();
-    for (String name : of.keySet()) {
-      int place = parts.place(name);
-      if (place >= 0) {
-        slope.setEntry(place, parts.deviation(place));
-      }
+  private Slope slope(Share share) {
+    int[] ofCommon = places(common, share.common());
+    int[] ofOwn = places(own, share.own());
+    return new Slope(ofCommon, deviations(common, ofCommon), ofOwn, deviations(own, ofOwn));
+  }
+
+  private static int[] places(Parts parts, Map<String, Double> of) {
+    return of.keySet().stream().mapToInt(parts::place).filter(at -> at >= 0).sorted().toArray();
+  }
+
+  private static double[] deviations(Parts parts, int[] places) {
+    double[] deviations = new double[places.length];
+    for (int i = 0; i < places.length; i++) {
+      deviations[i] = parts.deviation(places[i]);
     }
-    return slope;
+    return deviations;
   }
 }

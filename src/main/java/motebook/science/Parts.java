@@ -4,8 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.RealVector;
+import java.util.Set;
 
 /**
  * Named parts, each with a place in a row and the standard deviation it was thought to have. A part
@@ -25,6 +24,11 @@ final class Parts {
         });
   }
 
+  /** The names of all parts, in the order of their places. */
+  Set<String> names() {
+    return places.keySet();
+  }
+
   /** The place of a part, −1 where it is none. */
   int place(String name) {
     return places.getOrDefault(name, -1);
@@ -34,10 +38,8 @@ final class Parts {
     return deviations.get(place);
   }
 
-  /**
-   * A row with a zero for each part. The library knows no empty row: one zero stands for no part.
-   */
-  RealVector zero() {
-    return new ArrayRealVector(Math.max(1, places.size()));
+  /** How many parts there are. */
+  int size() {
+    return deviations.size();
   }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import org.hipparchus.linear.RealVector;
 
 /** What all named parts became once observations spoke, and how each observation fits. */
 public final class Posterior {
@@ -19,6 +18,7 @@ public final class Posterior {
   private final NormalUpdate update;
   private final List<List<Line>> lines;
   private final List<List<Target>> targets;
+  private final Map<String, Integer> owners = new HashMap<>();
   private final Map<String, Optional<Part>> parts = new ConcurrentHashMap<>();
 
   Posterior(
@@ -32,6 +32,11 @@ public final class Posterior {
     this.update = update;
     this.lines = lines;
     this.targets = targets;
+    for (int g = groups.size() - 1; g >= 0; g--) {
+      for (String name : groups.get(g).own().names()) {
+        owners.put(name, g);
+      }
+    }
   }
 
   /**
@@ -45,44 +50,31 @@ public final class Posterior {
 
   /** A part that observations bear on; empty for one that is as it was. */
   public Optional<Part> part(String name) {
-    return groups.isEmpty() ? Optional.empty() : parts.computeIfAbsent(name, this::find);
+    // what no observation bears on is not kept: there is no end to such names
+    return common.place(name) < 0 && !owners.containsKey(name)
+        ? Optional.empty()
+        : parts.computeIfAbsent(name, this::find);
   }
 
   private Optional<Part> find(String name) {
     int place = common.place(name);
     if (place >= 0) {
-      RealVector slope = unit(common, place);
-      return Optional.of(part(0, new Slope(slope, groups.get(0).own().zero())));
+      return Optional.of(part(0, Slope.ofCommon(place, common.deviation(place))));
     }
-    for (int g = 0; g < groups.size(); g++) {
-      Parts own = groups.get(g).own();
-      if (own.place(name) >= 0) {
-        return Optional.of(part(g, new Slope(common.zero(), unit(own, own.place(name)))));
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static RealVector unit(Parts parts, int place) {
-    RealVector unit = parts.zero();
-    unit.setEntry(place, parts.deviation(place));
-    return unit;
+    int group = owners.get(name);
+    Parts own = groups.get(group).own();
+    int ownPlace = own.place(name);
+    return Optional.of(part(group, Slope.ofOwn(ownPlace, own.deviation(ownPlace))));
   }
 
   private Part part(int group, Slope slope) {
-    Slope rests = update.loadings(group, slope);
-    Map<String, Double> loadings = new HashMap<>();
-    put(loadings, "", rests.common());
-    put(loadings, groups.get(group).observations().get(0).group(), rests.own());
-    return new Part(update.mean(group, slope), loadings);
-  }
-
-  private static void put(Map<String, Double> loadings, String of, RealVector values) {
-    for (int i = 0; i < values.getDimension(); i++) {
-      if (values.getEntry(i) != 0) {
-        loadings.put(of + "/" + i, values.getEntry(i));
-      }
-    }
+    return new Part(
+        update.mean(group, slope),
+        Map.of(
+            "",
+            update.onCommon(group, slope),
+            groups.get(group).observations().get(0).group(),
+            update.onOwn(group, slope)));
   }
 
   /** How each observation fits, by the observation itself: two of equal figures are two. */
@@ -102,21 +94,23 @@ public final class Posterior {
   private Fit fit(int group, int observation) {
     Line line = lines.get(group).get(observation);
     Target target = targets.get(group).get(observation);
-    Slope rests = update.loadings(group, line.slope());
-    double variance = rests.dot(rests);
-    double predicted = line.level() + update.mean(group, line.slope());
+    Observation observed = groups.get(group).observations().get(observation);
+    Outlook outlook = update.outlook(group, groups.get(group).slopes(observation));
+    double predicted = line.mean(outlook.means());
+    double variance = line.variance(outlook.covariance());
     double left = target.variance() - variance;
-    List<Slope> slopes = groups.get(group).slopes(observation);
-    double[] logs = new double[slopes.size()];
-    double[][] covariance = new double[slopes.size()][slopes.size()];
-    List<Slope> loadings = slopes.stream().map(slope -> update.loadings(group, slope)).toList();
-    for (int i = 0; i < logs.length; i++) {
-      double back = loadings.get(i).dot(rests) / left;
-      double typical = groups.get(group).observations().get(observation).shares().get(i).typical();
+    int n = outlook.means().length;
+    double[] logs = new double[n];
+    double[][] covariance = new double[n][n];
+    for (int i = 0; i < n; i++) {
+      double back = line.covariance(outlook.covariance(), i) / left;
       logs[i] =
-          Math.log(typical) + update.mean(group, slopes.get(i)) + back * (predicted - target.log());
-      for (int j = 0; j < logs.length; j++) {
-        covariance[i][j] = loadings.get(i).dot(loadings.get(j)) + back * loadings.get(j).dot(rests);
+          Math.log(observed.shares().get(i).typical())
+              + outlook.means()[i]
+              + back * (predicted - target.log());
+      for (int j = 0; j < n; j++) {
+        covariance[i][j] =
+            outlook.covariance()[i][j] + back * line.covariance(outlook.covariance(), j);
       }
     }
     Forecast without = new Forecast(logs, covariance);
@@ -129,21 +123,36 @@ public final class Posterior {
    * @param prior by what they were first thought to be
    */
   public LognormalSum.Term applied(LognormalSum.Term prior) {
-    Map<String, Double> left = new HashMap<>(prior.variances());
-    Map<String, Double> loadings = new HashMap<>();
+    Outcome outcome = outcome(prior.doubts());
+    return outcome.doubts == prior.doubts()
+        ? prior
+        : new LognormalSum.Term(prior.typical() * Math.exp(outcome.shift), outcome.doubts);
+  }
+
+  /**
+   * What became of some doubts.
+   *
+   * @param shift of the logarithm of what has them
+   * @param doubts those that are left
+   */
+  public record Outcome(double shift, Doubts doubts) {}
+
+  /** What became of some doubts. */
+  public Outcome outcome(Doubts prior) {
+    Map<String, Double> left = prior.variances();
+    Map<String, double[]> rows = new HashMap<>();
+    prior.rows().forEach((name, row) -> rows.put(name, row.clone()));
     double shift = 0;
-    for (String name : prior.variances().keySet()) {
+    boolean touched = false;
+    for (String name : prior.names) {
       Optional<Part> part = part(name);
       if (part.isPresent()) {
+        touched = true;
         shift += part.get().shift();
         left.remove(name);
-        part.get()
-            .loadings()
-            .forEach((factor, value) -> loadings.merge(factor, value, Double::sum));
+        part.get().rows().forEach((row, values) -> rows.merge(row, values, Doubts::sum));
       }
     }
-    return loadings.isEmpty()
-        ? prior
-        : new LognormalSum.Term(prior.typical() * Math.exp(shift), left, loadings);
+    return touched ? new Outcome(shift, new Doubts(left, rows)) : new Outcome(0, prior);
   }
 }

@@ -5,17 +5,20 @@ import java.util.Arrays;
 /**
  * Sen's slope: the median of the slopes of all pairs, with a 90 % interval.
  *
- * <p>The interval is the usual one from the variance of Mann and Kendall's S: of the n' slopes in
- * order, the (n' − c)/2-th and the (n' + c)/2 + 1-th with {@code c = 1.645·√variance} (Gilbert
- * 1987, Statistical Methods for Environmental Pollution Monitoring, section 16.5; from memory),
- * ranks rounded outwards. With few values it reaches to the ends.
+ * <p>The interval holds the slopes that Mann and Kendall's test, with its correction for
+ * continuity, does not reject at a two-sided 10 % once they are taken out of the values: of the n'
+ * slopes in order, from the one of rank {@code (n' − c)/2}, rounded to the nearest, to the one as
+ * far from the top, with {@code c = 1.645·√variance} (Gilbert 1987, Statistical Methods for
+ * Environmental Pollution Monitoring, section 16.5, from memory; the rounding is derived). So an
+ * interval without 0 and a test below 10 % are one and the same where no values are equal. With few
+ * values it reaches to the ends.
  *
  * @param perStep the slope, in the unit of the values per unit of time
  * @param low90 lower end of the interval
  * @param high90 upper end of the interval
  */
 public record SenSlope(double perStep, double low90, double high90) {
-  private static final double NORMAL_95 = 1.645;
+  private static final double NORMAL_95 = 1.6448536269514722;
 
   /**
    * The slope of some values.
@@ -29,11 +32,15 @@ public record SenSlope(double perStep, double low90, double high90) {
       throw new IllegalArgumentException("needs two values or more and a time for each");
     }
     double[] slopes = slopes(times, values);
-    double half = NORMAL_95 * Math.sqrt(MannKendall.of(values).variance()) / 2;
-    double middle = slopes.length / 2.0;
-    int low = (int) Math.floor(middle - half);
-    int high = (int) Math.ceil(middle + half + 1);
+    double c = NORMAL_95 * Math.sqrt(MannKendall.of(values).variance());
+    int low = (int) Math.floor((slopes.length - c + 1) / 2);
+    int high = slopes.length + 1 - low;
     return new SenSlope(median(slopes), ranked(slopes, low), ranked(slopes, high));
+  }
+
+  /** Whether the interval leaves out 0: -1 all below it, 1 all above it, 0 where it does not. */
+  public int direction() {
+    return low90 > 0 ? 1 : high90 < 0 ? -1 : 0;
   }
 
   private static double[] slopes(double[] times, double[] values) {

@@ -1,23 +1,46 @@
 package motebook.science;
 
-import org.hipparchus.linear.RealVector;
-
 /**
- * How much something changes with each part, or rests on each of some independent normals.
+ * How much one source changes with each part that bears on it, in the order of the parts' places.
  *
- * @param common by what all groups share
- * @param own by what one group has alone
+ * @param common places of the parts that all groups share
+ * @param byCommon how much with each of them
+ * @param own places of the parts that its group has alone
+ * @param byOwn how much with each of them
  */
-record Slope(RealVector common, RealVector own) {
-  double dot(Slope other) {
-    return common.dotProduct(other.common) + own.dotProduct(other.own);
+@SuppressWarnings("ArrayRecordComponent") // small, never compared, written once
+record Slope(int[] common, double[] byCommon, int[] own, double[] byOwn) {
+  private static final int[] NOWHERE = {};
+  private static final double[] NOTHING = {};
+
+  /** Of one part alone. */
+  static Slope ofCommon(int place, double by) {
+    return new Slope(new int[] {place}, new double[] {by}, NOWHERE, NOTHING);
   }
 
-  Slope plus(double weight, Slope other) {
-    return new Slope(common.combine(1, weight, other.common), own.combine(1, weight, other.own));
+  /** Of one part of a group alone. */
+  static Slope ofOwn(int place, double by) {
+    return new Slope(NOWHERE, NOTHING, new int[] {place}, new double[] {by});
   }
 
-  Slope times(double factor) {
-    return new Slope(common.mapMultiply(factor), own.mapMultiply(factor));
+  /** Adds some share of it to two rows with a place for each part. */
+  void addTo(double[] commonRow, double[] ownRow, double share) {
+    for (int i = 0; i < common.length; i++) {
+      commonRow[common[i]] += share * byCommon[i];
+    }
+    for (int i = 0; i < own.length; i++) {
+      ownRow[own[i]] += share * byOwn[i];
+    }
+  }
+
+  /** What both have of a group's own parts, {@code Σ oᵢ·oⱼ}. */
+  double ownDot(Slope other) {
+    double sum = 0;
+    for (int i = 0; i < own.length; i++) {
+      for (int j = 0; j < other.own.length; j++) {
+        sum += own[i] == other.own[j] ? byOwn[i] * other.byOwn[j] : 0;
+      }
+    }
+    return sum;
   }
 }

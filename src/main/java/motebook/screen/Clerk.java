@@ -30,6 +30,7 @@ final class Clerk {
     tasks =
         Map.ofEntries(
             on(Task.ReadDay.class, task -> looking.day(task.date(), task.person())),
+            on(Task.ReadHabits.class, looking::habits),
             maybe(Task.LookAgain.class, looking::again),
             on(Task.ReadWeek.class, looking::week),
             on(Task.ReadLine.class, lines::read),

@@ -10,7 +10,6 @@ import motebook.desk.DayReckoning;
 import motebook.desk.Finder;
 import motebook.desk.Timing;
 import motebook.entry.Days;
-import motebook.entry.Scene;
 import motebook.journal.Book;
 import motebook.journal.Settings;
 import motebook.model.Person;
@@ -69,12 +68,13 @@ final class Looking {
   }
 
   private Ready ready(LocalDate date, String person, Optional<Timing> timing) {
-    Scene scene = lines.scene(person);
-    return new Ready(
-        book.favourites().all(),
-        lines.habits(scene).recent(),
-        book.setAside().on(date, person),
-        timing);
+    return new Ready(book.favourites().all(), List.of(), book.setAside().on(date, person), timing);
+  }
+
+  /** What somebody said last, which takes longer than their day. */
+  Message habits(Task.ReadHabits of) {
+    List<String> recent = lines.habits(lines.scene(of.person())).recent();
+    return new Message.HabitsRead(of.person(), recent);
   }
 
   /** The day anew if another program has written to the book since. */

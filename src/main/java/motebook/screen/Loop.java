@@ -3,7 +3,6 @@ package motebook.screen;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
-import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -25,7 +24,7 @@ final class Loop {
   private final BlockingQueue<Event> events = new LinkedBlockingQueue<>();
   private final AtomicReference<State> state;
   private final Clock clock;
-  private Optional<State> drawn = Optional.empty();
+  private boolean stale = true;
 
   Loop(Clock clock, State opening) {
     this.clock = clock;
@@ -66,11 +65,19 @@ final class Loop {
       Event event = events.poll(tick - System.nanoTime(), TimeUnit.NANOSECONDS);
       if (event == null) {
         tick = System.nanoTime() + TICK_NS;
-        take(new Message.Ticked(now()), worker);
+        tick(worker);
       } else {
         take(message(event), worker);
       }
     }
+  }
+
+  // Most ticks change nothing that would have to be drawn.
+  private void tick(Worker worker) {
+    State before = state.get();
+    boolean wasStale = stale;
+    take(new Message.Ticked(now()), worker);
+    stale = wasStale || !before.equals(state.get());
   }
 
   private LocalDateTime now() {
@@ -90,14 +97,15 @@ final class Loop {
 
   private void follow(Step step, Worker worker) {
     state.set(step.state());
+    stale = true;
     step.tasks().forEach(worker::submit);
   }
 
   private void draw(Window window) {
-    State now = state.get();
-    if (!drawn.equals(Optional.of(now))) {
+    if (stale) {
+      State now = state.get();
       window.draw(View.view(now, now.size()));
-      drawn = Optional.of(now);
+      stale = false;
     }
   }
 

@@ -14,8 +14,10 @@ import motebook.screen.terminal.Palette;
  * @param look the characters that are used
  * @param day the day that is shown first; today where none is given
  * @param plain whether changes are told in lines instead of drawn
+ * @param terminal whether a terminal is read from and written to
  */
-public record Options(Palette palette, Look look, Optional<LocalDate> day, boolean plain) {
+public record Options(
+    Palette palette, Look look, Optional<LocalDate> day, boolean plain, boolean terminal) {
 
   /** When colours are used. */
   public enum Colour {
@@ -27,17 +29,21 @@ public record Options(Palette palette, Look look, Optional<LocalDate> day, boole
   /** What the surroundings of the program call for. */
   public static Options from(Map<String, String> environment, Colour colour) {
     return new Options(
-        palette(environment, colour), look(environment), Optional.empty(), isDumb(environment));
+        palette(environment, colour),
+        look(environment),
+        Optional.empty(),
+        isDumb(environment),
+        !value(environment, "MOTEBOOK_SCREEN").isEmpty());
   }
 
   /** The same, opening at a day. */
   public Options openingAt(Optional<LocalDate> other) {
-    return new Options(palette, look, other, plain);
+    return new Options(palette, look, other, plain, terminal);
   }
 
   /** The same, told in lines where that is asked for; a terminal that only prints always is. */
   public Options plainly(boolean asked) {
-    return new Options(palette, look, day, plain || asked);
+    return new Options(palette, look, day, plain || asked, terminal);
   }
 
   private static Palette palette(Map<String, String> environment, Colour colour) {

@@ -2,7 +2,9 @@ package motebook.screen;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
@@ -10,6 +12,9 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import motebook.journal.Book;
+import motebook.reference.Finishes;
+import motebook.reference.Masks;
+import motebook.reference.Reference;
 import motebook.screen.plain.Plain;
 import motebook.screen.state.Size;
 import motebook.screen.state.State;
@@ -31,16 +36,53 @@ public final class Screen {
     if (options.plain()) {
       return plainly(book, clock, options);
     }
-    if (!Window.isTerminal()) {
+    if (!options.terminal()) {
       System.err.println(
           "The screens need a terminal; motebook --help lists the commands that do not.");
       return 1;
     }
     try {
-      return show(book, clock, options);
+      return show(book, clock, options, () -> Window.open(options.palette()));
     } catch (IOException e) {
       System.err.println("The terminal cannot be used: " + e.getMessage() + ".");
       return 1;
+    }
+  }
+
+  /**
+   * Shows the screens between two streams instead of on a terminal.
+   *
+   * @param keys what is pressed, as a terminal sends it
+   * @param frames where the frames are written, as a terminal takes them
+   */
+  static int between(InputStream keys, OutputStream frames, Book book, Clock clock, Options options)
+      throws IOException {
+    return show(book, clock, options, () -> Window.between(keys, frames, options.palette()));
+  }
+
+  /** Opens a window. */
+  @FunctionalInterface
+  private interface Opening {
+    Window open() throws IOException;
+  }
+
+  /**
+   * Reads the shipped tables on a thread of its own; called before a book is opened, it saves the
+   * time that this takes.
+   */
+  public static void readAhead() {
+    Thread ahead = new Thread(Screen::tables, "tables");
+    ahead.setDaemon(true);
+    ahead.start();
+  }
+
+  private static void tables() {
+    try {
+      Reference.shipped();
+      Masks.shipped();
+      Finishes.shipped();
+    } catch (RuntimeException | Error told) {
+      // Whoever needs the table meets the same trouble and tells it.
     }
   }
 
@@ -66,13 +108,14 @@ public final class Screen {
     return LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES);
   }
 
-  private static int show(Book book, Clock clock, Options options) throws IOException {
+  private static int show(Book book, Clock clock, Options options, Opening opening)
+      throws IOException {
     Draft draft = Draft.beside(book.file());
     Loop loop = new Loop(clock, opening(clock, options, draft));
     Clerk clerk = new Clerk(book, clock, draft);
     try (Worker worker = new Worker(clerk, loop::tell, loop::crash)) {
       loop.start(worker);
-      try (Window window = Window.open(options.palette());
+      try (Window window = opening.open();
           Rescue rescue = new Rescue(window, loop, draft)) {
         return run(loop, window, worker, rescue);
       }

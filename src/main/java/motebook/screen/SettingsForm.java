@@ -3,16 +3,18 @@ package motebook.screen;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import motebook.desk.Choice;
+import motebook.desk.Choices;
 import motebook.journal.Book;
 import motebook.journal.Settings;
 import motebook.model.Place;
 import motebook.model.Refusal;
 import motebook.model.Surroundings.Indoors;
 import motebook.model.Units;
-import motebook.reference.Limit;
-import motebook.reference.Reference;
 import motebook.report.Measures;
 import motebook.screen.state.Field;
 import motebook.screen.state.Form;
@@ -22,6 +24,26 @@ import motebook.screen.state.Message;
 /** The owner's settings by fields; the few that matter at first are those of the first run. */
 final class SettingsForm {
   private static final List<String> YES_NO = List.of("yes", "no");
+  private static final String PLACE = "place";
+
+  /** What follows the questions of the first run: the choice, and its name on the form. */
+  static final Map<String, String> FURTHER = new LinkedHashMap<>();
+
+  static {
+    FURTHER.put(PLACE, "usual place");
+    FURTHER.put("longest-gap", "longest gap");
+    FURTHER.put("total-conversion", "inhalable/total");
+    FURTHER.put("vapour-limits", "vapour limits");
+    FURTHER.put("cartridge-safety-fraction", "cartridge share");
+    FURTHER.put("cartridge-humidity", "humidity");
+    FURTHER.put("opened-gas-months", "opened gas");
+    FURTHER.put("fit-months-osha", "fit test, OSHA");
+    FURTHER.put("fit-months-uk", "fit test, UK");
+    FURTHER.put("training-months", "training");
+    FURTHER.put("examination-months", "exhaust, UK");
+    FURTHER.put("soon-working-days", "soon, by work");
+    FURTHER.put("soon-days", "soon, by date");
+  }
 
   private final Book book;
   private final Clock clock;
@@ -61,13 +83,13 @@ final class SettingsForm {
             "limits",
             "the limits that apply to you, or that you choose",
             settings.limitSet(),
-            limitSets()),
+            Choices.of("limits").offered()),
         field(
             "units",
             "units",
             "metric (m, m³/min) or us (ft, cfm); dust is always in mg/m³",
-            word(units),
-            List.of("metric", "us")),
+            Choices.of("units").told(settings),
+            Choices.of("units").offered()),
         field(
             "size",
             "shop size",
@@ -91,31 +113,24 @@ final class SettingsForm {
     return field(control, label, hint, has, YES_NO);
   }
 
-  private static List<String> limitSets() {
-    return Reference.shipped().limits().stream().map(Limit::set).distinct().toList();
-  }
-
-  private static String word(Units units) {
-    return units == Units.US ? "us" : "metric";
-  }
-
   private List<Field> further(Settings settings) {
-    List<String> places = book.places(LocalDate.now(clock)).stream().map(Place::name).toList();
-    return List.of(
-        field(
-            "place", "usual place", "where work is done unless you say", settings.place(), places),
-        field(
-            "gap",
-            "longest gap",
-            "minutes between two sessions that count as spent in the room",
-            Integer.toString(settings.gapMinutes()),
-            List.of()),
-        field(
-            "conversion",
-            "inhalable/total",
-            "inhalable per total dust, for limits written in total dust, 1 to 10",
-            motebook.report.Figures.plain(settings.totalConversion()),
-            List.of()));
+    List<Field> fields = new ArrayList<>();
+    for (Map.Entry<String, String> label : FURTHER.entrySet()) {
+      Choice choice = Choices.of(label.getKey());
+      String bounds = choice.offered().isEmpty() ? ": " + choice.allowed() : "";
+      fields.add(
+          field(
+              choice.key(),
+              label.getValue(),
+              choice.what() + bounds,
+              choice.told(settings),
+              choice.key().equals(PLACE) ? places() : choice.offered()));
+    }
+    return fields;
+  }
+
+  private List<String> places() {
+    return book.places(LocalDate.now(clock)).stream().map(Place::name).toList();
   }
 
   private static Field field(

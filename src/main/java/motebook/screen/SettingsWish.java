@@ -2,10 +2,14 @@ package motebook.screen;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
+import motebook.desk.Choice;
+import motebook.desk.Choices;
 import motebook.entry.Quantities;
 import motebook.journal.Book;
 import motebook.journal.Settings;
@@ -15,9 +19,8 @@ import motebook.model.Surroundings;
 import motebook.model.Surroundings.Indoors;
 import motebook.model.Text;
 import motebook.model.Units;
-import motebook.reference.Limit;
-import motebook.reference.Reference;
 import motebook.report.Measures;
+import motebook.screen.state.Field;
 import motebook.screen.state.Form;
 
 /** What a form of settings asks for: all of it is checked before anything is written. */
@@ -48,7 +51,7 @@ final class SettingsWish {
   }
 
   /**
-   * Writes what has changed; says what that was.
+   * Writes what has changed, as one change of the book; says what that was.
    *
    * @throws Unmet where a field cannot be understood; nothing is written then
    */
@@ -56,24 +59,35 @@ final class SettingsWish {
     String name = checked("person", text -> Names.check("person", text));
     Settings after = settings();
     Optional<Indoors> was = indoors(book, after.place(), today);
-    Optional<Indoors> is = was.map(this::shop);
-    List<String> done = new ArrayList<>();
+    Optional<Indoors> is = was.map(this::shop).filter(room -> !was.get().equals(room));
+    String done = String.join(", ", changed(name, after, is.isPresent()));
+    if (done.isEmpty()) {
+      return "Nothing was changed.";
+    }
+    book.change(after, name, is.map(room -> any -> room), "Changed the settings: " + done);
+    return "Changed: " + done + ". u takes it back.";
+  }
+
+  private List<String> changed(String name, Settings after, boolean room) {
+    List<String> changed = new ArrayList<>();
     if (!name.equals(before.person())) {
-      book.renamePerson(before.person(), name);
-      done.add("name");
+      changed.add("name");
     }
-    if (!after.equals(before)) {
-      book.change(after.withPerson(name), "Changed the settings");
-      done.add("settings");
+    Choices.ALL.stream()
+        .filter(choice -> !choice.told(before).equals(choice.told(after)))
+        .forEach(choice -> changed.add(label(choice)));
+    if (room) {
+      changed.add(after.place());
     }
-    if (!is.equals(was)) {
-      book.changePlace(
-          after.place(), any -> is.get(), Optional.empty(), "Changed the place " + after.place());
-      done.add(after.place());
-    }
-    return done.isEmpty()
-        ? "Nothing was changed."
-        : "Changed: " + String.join(", ", done) + ". u takes it back.";
+    return changed;
+  }
+
+  private String label(Choice choice) {
+    return form.fields().stream()
+        .filter(field -> field.key().equals(choice.key()))
+        .map(Field::label)
+        .findFirst()
+        .orElse(choice.key());
   }
 
   private static Optional<Indoors> indoors(Book book, String place, LocalDate today) {
@@ -85,20 +99,27 @@ final class SettingsWish {
     List<String> equipment = new ArrayList<>(before.equipment());
     equipment.removeAll(EQUIPMENT);
     EQUIPMENT.stream().filter(key -> checked(key, SettingsWish::yes)).forEach(equipment::add);
-    Settings first =
-        before
-            .withLimitSet(checked("limits", SettingsWish::limitSet))
-            .withUnits(units())
-            .withEquipment(equipment);
-    return form.kind() == Form.Kind.FIRST ? first : further(first);
+    Settings wanted = before.withEquipment(equipment);
+    for (String key : keys()) {
+      wanted = chosen(wanted, Choices.of(key));
+    }
+    return wanted;
   }
 
-  private Settings further(Settings settings) {
-    return settings
-        .withPlace(form.text("place"))
-        .withGapMinutes(checked("gap", SettingsWish::minutes))
-        .withTotalConversion(
-            checked("conversion", text -> Quantities.plain("The conversion", text)));
+  private Set<String> keys() {
+    Set<String> keys = new LinkedHashSet<>(List.of("limits", "units"));
+    if (form.kind() != Form.Kind.FIRST) {
+      keys.addAll(SettingsForm.FURTHER.keySet());
+    }
+    return keys;
+  }
+
+  private Settings chosen(Settings settings, Choice choice) {
+    return checked(choice.key(), text -> choice.set(settings, text));
+  }
+
+  private Units units() {
+    return checked("units", text -> Choices.of("units").set(before, text)).units();
   }
 
   private <T> T checked(String key, Function<String, T> reader) {
@@ -115,37 +136,6 @@ final class SettingsWish {
       case "no", "n", "" -> false;
       default -> throw new Refusal("Say yes or no.");
     };
-  }
-
-  private static String limitSet(String text) {
-    return Reference.shipped().limits().stream()
-        .map(Limit::set)
-        .filter(set -> Text.folded(set).equals(Text.folded(text)))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new Refusal(
-                    "There are no limits named \""
-                        + Text.clean(text)
-                        + "\"; → goes through those that there are."));
-  }
-
-  private Units units() {
-    return checked(
-        "units",
-        text ->
-            switch (Text.folded(text)) {
-              case "metric" -> Units.METRIC;
-              case "us" -> Units.US;
-              default -> throw new Refusal("Units are metric or us.");
-            });
-  }
-
-  private static int minutes(String text) {
-    if (!text.matches("\\d{1,4}")) {
-      throw new Refusal("The longest gap is a whole number of minutes, such as 30.");
-    }
-    return Integer.parseInt(text);
   }
 
   private Indoors shop(Indoors was) {

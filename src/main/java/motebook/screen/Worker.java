@@ -19,6 +19,7 @@ final class Worker implements AutoCloseable {
       Set.of(
           Task.ReadLine.class,
           Task.ReadDay.class,
+          Task.ReadHabits.class,
           Task.ReadWeek.class,
           Task.ReadForm.class,
           Task.ReadCare.class,

@@ -287,6 +287,7 @@ class ContractTest {
             "limits",
             "limits list",
             "limits use",
+            "settings",
             "gear",
             "gear add",
             "gear add respirator",

@@ -122,4 +122,49 @@ class VapourContractTest {
     assertThat(shell.say("gear finishes").out())
         .contains("lacquer: 640 g/L of vapour (toluene 100 %)");
   }
+
+  @Test
+  void a_data_sheet_that_sessions_used_is_retired_for_work_to_come() {
+    said("gear add finish \"Blue Label\" --like lacquer --volatile 640 --solvents \"toluene 1\"");
+    said("log 10m finishing using 80ml blue label at 9:00 on 2026-03-02");
+    double before = number(shell.json("day"), "vapour", "mixture_index_outside");
+    Shell.Said gone = shell.say("gear remove \"blue label\"");
+    assertThat(gone.code()).isZero();
+    assertThat(gone.out()).startsWith("Sessions used blue label, so it was retired on 2026-03-02");
+    assertThat(number(shell.json("day"), "vapour", "mixture_index_outside")).isEqualTo(before);
+    shell.at("2026-03-03T18:00");
+    assertThat(shell.say("gear finishes").out()).doesNotContain("Blue Label");
+    Shell.Said refused = shell.say("log 10m finishing using 80ml blue label at 9:00");
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.err())
+        .contains("Blue Label was retired on 2026-03-02")
+        .contains("motebook gear add finish \"Blue Label\" --replace");
+    // forgotten work of a day on which it was still in use may be said later
+    said("log 10m finishing using 80ml blue label at 11:00 on 2026-03-02");
+    said(
+        "gear add finish \"Blue Label\" --like lacquer --volatile 500 --solvents \"toluene 1\""
+            + " --replace");
+    said("log 10m finishing using 80ml blue label at 9:00");
+  }
+
+  @Test
+  void a_removed_sheet_gives_a_shipped_finish_its_figures_back() {
+    said("log 10m finishing using 80ml lacquer at 9:00");
+    double shipped = number(shell.json("day"), "vapour", "mixture_index_outside");
+    said("gear add finish lacquer --like lacquer --volatile 100 --solvents \"acetone 1\"");
+    assertThat(number(shell.json("day"), "vapour", "mixture_index_outside")).isLessThan(shipped);
+    assertThat(shell.say("gear remove lacquer").out())
+        .isEqualTo(
+            "Deleted the data sheet of lacquer: the shipped figures count again, on past days too.\n");
+    assertThat(number(shell.json("day"), "vapour", "mixture_index_outside")).isEqualTo(shipped);
+  }
+
+  @Test
+  void an_amount_in_ounces_is_told_with_its_millilitres() {
+    said("log 20m finishing using 3 fl oz wiping oil and 250ml lacquer at 9:00");
+    assertThat(shell.say("day").out())
+        .contains("finishing using 3 fl oz (89 ml) wiping oil and 250 ml lacquer");
+    // a US gallon is 231 cubic inches of 2.54 cm, 128 ounces to it
+    assertThat(number(shell.json("day"), "sessions", 0, "finishes", 0, "ml")).isEqualTo(88.720589);
+  }
 }

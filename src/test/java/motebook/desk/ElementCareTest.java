@@ -12,6 +12,7 @@ import motebook.desk.CareClock.Kind;
 import motebook.model.Element;
 import motebook.model.MaskUse;
 import motebook.model.Retirement;
+import motebook.model.Scheme;
 import motebook.model.Session;
 import motebook.reference.Solvent;
 import motebook.reference.Solvents;
@@ -112,6 +113,65 @@ class ElementCareTest {
   void class_p_runs_by_the_makers_hours_alone() {
     Workshop shop = new Workshop().halfMask().element("half mask", "p100", DAY);
     assertThat(shop.standing(0, DAY).clocks()).isEmpty();
+  }
+
+  // NIOSH 96-101: without oil nothing but hygiene, damage and resistance ends class R.
+  @Test
+  void class_r_goes_on_in_dust_without_oil() {
+    Workshop shop = new Workshop().halfMask().element("half mask", "r95", DAY.minusDays(9));
+    for (int back = 9; back >= 1; back--) {
+      shop.wore(DAY.minusDays(back), "09:00", 119, "half mask", "orbital-sanding of oak");
+    }
+    assertThat(shop.standing(0, DAY).clocks()).isEmpty();
+  }
+
+  // Where there is oil: 8 h, but for a load under 200 mg, which counts all that it was worn in.
+  @Test
+  void class_r_has_eight_hours_from_the_first_oil_on() {
+    Workshop shop = new Workshop().halfMask().element("half mask", "r95", DAY.minusDays(9));
+    shop.wore(DAY.minusDays(9), "09:00", 300, "half mask", "orbital-sanding of oak");
+    shop.used(DAY.minusDays(8), "09:00", 60, "half mask", "100 wiping-oil");
+    shop.wore(DAY.minusDays(7), "09:00", 360, "half mask", "orbital-sanding of oak");
+    CareClock seven = clock(shop.standing(0, DAY), Kind.OILY);
+    assertThat(seven.used()).isCloseTo(7, within(1e-9));
+    assertThat(seven.ranOut()).isEmpty();
+    shop.wore(DAY.minusDays(6), "09:00", 60, "half mask", "orbital-sanding of oak");
+    assertThat(shop.standing(0, DAY).first().orElseThrow().ranOut().orElseThrow().date())
+        .isEqualTo(DAY.minusDays(6));
+  }
+
+  @Test
+  void the_oil_of_somebody_else_at_the_same_time_counts_and_lacquer_does_not() {
+    Workshop shop = new Workshop().halfMask().element("half mask", "r95", DAY.minusDays(3));
+    shop.used(DAY.minusDays(3), "09:00", 60, "half mask", "100 lacquer");
+    assertThat(shop.standing(0, DAY).clocks()).isEmpty();
+    shop.wore(DAY.minusDays(2), "09:00", 60, "half mask", "drilling of oak");
+    shop.used(DAY.minusDays(2), "11:00", 60, "", "100 drying-oil");
+    assertThat(shop.standing(0, DAY).clocks()).isEmpty();
+    shop.used(DAY.minusDays(2), "09:30", 60, "", "100 drying-oil");
+    assertThat(shop.standing(0, DAY).clocks()).isNotEmpty();
+  }
+
+  // EN 149: NR is for one shift; eight hours of wear end it within a longer one.
+  @ParameterizedTest
+  @CsvSource({"ffp3,true", "ffp3-r,false", "p3,false", "p3-nr,true"})
+  void what_is_marked_nr_ends_with_its_first_shift(String elementClass, boolean oneShift) {
+    Workshop shop = new Workshop().mask("mask", Scheme.UK, "air-purifying", "half mask");
+    shop.element("mask", elementClass, DAY.minusDays(5));
+    assertThat(shop.standing(0, DAY).first().flatMap(CareClock::ranOut)).isEmpty();
+    shop.wore(DAY.minusDays(1), "09:00", 30, "mask", "drilling of oak");
+    assertThat(shop.standing(0, DAY.minusDays(1)).first().flatMap(CareClock::ranOut)).isEmpty();
+    assertThat(shop.standing(0, DAY).first().flatMap(CareClock::ranOut).isPresent())
+        .isEqualTo(oneShift);
+  }
+
+  @Test
+  void eight_hours_of_wear_end_what_is_for_one_shift() {
+    Workshop shop = new Workshop().mask("mask", Scheme.UK, "air-purifying", "half mask");
+    shop.element("mask", "p2-nr", DAY);
+    shop.wore(DAY, "06:00", 480, "mask", "in-shop");
+    assertThat(clock(shop.standing(0, DAY), Kind.HOURS).ranOut().orElseThrow().minute())
+        .isEqualTo(14 * 60);
   }
 
   // 20 working days of an hour among the last 28 days: 1 h a working day; 40 − 20 = 20 h are left.

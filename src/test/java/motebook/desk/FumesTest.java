@@ -15,6 +15,7 @@ import motebook.model.Amount;
 import motebook.model.MaskUse;
 import motebook.model.OwnFinish;
 import motebook.model.Session;
+import motebook.model.VapourLimits;
 import motebook.model.Work;
 import motebook.reference.Caution;
 import motebook.reference.Finishes;
@@ -182,10 +183,10 @@ class FumesTest {
 
   @Test
   void the_owner_chooses_whose_figures_count() {
-    DayReckoning day = new Shops().used("me", "shop", "09:00", 30, "200 stripper").reckoning("me");
-    VapourReport stricter = Day.report(day, VapourLimits.STRICTER).vapour().orElseThrow();
-    VapourReport osha = Day.report(day, VapourLimits.OSHA).vapour().orElseThrow();
-    VapourReport niosh = Day.report(day, VapourLimits.NIOSH).vapour().orElseThrow();
+    Shops shops = new Shops().used("me", "shop", "09:00", 30, "200 stripper");
+    VapourReport stricter = vapour(shops, "me");
+    VapourReport osha = vapour(shops.heldAgainst(VapourLimits.OSHA), "me");
+    VapourReport niosh = vapour(shops.heldAgainst(VapourLimits.NIOSH), "me");
     assertThat(osha.notJudged()).isEmpty();
     // NIOSH names no figure for methylene chloride: it is told as not judged.
     assertThat(niosh.notJudged()).extracting(s -> s.key()).containsExactly("methylene-chloride");
@@ -193,9 +194,9 @@ class FumesTest {
         .isGreaterThanOrEqualTo(osha.indexOutside().typical())
         .isGreaterThanOrEqualTo(niosh.indexOutside().typical());
     var toluene = Solvents.shipped().withKey("toluene").orElseThrow();
-    assertThat(VapourLimits.OSHA.of(toluene).orElseThrow().ppm()).isEqualTo(200);
-    assertThat(VapourLimits.STRICTER.of(toluene))
-        .contains(new VapourLimits.Figure("NIOSH REL", 100));
+    assertThat(VapourLimit.of(toluene, VapourLimits.OSHA).orElseThrow().ppm()).isEqualTo(200);
+    assertThat(VapourLimit.of(toluene, VapourLimits.STRICTER))
+        .contains(new VapourLimit("NIOSH REL", 100));
   }
 
   @Test

@@ -143,6 +143,19 @@ class LearnedTest {
   }
 
   @Test
+  void every_day_says_that_a_sample_contradicts_all_else() {
+    Shops shops = sanding();
+    DayReport quiet = shops.report(learned(shops, sample(540, 600, 30)));
+    assertThat(quiet.remarks()).isEmpty();
+    DayReport far = shops.report(learned(shops, sample(540, 600, 2500)));
+    assertThat(far.remarks())
+        .singleElement()
+        .asString()
+        .startsWith("Measured and estimated contradict each other by more than three deviations")
+        .contains("sample 1 of 2026-03-02");
+  }
+
+  @Test
   void the_lesson_of_an_operation_begins_at_its_published_figure() {
     Evidence evidence = evidence(sanding(), sample(540, 600, 10));
     assertThat(evidence.operations()).hasSize(1);
@@ -154,7 +167,8 @@ class LearnedTest {
   }
 
   private static Evidence evidence(Shops shops, Sample sample) {
-    return Evidence.of(List.of(sample), learned(shops, sample), Reference.shipped());
+    return Evidence.of(
+        List.of(sample), learned(shops, sample), Reference.shipped(), shops.shop().settings());
   }
 
   private static Evidence.Agreement agreement(Evidence evidence) {

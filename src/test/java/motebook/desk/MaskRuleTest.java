@@ -429,4 +429,14 @@ class MaskRuleTest {
         .contains("No element is on record")
         .contains("With that and 2 things more mended it would count as 10.");
   }
+
+  // NIOSH 96-101: N-series filters are for aerosols without oil.
+  @ParameterizedTest
+  @CsvSource({"n95,100 wiping-oil,true", "n95,100 lacquer,false", "p100,100 wiping-oil,false"})
+  void class_n_beside_an_oil_finish_is_told(String elementClass, String used, boolean told) {
+    Workshop shop = new Workshop().halfMask().element("half mask", elementClass, DAY);
+    Session session = shop.used(DAY, "09:00", 30, "half mask", used);
+    assertThat(shop.credit(session).notes().stream().anyMatch(note -> note.contains("class N")))
+        .isEqualTo(told);
+  }
 }

@@ -12,6 +12,7 @@ import motebook.model.Amount;
 import motebook.model.Place;
 import motebook.model.Session;
 import motebook.model.Surroundings;
+import motebook.model.VapourLimits;
 import motebook.model.Work;
 import motebook.reference.Reference;
 
@@ -49,6 +50,11 @@ final class Shops {
 
   Shops limits(String set) {
     settings = new Settings("me", "shop", set, 1.5, 30);
+    return this;
+  }
+
+  Shops heldAgainst(VapourLimits figures) {
+    settings = settings.withVapourLimits(figures);
     return this;
   }
 

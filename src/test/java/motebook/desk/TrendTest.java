@@ -52,6 +52,29 @@ class TrendTest {
   }
 
   @Test
+  void weeks_are_never_called_falling_while_the_interval_of_the_slope_holds_0() {
+    // Derived: one of the fifteen pairs rises, variance 28.33, z -2.254, p 0.024.
+    Trend.Found falling = back(1, 3, 2, 4, 5, 6).found().orElseThrow();
+    assertThat(falling.test().s()).isEqualTo(-13);
+    assertThat(falling.direction()).isEqualTo(-1);
+    assertThat(falling.slope().high90()).isNegative();
+    // Derived: four rise, S -7, z -1.127, p 0.26.
+    Trend.Found unclear = back(1, 3, 2, 5, 4, 3.5).found().orElseThrow();
+    assertThat(unclear.direction()).isZero();
+    assertThat(unclear.slope().high90()).isNotNegative();
+  }
+
+  @Test
+  void equal_weeks_that_touch_0_leave_a_trend_unclear() {
+    // Fifteen pairs fall and none rises, but thirteen are equal: the test alone would call it
+    // clear.
+    Trend.Found found = back(2, 2, 2, 2, 2, 1, 1, 1).found().orElseThrow();
+    assertThat(found.test().pTwoSided()).isLessThan(Trend.CLEAR_BELOW);
+    assertThat(found.slope().low90()).isZero();
+    assertThat(found.direction()).isZero();
+  }
+
+  @Test
   void nothing_from_before_the_weeks_that_are_looked_at_counts() {
     double[] values = new double[30];
     Arrays.fill(values, 1);

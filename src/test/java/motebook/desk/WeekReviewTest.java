@@ -39,7 +39,8 @@ class WeekReviewTest {
         none,
         none,
         Optional.empty(),
-        BestChange.of(week, days));
+        BestChange.of(week, days),
+        WeekWear.NONE);
   }
 
   @Test

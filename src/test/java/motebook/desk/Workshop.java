@@ -9,10 +9,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import motebook.journal.Settings;
+import motebook.model.Amount;
 import motebook.model.Element;
 import motebook.model.FitRecord;
 import motebook.model.Gear;
 import motebook.model.MaskUse;
+import motebook.model.OwnFigure;
+import motebook.model.OwnFigures;
 import motebook.model.Place;
 import motebook.model.Respirator;
 import motebook.model.Retirement;
@@ -38,9 +41,15 @@ final class Workshop implements History {
   private final Map<Session, Map<Solvent, VapourAir.Ppm>> vapours = new HashMap<>();
   private String limits = "acgih";
   private int cleanerRunOn;
+  private OwnFigures figures = OwnFigures.SHIPPED;
 
   Workshop limits(String set) {
     limits = set;
+    return this;
+  }
+
+  Workshop chose(OwnFigure figure, double value) {
+    figures = figures.with(figure, value);
     return this;
   }
 
@@ -201,6 +210,27 @@ final class Workshop implements History {
         "me", day, start, minutes, what, Optional.of(new MaskUse(mask, true, 100)), controls);
   }
 
+  /** A session in which an amount was used, such as {@code 100 lacquer}; worn where a mask is. */
+  Session used(LocalDate day, String start, int minutes, String mask, String amount) {
+    String[] words = amount.split(" ", 2);
+    Work work =
+        new Work(
+            mask.isEmpty() ? "Ana" : "me",
+            "shop",
+            day,
+            LocalTime.parse(start),
+            minutes,
+            "finishing",
+            Optional.empty(),
+            List.of(),
+            mask.isEmpty() ? Optional.empty() : Optional.of(new MaskUse(mask, true, 100)),
+            List.of(new Amount(words[1], Double.parseDouble(words[0]))),
+            "");
+    Session session = new Session(sessions.size() + 1, work);
+    sessions.add(session);
+    return session;
+  }
+
   Session session(
       String person,
       LocalDate day,
@@ -241,7 +271,11 @@ final class Workshop implements History {
 
   Care care(LocalDate today) {
     return new Care(
-        gear(), this, session -> vapours.getOrDefault(session, Map.of()), CareRules.USUAL, today);
+        gear(),
+        this,
+        session -> vapours.getOrDefault(session, Map.of()),
+        CareRules.of(figures),
+        today);
   }
 
   Credit credit(Session session) {

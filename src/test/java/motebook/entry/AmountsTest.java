@@ -11,9 +11,13 @@ import motebook.model.MaskUse;
 import motebook.model.OwnFinish;
 import motebook.model.Work;
 import motebook.reference.Finishes;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -208,5 +212,42 @@ class AmountsTest {
       @ForAll @DoubleRange(min = 0.1, max = 100_000) double millilitres) {
     String line = "25m finishing using " + Amounts.written(millilitres) + " shellac";
     assertThat(read(line).amounts()).containsExactly(new Amount("shellac", millilitres));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "250ml,250ml",
+    "0.25 l,250ml",
+    "12.5 ml,12.5ml",
+    "8 fl oz,8 fl oz",
+    "1/2 pt,8 fl oz",
+    "3fl oz,3 fl oz",
+    "0.75 fl oz,0.75 fl oz",
+    "1 pint,1 pint",
+    "1/3 pint,1/3 pint",
+    "2 quarts,2 quart",
+    "1 gallon,1 gallon",
+    "1/7 pint,67.596639ml",
+    "88.720589 ml,3 fl oz"
+  })
+  void an_amount_is_said_back_in_few_digits(String said, String back) {
+    Work work = read("25m finishing using " + said + " shellac at 9:00");
+    String line = SpokenLine.say(work, Scenes.usual());
+    assertThat(line).contains("using " + back + " shellac");
+    assertThat(read(line).amounts()).isEqualTo(work.amounts());
+  }
+
+  @Property
+  void what_is_said_in_american_units_is_said_back_in_them_and_reads_the_same(
+      @ForAll @IntRange(min = 1, max = 100) int quarters, @ForAll("american") String unit) {
+    Work work = read("25m finishing using " + quarters / 4.0 + " " + unit + " shellac at 9:00");
+    String line = SpokenLine.say(work, Scenes.usual());
+    assertThat(read(line).amounts()).isEqualTo(work.amounts());
+    assertThat(line).doesNotContainPattern("\\.\\d{3}");
+  }
+
+  @Provide
+  Arbitrary<String> american() {
+    return Arbitraries.of("fl oz", "pint", "quart", "gallon");
   }
 }

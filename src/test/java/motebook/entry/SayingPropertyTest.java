@@ -210,8 +210,13 @@ class SayingPropertyTest {
       Collections.rotate(all, choices.get(10));
       return all.stream()
           .limit(choices.get(11) % 4)
-          .map(finish -> new Amount(finish.key(), 0.1 + choices.get(10) / 7.0))
+          .map(finish -> new Amount(finish.key(), millilitres(choices.get(10))))
           .toList();
+    }
+
+    // Now digits without end, now whole ounces of a US gallon over 128.
+    private static double millilitres(int choice) {
+      return choice % 2 == 0 ? 0.1 + choice / 7.0 : choice * 231 * 2.54 * 2.54 * 2.54 / 128;
     }
 
     private List<String> controls(Operation operation, Place place) {

@@ -12,9 +12,12 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import motebook.model.Favourite;
+import motebook.model.OwnFigure;
+import motebook.model.OwnFigures;
 import motebook.model.Refusal;
 import motebook.model.Stopwatch;
 import motebook.model.Units;
+import motebook.model.VapourLimits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -126,6 +129,28 @@ class BenchTest {
           .isEqualTo("Set aside for 2026-03-02, by me: formaldehyde, explosion");
       book.setAside().bringBack(MONDAY, "me");
       assertThat(book.setAside().on(MONDAY, "me")).isEmpty();
+    }
+  }
+
+  @Test
+  void figures_and_vapour_limits_are_kept_to_the_last_digit_where_they_differ() {
+    Settings own;
+    try (Book book = Shop.open(folder)) {
+      OwnFigures figures =
+          OwnFigures.SHIPPED
+              .with(OwnFigure.CARTRIDGE_SAFETY_FRACTION, 1 / 3.0)
+              .with(OwnFigure.SOON_DAYS, 14);
+      own = book.settings().withFigures(figures).withVapourLimits(VapourLimits.NIOSH);
+      book.change(own, "Figures");
+    }
+    try (Book book = Shop.open(folder)) {
+      assertThat(book.settings()).isEqualTo(own);
+      assertThat(book.settings().figures().chosen())
+          .containsOnlyKeys(OwnFigure.CARTRIDGE_SAFETY_FRACTION);
+      book.undo();
+      assertThat(book.settings().figures()).isEqualTo(OwnFigures.SHIPPED);
+      assertThat(book.settings().vapourLimits()).isEqualTo(VapourLimits.STRICTER);
+      assertThat(book.verify()).isEmpty();
     }
   }
 

@@ -121,4 +121,62 @@ class FinishesTest {
           .anyMatch(problem -> problem.contains("shares of the finish \"Blue Label\""));
     }
   }
+
+  @Test
+  void a_sheet_that_no_session_used_is_deleted() {
+    try (Book book = Shop.open(folder)) {
+      book.finishes().add(sheet("Blue Label", 640));
+      assertThat(book.finishes().remove("blue label", Shop.MONDAY))
+          .isEqualTo(OwnFinishes.Removed.DELETED);
+      assertThat(book.finishes().all()).isEmpty();
+      book.undo();
+      assertThat(book.finishes().all()).containsExactly(sheet("Blue Label", 640));
+    }
+  }
+
+  @Test
+  void a_sheet_that_sessions_used_is_retired_and_comes_back_with_undo_or_a_new_sheet() {
+    try (Book book = Shop.open(folder)) {
+      book.finishes().add(sheet("Blue Label", 640));
+      Session session =
+          book.log(
+              Shop.bare("09:00", 30, "finishing").using(List.of(new Amount("blue-label", 100))));
+      assertThat(book.finishes().remove("Blue Label", Shop.MONDAY))
+          .isEqualTo(OwnFinishes.Removed.RETIRED);
+      assertThat(book.finishes().all())
+          .extracting(OwnFinish::retiredOn)
+          .containsExactly(Optional.of(Shop.MONDAY));
+      assertThat(book.session(session.id())).contains(session);
+      assertThatThrownBy(() -> book.finishes().remove("Blue Label", Shop.MONDAY))
+          .isInstanceOf(Refusal.class)
+          .hasMessage("\"Blue Label\" was retired on 2026-03-02 already.");
+      book.undo();
+      assertThat(book.finishes().all()).containsExactly(sheet("Blue Label", 640));
+      book.finishes().remove("Blue Label", Shop.MONDAY);
+      book.finishes().replace(sheet("Blue Label", 500));
+      assertThat(book.finishes().all()).containsExactly(sheet("Blue Label", 500));
+      assertThat(book.verify()).isEmpty();
+    }
+  }
+
+  @Test
+  void a_sheet_in_the_place_of_a_shipped_finish_gives_the_place_back() {
+    try (Book book = Shop.open(folder)) {
+      book.finishes().add(sheet("Lacquer", 640));
+      book.log(Shop.bare("09:00", 30, "finishing").using(List.of(new Amount("lacquer", 100))));
+      assertThat(book.finishes().remove("lacquer", Shop.MONDAY))
+          .isEqualTo(OwnFinishes.Removed.SHIPPED_AGAIN);
+      assertThat(book.finishes().all()).isEmpty();
+    }
+  }
+
+  @Test
+  void what_is_no_sheet_cannot_be_removed() {
+    try (Book book = Shop.open(folder)) {
+      book.finishes().add(sheet("Blue Label", 640));
+      assertThatThrownBy(() -> book.finishes().remove("lacquer", Shop.MONDAY))
+          .isInstanceOf(Refusal.class)
+          .hasMessageContaining("knows no finish \"lacquer\". It knows: Blue Label");
+    }
+  }
 }

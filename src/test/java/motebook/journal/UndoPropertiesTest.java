@@ -17,6 +17,8 @@ import java.util.stream.Stream;
 import motebook.model.Amount;
 import motebook.model.FitRecord;
 import motebook.model.MaskUse;
+import motebook.model.OwnFigure;
+import motebook.model.OwnFigures;
 import motebook.model.OwnFinish;
 import motebook.model.Refusal;
 import motebook.model.Retirement;
@@ -27,6 +29,7 @@ import motebook.model.Surroundings.Indoors;
 import motebook.model.Surroundings.Outdoors;
 import motebook.model.Units;
 import motebook.model.Upkeep;
+import motebook.model.VapourLimits;
 import motebook.model.Work;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -107,7 +110,10 @@ class UndoPropertiesTest {
               new Settings(
                       person(book, random), place(book, random), "set", 1 + random.nextDouble(), 7)
                   .withUnits(random.nextBoolean() ? Units.US : Units.METRIC)
-                  .withEquipment(List.of("a", "b").subList(0, random.nextInt(3))),
+                  .withEquipment(List.of("a", "b").subList(0, random.nextInt(3)))
+                  .withVapourLimits(
+                      random.nextBoolean() ? VapourLimits.NIOSH : VapourLimits.STRICTER)
+                  .withFigures(OwnFigures.SHIPPED.with(figure(random), 6)),
               "Settings");
       case 8 -> bench(book, random);
       case 9 -> stopwatch(book, random);
@@ -122,6 +128,10 @@ class UndoPropertiesTest {
         }
       }
     }
+  }
+
+  private static OwnFigure figure(Random random) {
+    return List.of(OwnFigure.SOON_DAYS, OwnFigure.OPENED_GAS_MONTHS).get(random.nextInt(2));
   }
 
   /** What a name may begin with. */

@@ -15,7 +15,7 @@ class MasksTest {
   @Test
   void every_row_has_a_source() {
     assertThat(masks.factors()).hasSize(31).allSatisfy(f -> assertThat(f.source()).isNotBlank());
-    assertThat(masks.classes()).hasSize(36).allSatisfy(c -> assertThat(c.basis()).isNotBlank());
+    assertThat(masks.classes()).hasSize(42).allSatisfy(c -> assertThat(c.basis()).isNotBlank());
     assertThat(masks.hazards()).hasSize(9).allSatisfy(h -> assertThat(h.source()).isNotBlank());
   }
 
@@ -46,6 +46,27 @@ class MasksTest {
         .singleElement()
         .satisfies(factor -> assertThat(factor.apf()).isEqualTo(apf))
         .satisfies(factor -> assertThat(factor.rating()).isEmpty());
+  }
+
+  // NIOSH 96-101, II.D, read in a transcript; EN 149 and EN 143 second-hand.
+  @ParameterizedTest
+  @CsvSource({
+    "N95,DIRTY",
+    "organic vapour and N95,DIRTY",
+    "R95,OIL",
+    "OV/R95,OIL",
+    "P100,OPEN",
+    "HE,OPEN",
+    "FFP3,SHIFT",
+    "FFP2 NR D,SHIFT",
+    "FFP3 R,OPEN",
+    "P3 R D,OPEN",
+    "P3,OPEN",
+    "P2 NR,SHIFT",
+    "organic vapour,OPEN"
+  })
+  void what_is_printed_on_an_element_tells_what_ends_it(String name, ElementClass.Service service) {
+    assertThat(masks.elementClass(name).orElseThrow().service()).isEqualTo(service);
   }
 
   // HSG53 and EN 529, read in a reproduction; adding a gas element lowers the factor.
@@ -192,9 +213,11 @@ class MasksTest {
         "protection-factors.csv | half,5, | snug,5, | protection-factors.csv, row 2, column seal: unknown",
         "protection-factors.csv | osha,air-purifying,quarter | oasha,air-purifying,quarter | protection-factors.csv, row 2, column scheme: unknown",
         "protection-factors.csv | osha,air-purifying,quarter mask | osha,air-purifying,half mask | protection-factors.csv, row 4, column facepiece: the same",
-        "elements.csv | ,n,95, | ,n,, | elements.csv, row 2, column efficiency_percent: above 0",
-        "elements.csv | ,n,95, | ,x,95, | elements.csv, row 2, column letter: unknown",
-        "elements.csv | ,particulate,n,95, | ,dust,n,95, | elements.csv, row 2, column holds: unknown: \"dust\"",
+        "elements.csv | ,n,95,dirty | ,n,,dirty | elements.csv, row 2, column efficiency_percent: above 0",
+        "elements.csv | ,n,95,dirty | ,x,95,dirty | elements.csv, row 2, column letter: unknown",
+        "elements.csv | ,n,95,dirty | ,n,95,filthy | elements.csv, row 2, column service: unknown",
+        "elements.csv | organic-vapour,,,,gas | organic-vapour,,,shift,gas | elements.csv, row 27, column service: only what",
+        "elements.csv | ,particulate,n,95,dirty | ,dust,n,95,dirty | elements.csv, row 2, column holds: unknown: \"dust\"",
         "hazards.csv | ,dust,particulate | ,smoke,particulate | hazards.csv, row 2, column kind: unknown",
         "hazards.csv | ,finish-vapour, | ,finish, | hazards.csv, row 3, column cautions: unknown: \"finish\"",
         "hazards.csv | ,,ammonia, | ,,, | hazards.csv, row 1, column solvents: no row for AMMONIA",

@@ -4,6 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.List;
+import net.jqwik.api.Assume;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
+import net.jqwik.api.constraints.UniqueElements;
 import org.junit.jupiter.api.Test;
 
 class SenSlopeTest {
@@ -15,7 +23,7 @@ class SenSlopeTest {
     double[] y = {1, 2, 3, 4, 5, 16, 7};
     SenSlope slope = SenSlope.of(ONE_TO_SEVEN, y);
     assertThat(slope.perStep()).isEqualTo(1);
-    // Derived: 1.645·√44.333/2 = 5.48, so the 5th and the 17th of the 21 slopes in order.
+    // Derived: (21 − 1.645·√44.333)/2 = 5.02, so the 5th and the 17th of the 21 slopes in order.
     assertThat(slope.low90()).isEqualTo(1);
     assertThat(slope.high90()).isEqualTo(3);
   }
@@ -30,6 +38,22 @@ class SenSlopeTest {
   void values_that_do_not_move_have_no_slope() {
     SenSlope slope = SenSlope.of(ONE_TO_SEVEN, new double[] {2, 2, 2, 2, 2, 2, 2});
     assertThat(slope).isEqualTo(new SenSlope(0, 0, 0));
+  }
+
+  @Property
+  void the_interval_leaves_out_0_just_where_the_test_is_below_10_percent(
+      @ForAll @Size(min = 4, max = 52) @UniqueElements
+          List<@IntRange(min = 1, max = 100_000) Integer> drawn,
+      @ForAll @IntRange(min = 0, max = 30) int climb) {
+    double[] values = new double[drawn.size()];
+    double[] times = new double[drawn.size()];
+    for (int i = 0; i < values.length; i++) {
+      times[i] = i;
+      values[i] = drawn.get(i) + 100.0 * climb * i;
+    }
+    Assume.that(Arrays.stream(values).distinct().count() == values.length);
+    assertThat(SenSlope.of(times, values).direction() != 0)
+        .isEqualTo(MannKendall.of(values).pTwoSided() < 0.1);
   }
 
   @Test

@@ -4,11 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.OptionalDouble;
+import motebook.desk.Choice;
+import motebook.desk.Choices;
+import motebook.journal.Settings;
+import motebook.model.OwnFigure;
 import motebook.model.Surroundings.Indoors;
 import motebook.model.Units;
 import motebook.model.Work;
+import motebook.screen.state.Field;
 import motebook.screen.state.Focus;
+import motebook.screen.state.Form;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -275,12 +282,64 @@ class BenchKeysTest {
   }
 
   @Test
+  void what_a_form_of_settings_changes_is_one_change_and_one_undo_takes_it_back() {
+    pilot.press("o", "Ctrl-U").type("Hedda").press("Down", "Right");
+    pilot.press("Down", "Down", "Ctrl-U").type("84 m³");
+    down(8);
+    pilot.press("Ctrl-U").type("0.5");
+    down(2);
+    pilot.press("Ctrl-U").type("3 months").press("Enter");
+    assertThat(pilot.screen())
+        .contains("Changed: name, limits, cartridge share, opened gas, shop. u takes it back.");
+    assertThat(pilot.book().history(5)).hasSize(1);
+    assertThat(pilot.book().settings().person()).isEqualTo("Hedda");
+    assertThat(pilot.book().settings().figures().get(OwnFigure.CARTRIDGE_SAFETY_FRACTION))
+        .isEqualTo(0.5);
+    assertThat(pilot.book().settings().figures().whole(OwnFigure.OPENED_GAS_MONTHS)).isEqualTo(3);
+    Settings shipped = new Settings("me", "shop", "acgih", 1.5, 30);
+    pilot.book().undo();
+    assertThat(pilot.book().settings()).isEqualTo(shipped);
+    assertThat(pilot.book().place("shop", TODAY).orElseThrow().surroundings())
+        .isEqualTo(new Indoors(100, 1, 3, 6, OptionalDouble.empty(), OptionalDouble.empty(), 0));
+  }
+
+  private void down(int rows) {
+    for (int row = 0; row < rows; row++) {
+      pilot.press("Down");
+    }
+  }
+
+  @Test
+  void a_figure_outside_its_bounds_is_told_at_its_field() {
+    pilot.press("o");
+    down(15);
+    pilot.press("Ctrl-U").type("40").press("Up", "Enter");
+    assertThat(pilot.screen())
+        .contains("The fit-months-uk must lie between 1 and 36 months: got 40.")
+        .contains("> fit test, UK");
+    assertThat(pilot.book().history(5)).isEmpty();
+  }
+
+  @Test
+  void every_choice_of_the_owner_stands_on_the_form() {
+    pilot.press("o");
+    Form form = pilot.state().pages().form().orElseThrow();
+    List<String> fields = form.fields().stream().map(Field::key).toList();
+    assertThat(Choices.ALL)
+        .extracting(Choice::key)
+        .filteredOn(key -> !key.equals("equipment"))
+        .isSubsetOf(fields);
+    // equipment is asked for one by one
+    assertThat(fields).contains("collector", "tool-vacuum");
+  }
+
+  @Test
   void a_setting_that_cannot_be_is_told_at_its_field_and_nothing_is_written() {
     pilot.press("o", "Down", "Down", "Ctrl-U").type("imperial").press("Down", "Enter");
-    assertThat(pilot.screen()).contains("Units are metric or us.").contains("> units");
+    assertThat(pilot.screen()).contains("Units are metric or us: got").contains("> units");
     assertThat(pilot.book().history(5)).isEmpty();
     pilot.press("Ctrl-U").type("us").press("Enter");
-    assertThat(pilot.screen()).contains("Changed: settings");
+    assertThat(pilot.screen()).contains("Changed: units.");
     assertThat(pilot.book().place("shop", TODAY).orElseThrow().surroundings())
         .isEqualTo(new Indoors(100, 1, 3, 6, OptionalDouble.empty(), OptionalDouble.empty(), 0));
   }

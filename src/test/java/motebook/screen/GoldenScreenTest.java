@@ -29,6 +29,13 @@ class GoldenScreenTest {
           new Scene("empty-book", pilot -> pilot.open()),
           new Scene("one-session", pilot -> logged(pilot, "60m orbital sanding of oak at 9:00")),
           new Scene("working-day", ShopDay::log),
+          new Scene("lacquered-day", GoldenScreenTest::lacquered),
+          new Scene(
+              "lacquered-week",
+              pilot -> {
+                lacquered(pilot);
+                pilot.press("w");
+              }),
           new Scene(
               "line-understood",
               pilot -> {
@@ -126,6 +133,14 @@ class GoldenScreenTest {
                 ShopDay.log(pilot);
                 pilot.press("c");
               }));
+
+  private static void lacquered(Pilot pilot) {
+    ShopDay.log(pilot);
+    pilot
+        .type("20m finishing with doors open using 250ml lacquer and 50ml thinner at 11:40")
+        .press("Enter");
+    pilot.press("Escape");
+  }
 
   private static void logged(Pilot pilot, String... lines) {
     pilot.open();

@@ -73,7 +73,7 @@ class PlainTest {
     String told = told("Hedda", "", "us", "20 x 16 x 8", "yes", "no", "400 cfm", "save", "q");
     assertThat(told)
         .contains("Field 1 of 7, your name: me")
-        .contains("Changed: name, settings, shop");
+        .contains("Changed: name, units, equipment, shop");
     try (Book book = Book.open(folder.resolve("book.db"), clock)) {
       assertThat(book.settings().person()).isEqualTo("Hedda");
       assertThat(book.settings().equipment()).containsExactly("collector");

@@ -12,6 +12,7 @@ import motebook.desk.WeekReview;
 import motebook.model.Text;
 import motebook.report.Figures;
 import motebook.report.PlaceReport;
+import motebook.report.WearText;
 import motebook.report.WeekWords;
 import motebook.report.Wording;
 
@@ -79,6 +80,7 @@ final class SheetWords {
     review.change().ifPresent(change -> said.add(WeekWords.change(change, person)));
     review.best().ifPresent(best -> said.add(WeekWords.best(best, person)));
     review.longDays().forEach(day -> said.add(WeekWords.longDay(day) + "."));
+    WearText.lines(review.wear(), person).forEach(used -> said.add("Used up: " + used + "."));
     said.addAll(review.remarks());
     return said;
   }

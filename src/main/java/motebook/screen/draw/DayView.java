@@ -71,6 +71,10 @@ final class DayView {
     } else if (rows.gauged()) {
       new Gauge(canvas, page.report()).lines(rows.gauge());
     }
+    for (int row = 0; row < rows.vapour().size(); row++) {
+      int at = rows.list() - rows.vapour().size() + row;
+      canvas.text(at, 1, rows.vapour().get(row), Role.FIGURE);
+    }
     new SessionList(canvas, page).draw(rows.list(), rows.listRows(), state.sheet().chosen());
     cautions(page, rows);
   }

@@ -7,8 +7,10 @@ import java.util.Optional;
 import motebook.desk.Evidence;
 import motebook.desk.Evidence.Agreement;
 import motebook.desk.Evidence.Lesson;
+import motebook.desk.ExposureGroup;
 import motebook.report.EvidenceReport;
 import motebook.report.Figures;
+import motebook.report.GroupReport;
 import motebook.science.Estimate;
 import motebook.screen.state.State;
 
@@ -56,9 +58,28 @@ final class EvidenceView {
     rows.add(this::heading);
     evidence.operations().forEach(lesson -> rows.add(row -> lesson(row, lesson)));
     rows.add(text("", Role.PLAIN));
+    groups(evidence, rows);
     rows.add(text("each sample, measured against estimated without it, mg/m³", Role.QUIET));
     evidence.samples().forEach(line -> rows.addAll(sample(line)));
     return rows;
+  }
+
+  private void groups(Evidence evidence, List<Row> rows) {
+    if (!evidence.groups().isEmpty()) {
+      wrapped(GroupReport.HEADING, Role.QUIET, rows);
+      for (ExposureGroup group : evidence.groups()) {
+        List<String> lines = GroupReport.lines(group);
+        wrapped(lines.get(0), Role.PLAIN, rows);
+        lines.stream().skip(1).forEach(line -> wrapped(line, Role.FIGURE, rows));
+      }
+      rows.add(text("", Role.PLAIN));
+    }
+  }
+
+  private void wrapped(String text, Role role, List<Row> rows) {
+    String indent = text.startsWith("  ") ? "  " : "";
+    Fit.wrap(text.strip(), canvas.columns() - 2 - indent.length())
+        .forEach(line -> rows.add(text(indent + line, role)));
   }
 
   private Row text(String text, Role role) {

@@ -1,5 +1,7 @@
 package motebook.screen.draw;
 
+import java.util.List;
+import motebook.report.VapourWords;
 import motebook.report.Wording;
 import motebook.screen.state.DayPage;
 import motebook.screen.state.Focus;
@@ -14,6 +16,7 @@ import motebook.screen.state.State;
  * @param wide whether both sides of the gauge stand beside each other
  * @param gauged whether there is a gauge
  * @param gauge first row of the gauge
+ * @param vapour what is said of the vapour, in the rows above the sessions
  * @param list first row of the sessions
  * @param listRows rows of the sessions
  * @param caution first row of the cautions
@@ -26,6 +29,7 @@ record Rows(
     boolean wide,
     boolean gauged,
     int gauge,
+    List<String> vapour,
     int list,
     int listRows,
     int caution,
@@ -41,7 +45,9 @@ record Rows(
     int bars = 2 + (others ? 1 : 0) + (masks ? 1 : 0);
     int strip = strip(height) - (bars > 3 ? 1 : 0);
     int gauge = 2 + strip + bars;
-    int list = gauge + gaugeRows(tall, wide, state);
+    int below = gauge + gaugeRows(tall, wide, state);
+    List<String> vapour = tall ? vapour(page, width) : List.of();
+    int list = below + vapour.size();
     int free = foot(height, width, state) - list;
     int spare = free - SessionList.wanted(page);
     int least = tall && Foot.wanted(state, width) == 0 ? 1 : 0;
@@ -53,12 +59,20 @@ record Rows(
         others,
         masks,
         wide,
-        list > gauge,
+        below > gauge,
         gauge,
+        vapour,
         list,
         free - kept,
         list + free - kept,
         kept);
+  }
+
+  // What has no figure ends the line, and must not be cut off.
+  private static List<String> vapour(DayPage page, int width) {
+    return VapourWords.day(page.report())
+        .map(said -> Fit.wrap(said, width - 2, 2))
+        .orElse(List.of());
   }
 
   // In a small window the line that is being typed tells the dose itself.

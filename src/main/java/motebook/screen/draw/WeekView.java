@@ -7,7 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import motebook.desk.DayReport;
 import motebook.desk.WeekReport;
+import motebook.desk.WeekVapour;
 import motebook.report.Figures;
+import motebook.report.VapourWords;
+import motebook.report.WearText;
 import motebook.report.WeekWords;
 import motebook.report.Wording;
 import motebook.science.Estimate;
@@ -57,6 +60,7 @@ final class WeekView {
       scales(row++, masked);
     }
     row = means(row, week, masked, foot);
+    row = vapour(row, week, foot);
     row = said(row, page, foot);
     below(row, page, foot);
   }
@@ -121,13 +125,23 @@ final class WeekView {
         row, foot, "40-h mean outside " + mean(week.outsideMean()) + inside + days, Role.PLAIN);
   }
 
+  private int vapour(int row, WeekReport week, int foot) {
+    return WeekVapour.of(week)
+        .map(vapour -> text(row, foot, "vapour, limit 1: " + VapourWords.week(vapour), Role.PLAIN))
+        .orElse(row);
+  }
+
   private String mean(Estimate estimate) {
     String full = Wording.estimate(estimate);
     return canvas.columns() >= 78 ? full : full.replace(" mg/m³", "").replace("90 % range ", "");
   }
 
   private int said(int row, WeekPage page, int foot) {
-    int at = WeekWords.change(page.weeks()).map(s -> text(row, foot, s, Role.TITLE)).orElse(row);
+    int at =
+        used(
+            WeekWords.change(page.weeks()).map(s -> text(row, foot, s, Role.TITLE)).orElse(row),
+            page,
+            foot);
     return canvas.rows() < ROOMY
         ? at
         : page.review()
@@ -135,6 +149,16 @@ final class WeekView {
             .map(best -> WeekWords.best(best, page.person()))
             .map(s -> text(at, foot, s, Role.PLAIN))
             .orElse(at);
+  }
+
+  // One line in all, and only where there are more than the trend needs.
+  private int used(int row, WeekPage page, int foot) {
+    String used = WearText.brief(page.review().wear(), page.person());
+    if (used.isEmpty() || row >= foot - 1) {
+      return row;
+    }
+    canvas.fitted(row, 1, edge, "used up  " + used, Role.PLAIN);
+    return row + 1;
   }
 
   // In a small window each takes one row.

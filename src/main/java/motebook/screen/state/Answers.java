@@ -10,6 +10,9 @@ final class Answers {
   private static final Map<Class<? extends Message>, BiFunction<State, Message, Step>> ALL =
       Map.ofEntries(
           on(Message.DayRead.class, Answers::dayRead),
+          on(
+              Message.HabitsRead.class,
+              (s, m) -> Step.to(s.with(s.sheet().recalling(m.person(), m.recent())))),
           on(Message.WeekRead.class, (s, m) -> Step.to(s.with(s.week().with(m.page())))),
           on(Message.LineRead.class, (s, m) -> Step.to(s.with(s.line().read(m.reading())))),
           on(Message.Logged.class, Answers::logged),
@@ -50,7 +53,8 @@ final class Answers {
   }
 
   private static Step dayRead(State state, Message.DayRead read) {
-    return Step.to(state.with(state.sheet().with(read.page())));
+    return Step.to(
+        state.with(state.sheet().with(read.page())), new Task.ReadHabits(read.page().person()));
   }
 
   /** Reads the day again, and the week where that is what is shown. */

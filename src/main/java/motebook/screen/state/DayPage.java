@@ -36,6 +36,15 @@ public record DayPage(
     people = List.copyOf(people);
   }
 
+  DayPage recalling(List<String> recent) {
+    return new DayPage(report, air, sessions, people, settings, ready.recalling(recent), bookEmpty);
+  }
+
+  /** The lines that somebody said last, as far as they are known. */
+  List<String> recentOf(String whose) {
+    return person().equals(whose) ? ready.recent() : List.of();
+  }
+
   /** The lines that are said often. */
   public List<Favourite> favourites() {
     return ready.favourites();

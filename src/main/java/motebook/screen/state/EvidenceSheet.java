@@ -10,11 +10,15 @@ import motebook.desk.Evidence;
  * @param top the first row that is shown
  */
 public record EvidenceSheet(Optional<Evidence> evidence, int top) {
+  private static final int ROWS_OF_GROUP = 4;
+
   static final EvidenceSheet OPENING = new EvidenceSheet(Optional.empty(), 0);
 
-  /** How many things there are to show: operations and samples. */
+  /** How many rows there are to show about: operations, samples, and some rows for each group. */
   public int size() {
-    return evidence.map(e -> e.operations().size() + e.samples().size()).orElse(0);
+    return evidence
+        .map(e -> e.operations().size() + e.samples().size() + ROWS_OF_GROUP * e.groups().size())
+        .orElse(0);
   }
 
   EvidenceSheet with(Evidence fresh) {

@@ -26,6 +26,9 @@ public sealed interface Message {
   /** A day was read and reckoned. */
   record DayRead(DayPage page) implements Message {}
 
+  /** The lines that somebody said last were read, newest first. */
+  record HabitsRead(String person, List<String> recent) implements Message {}
+
   /** The line was read; it may have been typed on since. */
   record LineRead(Reading reading) implements Message {}
 

@@ -9,7 +9,7 @@ import motebook.model.Favourite;
  * What lies ready at the bench.
  *
  * @param favourites the lines that are said often
- * @param recent the lines that the person said last, newest first
+ * @param recent the lines that the person said last, newest first; none until they are read
  * @param setAside keys of the cautions that the person has set aside for the day
  * @param timing the person's stopwatch, if one is under way and the day is today
  */
@@ -22,5 +22,9 @@ public record Ready(
     favourites = List.copyOf(favourites);
     recent = List.copyOf(recent);
     setAside = List.copyOf(setAside);
+  }
+
+  Ready recalling(List<String> lines) {
+    return new Ready(favourites, lines, setAside, timing);
   }
 }

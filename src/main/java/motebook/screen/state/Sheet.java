@@ -60,7 +60,14 @@ public record Sheet(
     return wanted
         ? new Sheet(date, fresh.person(), Optional.of(fresh), chosen, place, top, seek)
             .settled(fresh)
+            .recalling(fresh.person(), page.map(p -> p.recentOf(fresh.person())).orElse(List.of()))
         : this;
+  }
+
+  /** With the lines that somebody said last, as far as it is theirs. */
+  Sheet recalling(String whose, List<String> recent) {
+    Optional<DayPage> told = page.map(p -> p.person().equals(whose) ? p.recalling(recent) : p);
+    return new Sheet(date, person, told, chosen, place, top, seek);
   }
 
   private Sheet settled(DayPage fresh) {

@@ -16,7 +16,10 @@ public sealed interface Task {
    */
   record ReadDay(LocalDate date, String person) implements Task {}
 
-  /** The same, but only if another program has written to the book since. */
+  /** Read what somebody said last. */
+  record ReadHabits(String person) implements Task {}
+
+  /** The day, but only if another program has written to the book since. */
   record LookAgain(LocalDate date, String person) implements Task {}
 
   /** Read a line and reckon what it would make of its day; nothing is written. */

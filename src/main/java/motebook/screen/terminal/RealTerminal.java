@@ -7,21 +7,27 @@ import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The terminal that the program was started in, with what Lanterna leaves to be set. */
-final class RealTerminal extends UnixTerminal {
+class RealTerminal extends UnixTerminal {
   private static final Pattern SIZE = Pattern.compile("(\\d+) (\\d+)");
   private static final byte[] PASTE_BRACKETS_ON = bytes("\u001b[?2004h");
   private static final byte[] PASTE_BRACKETS_OFF = bytes("\u001b[?2004l");
   private static final int ONE_FRAME = 1 << 16;
 
   RealTerminal() throws IOException {
+    this(new FileInputStream(FileDescriptor.in), new FileOutputStream(FileDescriptor.out));
+  }
+
+  RealTerminal(InputStream keys, OutputStream frames) throws IOException {
     super(
-        new FileInputStream(FileDescriptor.in),
-        new BufferedOutputStream(new FileOutputStream(FileDescriptor.out), ONE_FRAME),
+        keys,
+        new BufferedOutputStream(frames, ONE_FRAME),
         StandardCharsets.UTF_8,
         CtrlCBehaviour.TRAP);
     getInputDecoder().addProfile(PasteBracket.PROFILE);

@@ -1,0 +1,110 @@
+package motebook.desk;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
+import motebook.model.Work;
+import motebook.reference.Control;
+import motebook.reference.Figure;
+import motebook.reference.Material;
+import motebook.reference.Operation;
+import motebook.reference.Reference;
+import motebook.science.Doubts;
+import motebook.science.Emission;
+import motebook.science.Spread;
+
+/**
+ * A kind of work: all that an operation on a material with some controls gives off by the tables,
+ * whoever does it and when.
+ *
+ * @param operation what is done
+ * @param material to what, or the row for an unnamed one
+ * @param controls in the order said
+ * @param atSource the row of the best control at the source, if there is one
+ * @param mgPerMin typical emission of inhalable dust, mg/min
+ * @param doubts of the emission, but for the own one of each session
+ * @param own log variance of the own doubt of a session; empty where no dust is made
+ */
+public record Kind(
+    Operation operation,
+    Material material,
+    List<Control> controls,
+    Optional<Control.Row> atSource,
+    double mgPerMin,
+    Doubts doubts,
+    OptionalDouble own) {
+  // A book of many years has few kinds of work. The tables are not compared but taken as the same.
+  private static final Map<Key, Kind> KNOWN = new ConcurrentHashMap<>();
+
+  private record Key(
+      Reference reference, String operation, Optional<String> material, List<String> controls) {}
+
+  /** The kind that some work is. */
+  static Kind of(Work work, Reference reference) {
+    Key key = new Key(reference, work.operation(), work.material(), work.controls());
+    Kind known = KNOWN.get(key);
+    return known == null ? KNOWN.computeIfAbsent(key, any -> reckoned(work, reference)) : known;
+  }
+
+  private static Kind reckoned(Work work, Reference reference) {
+    Operation operation = reference.operation(work.operation());
+    Material material = reference.material(work.material());
+    Optional<Control.Row> best = bestAtSource(work, operation, reference);
+    double factor =
+        operation.sands() ? material.sandingFactor().typical() : material.cuttingFactor();
+    double pass = best.map(row -> row.passFactor().typical()).orElse(1.0);
+    double ofOperation = variance(operation.referenceMgPerM3());
+    return new Kind(
+        operation,
+        material,
+        work.controls().stream().map(reference::control).toList(),
+        best,
+        Emission.mgPerMin(operation.referenceMgPerM3().typical(), factor, pass),
+        operation.dusty() ? doubts(operation, ofOperation, material, best) : Doubts.NONE,
+        operation.dusty()
+            ? OptionalDouble.of(Spread.own(operation.gsd(), ofOperation))
+            : OptionalDouble.empty());
+  }
+
+  // Controls at one source are not multiplied: the one that lets least through counts; of equals
+  // the first in the table, whatever order they were said in.
+  private static Optional<Control.Row> bestAtSource(
+      Work work, Operation operation, Reference reference) {
+    return reference.controls().stream()
+        .filter(control -> work.controls().contains(control.key()))
+        .filter(control -> control.actsOn() == Control.ActsOn.SOURCE)
+        .flatMap(control -> control.rowFor(operation.key()).stream())
+        .min(Comparator.comparingDouble(row -> row.passFactor().typical()));
+  }
+
+  private static Doubts doubts(
+      Operation operation, double ofOperation, Material material, Optional<Control.Row> best) {
+    Map<String, Double> parts = new HashMap<>();
+    parts.put(Source.part(operation), ofOperation);
+    if (operation.sands()) {
+      parts.put("material " + material.key(), variance(material.sandingFactor()));
+    }
+    best.ifPresent(row -> parts.put("control " + row.id(), variance(row.passFactor())));
+    parts.put(Source.MODEL, Spread.MODEL);
+    return new Doubts(parts);
+  }
+
+  private static double variance(Figure figure) {
+    return Spread.ofRange(figure.low(), figure.high());
+  }
+
+  /** Whether any row used is graded C or D. */
+  boolean rough() {
+    return operation.grade().rough()
+        || (operation.sands() && material.grade().rough())
+        || atSource.map(row -> row.grade().rough()).orElse(false)
+        || controls.stream()
+            .filter(control -> control.actsOn() == Control.ActsOn.ROOM)
+            .flatMap(control -> control.rows().stream())
+            .anyMatch(row -> row.grade().rough());
+  }
+}

@@ -1,0 +1,90 @@
+package motebook.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import motebook.desk.ExposureGroup;
+import motebook.desk.Statistics;
+import motebook.desk.Statistics.Held;
+
+/** The statistics of the samples of each kind of work, as JSON and as text. */
+public final class GroupReport {
+  /** What stands above them. */
+  public static final String HEADING =
+      "Results of one kind of work together, each the mean over its own time, mg/m³:";
+
+  private GroupReport() {}
+
+  static Map<String, Object> json(ExposureGroup group) {
+    Map<String, Object> object =
+        Json.object(
+            "operation", group.operation().key(),
+            "material", group.material().map(material -> material.key()).orElse(null),
+            "fraction", fraction(group),
+            "limit", group.limit().map(DayJson::limit).orElse(null),
+            "limit_in_this_fraction_mg_m3",
+                group.statistics().held().map(Held::limit).orElse(null));
+    object.putAll(StatisticsReport.json(group.statistics()));
+    return object;
+  }
+
+  private static String fraction(ExposureGroup group) {
+    return group.fraction().name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The lines of a group: what it is, how high it lies, what that says of the limit. */
+  public static List<String> lines(ExposureGroup group) {
+    Statistics stats = group.statistics();
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        group.operation().name()
+            + group.material().map(material -> " of " + Wording.material(material)).orElse("")
+            + ", "
+            + fraction(group)
+            + ": "
+            + stats.results()
+            + " results"
+            + (stats.censored() > 0 ? ", " + stats.censored() + " below detection" : ""));
+    lines.add(
+        "  GM "
+            + Figures.rough(stats.sample().gm())
+            + ", GSD "
+            + Figures.rough(stats.sample().gsd())
+            + ", "
+            + mean(stats)
+            + "; P95 "
+            + Figures.rough(stats.sample().p95())
+            + ", UTL95,95 "
+            + Figures.rough(stats.upper95())
+            + ", UTL95,70 "
+            + Figures.rough(stats.upper70()));
+    lines.add("  " + stats.held().map(held -> against(held, group)).orElse("no limit applies"));
+    return lines;
+  }
+
+  private static String mean(Statistics stats) {
+    return stats.mean().isPresent() && stats.unbiasedMean().isPresent()
+        ? "AM "
+            + Figures.rough(stats.mean().getAsDouble())
+            + " (MVUE "
+            + Figures.rough(stats.unbiasedMean().getAsDouble())
+            + ")"
+        : "lognormal mean " + Figures.rough(stats.sample().lognormalMean());
+  }
+
+  private static String against(Held held, ExposureGroup group) {
+    return Figures.percent(held.percentOver())
+        + " over "
+        + Figures.rough(held.limit())
+        + (group.converted() ? " (converted)" : "")
+        + " (90 % interval "
+        + Figures.percent(held.low90())
+        + " to "
+        + Figures.percent(held.high90())
+        + "); band "
+        + held.band()
+        + " of 0 to 4; EN 689: "
+        + StatisticsReport.verdict(held);
+  }
+}

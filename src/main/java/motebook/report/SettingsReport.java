@@ -1,0 +1,75 @@
+package motebook.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import motebook.desk.Choice;
+import motebook.desk.Choices;
+import motebook.journal.Settings;
+
+/** The owner's choices as text and as JSON. */
+public final class SettingsReport {
+  private static final String COMMAND = "motebook settings ";
+
+  private SettingsReport() {}
+
+  /** All of them, a line each; what differs from what is shipped is marked. */
+  public static List<String> lines(Settings settings) {
+    List<String> lines = new ArrayList<>();
+    lines.add("Your choices, those that you changed with a star:");
+    int keys = Choices.ALL.stream().mapToInt(choice -> choice.key().length()).max().orElseThrow();
+    for (Choice choice : Choices.ALL) {
+      String mark = choice.changed(settings) ? "* " : "  ";
+      String key = choice.key() + " ".repeat(keys - choice.key().length());
+      lines.add(mark + key + "  " + choice.told(settings) + "  (" + choice.what() + ")");
+    }
+    lines.add("More of one: motebook settings KEY. Change it: motebook settings KEY VALUE,");
+    lines.add("or back to what is shipped: motebook settings KEY --default");
+    return lines;
+  }
+
+  /** One of them at length. */
+  public static List<String> lines(Choice choice, Settings settings) {
+    List<String> lines = new ArrayList<>();
+    lines.add(choice.key() + ": " + choice.told(settings) + " (" + choice.what() + ")");
+    choice.shipped().ifPresent(value -> lines.add("shipped   " + choice.withUnit(value)));
+    lines.add("allowed   " + choice.allowed());
+    if (!choice.basis().isEmpty()) {
+      lines.add("basis     " + choice.basis());
+    }
+    lines.add("change    " + COMMAND + choice.key() + " VALUE");
+    return lines;
+  }
+
+  /** All of them. */
+  public static Map<String, Object> object(Settings settings) {
+    return Json.object(
+        "settings", Choices.ALL.stream().map(choice -> object(choice, settings)).toList());
+  }
+
+  /** One of them. */
+  public static Map<String, Object> object(Choice choice, Settings settings) {
+    return Json.object(
+        "key", choice.key(),
+        "value", value(choice, choice.value(settings)),
+        "unit", choice.unit().isEmpty() ? null : choice.unit(),
+        "shipped", choice.shipped().map(shipped -> value(choice, shipped)).orElse(null),
+        "changed", choice.changed(settings),
+        "what", choice.what(),
+        "allowed", choice.allowed(),
+        "basis", choice.basis().isEmpty() ? null : choice.basis(),
+        "change", COMMAND + choice.key() + " VALUE");
+  }
+
+  private static Object value(Choice choice, String text) {
+    if (choice.number()) {
+      return Double.valueOf(text);
+    }
+    return choice.several() ? words(text) : text;
+  }
+
+  private static List<String> words(String text) {
+    return text.equals(Choice.NONE) ? List.of() : Arrays.asList(text.split(", ", -1));
+  }
+}

@@ -1,0 +1,112 @@
+package motebook.report;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import motebook.desk.CareClock;
+import motebook.desk.WeekWear;
+import motebook.desk.WeekWear.OfElement;
+import motebook.desk.WeekWear.OfFilter;
+import motebook.model.Retirement;
+
+/** What a week used up of masks and filters, a line for each. */
+public final class WearText {
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE", Locale.ENGLISH);
+
+  private WearText() {}
+
+  /** The lines, masks first; none where nothing was used up. */
+  public static List<String> lines(WeekWear wear, String person) {
+    return Stream.concat(
+            wear.elements().stream().map(used -> element(used, person)),
+            wear.filters().stream().map(WearText::filter))
+        .toList();
+  }
+
+  /** All of it in one line; empty where nothing was used up. */
+  public static String brief(WeekWear wear, String person) {
+    return lines(wear, person).stream().collect(Collectors.joining("; "));
+  }
+
+  private static String element(OfElement used, String person) {
+    List<String> said = new ArrayList<>();
+    if (used.hours() > 0) {
+      said.add(
+          Figures.rough(used.hours())
+              + " h worn"
+              + share(used.hours(), used.hoursLimit(), "h")
+              + others(used, person));
+    }
+    if (used.loadMg().central() > 0) {
+      said.add(
+          Figures.rough(used.loadMg().central())
+              + " mg of dust"
+              + share(used.loadMg().central(), used.loadLimitMg(), "mg"));
+    }
+    if (used.vapourShare() > 0) {
+      said.add(Figures.percent(100 * used.vapourShare()) + " of its vapour life");
+    }
+    used.putOn().ifPresent(day -> said.add("put on " + DAY.format(day)));
+    used.takenOff().ifPresent(gone -> said.add(gone(gone)));
+    used.spent().forEach(clock -> said.add(spent(clock)));
+    return used.element().name() + ": " + String.join(", ", said);
+  }
+
+  private static String share(double used, OptionalDouble limit, String unit) {
+    return limit.isPresent()
+        ? " ("
+            + Figures.percent(100 * used / limit.getAsDouble())
+            + " of "
+            + Figures.plain(limit.getAsDouble())
+            + " "
+            + unit
+            + ")"
+        : "";
+  }
+
+  private static String others(OfElement used, String person) {
+    Map<String, Double> all = used.hoursByPerson();
+    String others =
+        all.entrySet().stream()
+            .filter(entry -> !entry.getKey().equals(person))
+            .map(entry -> Figures.rough(entry.getValue()) + " h by " + entry.getKey())
+            .collect(Collectors.joining(", "));
+    return others.isEmpty() ? "" : ", of it " + others;
+  }
+
+  private static String gone(Retirement gone) {
+    return (gone.why().equals(Retirement.CHANGED) ? "changed " : "taken off ")
+        + DAY.format(gone.on())
+        + (gone.why().equals(Retirement.CHANGED) ? "" : " (" + gone.why() + ")");
+  }
+
+  private static String spent(CareClock clock) {
+    return "came to its end "
+        + DAY.format(clock.ranOut().orElseThrow().date())
+        + " ("
+        + clock.kind().words()
+        + ")";
+  }
+
+  private static String filter(OfFilter used) {
+    List<String> said = new ArrayList<>();
+    said.add(Figures.rough(used.runHours()) + " h run");
+    used.upkeep().forEach(done -> said.add(done.what().key() + " " + DAY.format(done.date())));
+    used.takenOff().ifPresent(gone -> said.add(gone(gone)));
+    used.spent()
+        .forEach(
+            clock ->
+                said.add(
+                    "due since "
+                        + DAY.format(clock.ranOut().orElseThrow().date())
+                        + " ("
+                        + clock.kind().words()
+                        + ")"));
+    return used.filter().name() + ": " + String.join(", ", said);
+  }
+}

@@ -1,0 +1,82 @@
+package motebook.command;
+
+import static motebook.command.Shell.at;
+import static motebook.command.Shell.number;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The vapour of a week, told beside its dust. */
+class WeekVapourTest {
+  @TempDir Path folder;
+  private Shell shell;
+
+  @BeforeEach
+  void open() {
+    shell = new Shell(folder.resolve("book.db")).at("2026-03-06T18:00");
+  }
+
+  private void said(String line) {
+    Shell.Said said = shell.say(line);
+    assertThat(said.code()).as(said.err()).isZero();
+  }
+
+  @Test
+  void a_week_without_vapour_says_nothing_of_it() {
+    said("log 60m orbital sanding of oak at 9:00 on 2026-03-02");
+    assertThat(at(shell.json("week"), "vapour")).isNull();
+    assertThat(shell.say("week").out()).doesNotContain("vapour");
+  }
+
+  @Test
+  void each_day_with_vapour_stands_as_the_day_itself_has_it_and_the_worst_is_named() {
+    said("log 25m finishing with doors open using 250ml lacquer at 9:00 on 2026-03-02");
+    said("log 60m finishing using 1500ml contact cement at 9:00 on 2026-03-04");
+    Map<String, Object> week = shell.json("week");
+    Map<String, Object> worst = shell.json("day 2026-03-04");
+    assertThat((List<?>) at(week, "vapour", "days")).hasSize(2);
+    for (int day = 0; day < 2; day++) {
+      String date = (String) at(week, "vapour", "days", day, "date");
+      Map<String, Object> alone = shell.json("day " + date);
+      for (String key :
+          List.of(
+              "mixture_index_outside_central",
+              "mixture_index_outside_low90",
+              "mixture_index_outside_high90",
+              "mixture_index_inside_central")) {
+        assertThat(number(week, "vapour", "days", day, key))
+            .isEqualTo(number(alone, "vapour", key));
+      }
+    }
+    assertThat(at(week, "vapour", "worst_date")).isEqualTo("2026-03-04");
+    assertThat(number(week, "vapour", "worst_mixture_index_outside_central"))
+        .isEqualTo(number(worst, "vapour", "mixture_index_outside_central"))
+        .isGreaterThan(1);
+    assertThat(number(week, "vapour", "days_over_limit")).isEqualTo(1);
+    assertThat(shell.say("week").out())
+        .contains("vapour      limit 1 for all together: worst outside about ")
+        .contains(" on Wed 4 Mar, no mask worn; 2 days with vapour, 1 over 1");
+  }
+
+  @Test
+  void what_has_no_figure_is_told_beside_it() {
+    said("log 30m finishing using 200ml two-part polyurethane at 9:00 on 2026-03-02");
+    assertThat(at(shell.json("week"), "vapour", "days", 0, "not_all_has_a_figure")).isEqualTo(true);
+    assertThat(shell.say("week").out()).contains("; some of it has no figure");
+  }
+
+  @Test
+  void the_owners_choice_of_limits_judges_the_week_too() {
+    said("log 30m finishing using 200ml lacquer at 9:00 on 2026-03-02");
+    double stricter = number(shell.json("week"), "vapour", "worst_mixture_index_outside_central");
+    said("settings vapour-limits osha");
+    assertThat(at(shell.json("week"), "vapour", "limits")).isEqualTo("osha");
+    assertThat(number(shell.json("week"), "vapour", "worst_mixture_index_outside_central"))
+        .isLessThan(stricter);
+  }
+}
