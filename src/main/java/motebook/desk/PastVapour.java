@@ -48,8 +48,7 @@ final class PastVapour implements VapourAir {
         date + " " + person,
         any ->
             Fumes.of(
-                new DayReckoning(date, person, history.between(date, date), history.shop(date)),
-                VapourLimits.STRICTER));
+                new DayReckoning(date, person, history.between(date, date), history.shop(date))));
   }
 
   // What is not estimated was there all the same.
