@@ -62,7 +62,10 @@ final class Clerk {
             maybe(Task.OpenFirst.class, task -> settings.openFirst()),
             on(
                 Task.SaveForm.class,
-                task -> task.form().isSession() ? forms.save(task) : settings.save(task.form())),
+                task -> {
+                  lines.forget();
+                  return task.form().isSession() ? forms.save(task) : settings.save(task.form());
+                }),
             maybe(Task.KeepDraft.class, this::keep));
   }
 

@@ -44,7 +44,7 @@ final class Looking {
 
   Message day(LocalDate date, String person) {
     Settings settings = book.settings();
-    List<String> people = book.people().stream().map(Person::name).toList();
+    List<String> people = people();
     String whose = people.contains(person) ? person : settings.person();
     List<Session> logged = book.sessionsOn(date);
     Optional<Timing> timing =
@@ -61,6 +61,10 @@ final class Looking {
             settings,
             ready(date, whose, timing),
             empty));
+  }
+
+  private List<String> people() {
+    return book.people().stream().map(Person::name).toList();
   }
 
   private static List<motebook.model.Work> on(LocalDate date, Timing timing) {
@@ -89,7 +93,7 @@ final class Looking {
   }
 
   Message week(Task.ReadWeek week) {
-    String person = week.person().isEmpty() ? book.settings().person() : week.person();
+    String person = people().contains(week.person()) ? week.person() : book.settings().person();
     return new Message.WeekRead(
         new WeekPage(
             lines.ledger().weeks(week.monday(), person, WeekPage.COUNT),

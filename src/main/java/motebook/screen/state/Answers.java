@@ -53,8 +53,19 @@ final class Answers {
   }
 
   private static Step dayRead(State state, Message.DayRead read) {
-    return Step.to(
-        state.with(state.sheet().with(read.page())), new Task.ReadHabits(read.page().person()));
+    State after = state.with(state.sheet().with(read.page()));
+    Step step = Step.to(after, new Task.ReadHabits(read.page().person()));
+    String before = state.sheet().person();
+    return before.isEmpty() || before.equals(after.sheet().person())
+        ? step
+        : step.then(Answers::follow);
+  }
+
+  /** The person that was shown goes by another name: what was read of them is read again. */
+  private static Step follow(State state) {
+    Step week =
+        state.where().base() == Focus.WEEK ? BaseKeys.week(state, state.week()) : Step.to(state);
+    return state.focus() == Focus.LINE ? week.then(s -> LineKeys.changed(s, s.line())) : week;
   }
 
   /** Reads the day again, and the week where that is what is shown. */
