@@ -59,6 +59,7 @@ final class Clerk {
             on(Task.OpenForm.class, forms::open),
             on(Task.ReadForm.class, forms::read),
             on(Task.OpenSettings.class, task -> settings.open(task.kind())),
+            maybe(Task.CheckField.class, settings::check),
             maybe(Task.OpenFirst.class, task -> settings.openFirst()),
             on(
                 Task.SaveForm.class,

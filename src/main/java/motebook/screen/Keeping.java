@@ -63,7 +63,7 @@ final class Keeping {
         item.when() + "  " + DueText.named(item),
         OptionalDouble.empty(),
         item.pressing(),
-        List.of(item.why(), item.settle()),
+        List.of(item.why(), "In a shell, after q: " + item.settle()),
         item.remedy(),
         Optional.empty());
   }

@@ -92,7 +92,7 @@ class RenamedTest {
     elsewhere("me", "Ned");
     pilot.pass(0);
     assertThat(pilot.state().week().current("Ned")).isPresent();
-    assertThat(pilot.screen()).contains("Ned").contains("about 3.1");
+    assertThat(pilot.screen()).contains("Ned").contains("Wed 4    3.1");
   }
 
   @Test

@@ -52,13 +52,23 @@ final class Foot {
   /** The row of keys. */
   void keys() {
     int column = 1;
+    int kept = Bindings.of(state.focus()).stream().filter(Foot::first).mapToInt(Foot::width).sum();
     for (Binding binding : Bindings.of(state.focus())) {
-      int width = Width.of(binding.label()) + 1 + Width.of(binding.word());
-      if (binding.shown() && column + width < canvas.columns()) {
+      kept -= first(binding) ? width(binding) : 0;
+      if (binding.shown() && column + width(binding) - 2 + kept < canvas.columns()) {
         column = canvas.text(keys, column, binding.label(), Role.KEY) + 1;
         column = canvas.text(keys, column, binding.word(), Role.QUIET) + 2;
       }
     }
+  }
+
+  // How to get help and how to leave are shown before everything else.
+  private static boolean first(Binding binding) {
+    return binding.word().equals("help") || binding.word().equals("quit");
+  }
+
+  private static int width(Binding binding) {
+    return Width.of(binding.label()) + 1 + Width.of(binding.word()) + 2;
   }
 
   private void idle() {
@@ -105,8 +115,8 @@ final class Foot {
 
   private static Told told(State state, int columns) {
     return switch (state.focus()) {
-      case LINE -> Told.ofLine(state.line(), columns);
-      case PROMPT -> Told.ofPrompt(state.pages().prompt(), columns);
+      case LINE -> Told.ofLine(state, columns);
+      case PROMPT -> Told.ofPrompt(state, columns);
       default -> Told.ofDay(state, columns);
     };
   }

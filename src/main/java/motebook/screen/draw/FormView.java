@@ -76,10 +76,16 @@ final class FormView {
     canvas.fitted(row, 3, VALUE - 1, field.label(), here ? Role.TITLE : Role.QUIET);
     int end = canvas.columns() - 1;
     String text = field.line().text();
-    int behind = canvas.fitted(row, VALUE, end, text, here ? Role.TYPED : Role.PLAIN);
+    int behind = canvas.fitted(row, VALUE, end, text, role(field, here));
     if (here) {
       canvas.caret(Math.min(behind, end), row);
     }
+  }
+
+  // What would be replaced by typing is drawn as what is chosen.
+  private Role role(Field field, boolean here) {
+    boolean replaced = here && form.entered() && !field.text().isEmpty();
+    return replaced ? Role.CHOSEN : here ? Role.TYPED : Role.PLAIN;
   }
 
   private void hint(int row) {
@@ -91,6 +97,8 @@ final class FormView {
   }
 
   private List<Told.Part> told() {
-    return form.current().map(reading -> Told.of(reading, canvas.columns() - 2)).orElse(List.of());
+    return form.current()
+        .map(reading -> Told.of(state, reading, canvas.columns() - 2))
+        .orElse(List.of());
   }
 }

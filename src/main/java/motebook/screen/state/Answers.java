@@ -156,7 +156,7 @@ final class Answers {
   }
 
   private static Step formRead(State state, Message.FormRead read) {
-    return form(state, form -> form.read(read.reading()));
+    return form(state, form -> form.read(read.reading()).offering(read.controls()));
   }
 
   private static Step startRead(State state, Message.StartRead read) {

@@ -123,4 +123,12 @@ public sealed interface Task {
 
   /** Take an element off its mask at once: damaged, soiled or hard to breathe. */
   record Damaged(String element) implements Task {}
+
+  /**
+   * Checks one answer of a form of settings; nothing is written.
+   *
+   * @param form the form
+   * @param field key of the field
+   */
+  record CheckField(Form form, String field) implements Task {}
 }
