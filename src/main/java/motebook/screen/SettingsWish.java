@@ -149,7 +149,7 @@ final class SettingsWish {
     }
   }
 
-  private static boolean yes(String text) {
+  static boolean yes(String text) {
     return switch (Text.folded(text)) {
       case "yes", "y" -> true;
       case "no", "n", "" -> false;

@@ -60,7 +60,7 @@ final class CareView {
     return switch (care.tab()) {
       case DUE -> "Nothing is due.";
       case MASKS ->
-          "No masks yet. Say what there is, in a shell, after q: motebook gear add respirator"
+          "No masks yet. r adds one; or, in a shell, after q: motebook gear add respirator"
               + " \"half mask\" --facepiece \"half mask\"";
       case SHOP ->
           "No filters of the shop yet. Say what there is, in a shell, after q: motebook gear add"

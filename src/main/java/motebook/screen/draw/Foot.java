@@ -11,6 +11,7 @@ import motebook.screen.state.State;
 /** The lowest rows: the line with what was made of it, and the row of keys. */
 final class Foot {
   private static final int LEAST_FOR_LINE = 3;
+  private static final List<String> FIRST = List.of("help", "quit", "close");
   private static final String EXAMPLE = "40m orbital sanding of oak with tool vacuum";
 
   private final Canvas canvas;
@@ -64,7 +65,7 @@ final class Foot {
 
   // How to get help and how to leave are shown before everything else.
   private static boolean first(Binding binding) {
-    return binding.word().equals("help") || binding.word().equals("quit");
+    return FIRST.contains(binding.word());
   }
 
   private static int width(Binding binding) {

@@ -39,6 +39,9 @@ final class FormView {
       case AMEND -> "Change a session";
       case SETTINGS -> "Your settings";
       case FIRST -> "Welcome: a few questions";
+      case RESPIRATOR -> "A respirator";
+      case ELEMENT -> "An element";
+      case FIT_TEST -> "A fit test";
     };
   }
 

@@ -36,6 +36,9 @@ final class Answers {
               Message.EvidenceRead.class,
               (s, m) -> Step.to(s.with(s.pages().evidence().with(m.evidence())))),
           on(Message.Settled.class, Answers::settled),
+          on(
+              Message.GearSaved.class,
+              (s, m) -> settled(s.with(Focus.CARE), new Message.Settled(m.said()))),
           on(Message.WentTo.class, Answers::wentTo),
           on(Message.SessionsFound.class, Answers::sessionsFound),
           on(Message.Failed.class, (s, m) -> Step.to(s.saying(m.sentence(), Tone.WRONG))));

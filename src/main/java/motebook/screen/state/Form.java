@@ -29,7 +29,10 @@ public record Form(
     NEW,
     AMEND,
     SETTINGS,
-    FIRST
+    FIRST,
+    RESPIRATOR,
+    ELEMENT,
+    FIT_TEST
   }
 
   public Form {
@@ -44,6 +47,11 @@ public record Form(
   /** Whether it describes a session. */
   public boolean isSession() {
     return kind == Kind.NEW || kind == Kind.AMEND;
+  }
+
+  /** Whether it describes masks or how they fit. */
+  public boolean isGear() {
+    return kind == Kind.RESPIRATOR || kind == Kind.ELEMENT || kind == Kind.FIT_TEST;
   }
 
   /** The field that is typed in. */

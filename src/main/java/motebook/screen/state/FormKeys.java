@@ -44,7 +44,7 @@ final class FormKeys {
   private static Step go(State state, int by) {
     Form left = form(state);
     State gone = state.with(left.on(left.at() + by));
-    return left.isSession()
+    return left.isSession() || left.isGear()
         ? Step.to(gone)
         : Step.to(gone, new Task.CheckField(left, left.field().key()));
   }
@@ -72,6 +72,9 @@ final class FormKeys {
   }
 
   private static Step leave(State state) {
+    if (form(state).isGear()) {
+      return Step.to(state.with(Focus.CARE).saying("Nothing was changed.", Tone.DONE));
+    }
     return form(state).kind() == Form.Kind.FIRST
         ? Step.to(state.home().saying("Left as it is. o on the day opens the settings.", Tone.DONE))
         : Step.to(state.home().saying("Nothing was changed.", Tone.DONE));

@@ -109,4 +109,7 @@ public sealed interface Message {
 
   /** Something was settled or retired. */
   record Settled(String said) implements Message {}
+
+  /** A form of masks was written into the book. */
+  record GearSaved(String said) implements Message {}
 }

@@ -131,4 +131,13 @@ public sealed interface Task {
    * @param field key of the field
    */
   record CheckField(Form form, String field) implements Task {}
+
+  /**
+   * Opens a form of masks.
+   *
+   * @param kind what is to be added
+   * @param mask name of the respirator that is meant; empty for the first one
+   * @param person who is meant; empty for the book's own
+   */
+  record OpenGear(Form.Kind kind, String mask, String person) implements Task {}
 }
