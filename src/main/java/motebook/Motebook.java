@@ -9,6 +9,7 @@ import java.time.ZoneId;
 import java.util.Optional;
 import motebook.command.Color;
 import motebook.command.Commands;
+import motebook.command.UsualBook;
 import motebook.command.World;
 import motebook.journal.Book;
 import motebook.screen.Options;
@@ -35,7 +36,9 @@ public final class Motebook {
   private static int openScreen(Path file, Optional<LocalDate> openAt, Color color, boolean plain) {
     Clock clock = Clock.system(ZoneId.systemDefault());
     Screen.readAhead();
-    Options chosen = Options.from(System.getenv(), Options.Colour.valueOf(color.name()));
+    Options chosen =
+        Options.from(System.getenv(), Options.Colour.valueOf(color.name()))
+            .knowing(UsualBook.of(System.getenv()));
     try (Book book = Book.open(file, clock)) {
       return Screen.run(book, clock, chosen.openingAt(openAt).plainly(plain));
     }

@@ -6,7 +6,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import motebook.desk.Ledger;
@@ -65,18 +64,7 @@ final class Desk {
 
   /** The book that is meant: the option, the environment, the XDG data folder. */
   Path bookFile() {
-    Map<String, String> env = world.environment();
-    if (chosen != null) {
-      return chosen;
-    }
-    if (given(env.get("MOTEBOOK_BOOK"))) {
-      return Path.of(env.get("MOTEBOOK_BOOK"));
-    }
-    Path data =
-        given(env.get("XDG_DATA_HOME"))
-            ? Path.of(env.get("XDG_DATA_HOME"))
-            : Path.of(env.getOrDefault("HOME", "."), ".local", "share");
-    return data.resolve("motebook").resolve("book.db");
+    return chosen != null ? chosen : UsualBook.of(world.environment());
   }
 
   private static boolean given(String value) {

@@ -46,7 +46,7 @@ final class RestoreCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Path file = file();
-    try (Restoring restoring = Restoring.of(desk.bookFile(), file, desk.clock())) {
+    try (Restoring restoring = checked(file)) {
       Found found = restoring.found();
       Optional<Lost> lost =
           found == Found.READABLE ? Optional.of(restoring.lost()) : Optional.empty();
@@ -59,6 +59,14 @@ final class RestoreCommand implements Callable<Integer> {
       }
     }
     return ExitCode.DONE;
+  }
+
+  private Restoring checked(Path file) {
+    long size = file.toFile().length();
+    try (Progress progress = Progress.over(desk.world(), "Checking the copy", size)) {
+      Upward upward = new Upward(progress);
+      return Restoring.of(desk.bookFile(), file, desk.clock(), upward::to);
+    }
   }
 
   private Path file() {

@@ -62,7 +62,7 @@ final class SessionsImport {
     SheetText text = SheetText.of(bytes());
     try (Book book = desk.open()) {
       Scene scene = desk.scene(book);
-      SheetIntake intake = SheetIntake.of(book, scene, text, order);
+      SheetIntake intake = intake(book, scene, text);
       if (!intake.sound()) {
         return refuse(intake);
       }
@@ -75,6 +75,14 @@ final class SessionsImport {
       }
     }
     return ExitCode.DONE;
+  }
+
+  private SheetIntake intake(Book book, Scene scene, SheetText sheet) {
+    long length = sheet.text().length();
+    try (Progress progress = Progress.over(desk.world(), "Reading the sheet", length)) {
+      Upward upward = new Upward(progress);
+      return SheetIntake.of(book, scene, sheet, order, upward::to);
+    }
   }
 
   private byte[] bytes() {

@@ -16,25 +16,17 @@ import motebook.model.Work;
 public final class Air {
   private final String place;
   private final boolean outdoors;
-  private final double[] coarse = new double[RoomDay.DAY_ENDS];
-  private final double[] fine = new double[RoomDay.DAY_ENDS];
+  private final double[] coarse;
+  private final double[] fine;
   private final double[] breathed = new double[RoomDay.DAY_ENDS];
 
   private Air(String place, DayReckoning day) {
     this.place = place;
     Optional<RoomDay> room = day.room(place);
     outdoors = room.isEmpty();
-    room.ifPresent(this::fill);
+    coarse = room.map(RoomDay::coarseByMinute).orElseGet(() -> new double[RoomDay.DAY_ENDS]);
+    fine = room.map(RoomDay::fineByMinute).orElseGet(() -> new double[RoomDay.DAY_ENDS]);
     day.breaths().stream().filter(b -> b.place().equals(place)).forEach(b -> breathe(b, day));
-  }
-
-  // A minute stands for its middle.
-  private void fill(RoomDay room) {
-    for (int minute = 0; minute < coarse.length; minute++) {
-      Portion air = room.at(minute + 0.5);
-      coarse[minute] = air.coarse();
-      fine[minute] = air.fine();
-    }
   }
 
   private void breathe(Breath breath, DayReckoning day) {

@@ -19,6 +19,7 @@ public interface CreditRule {
   static Credit unknown(MaskUse mask) {
     Objection why =
         Objection.mendable(
+            "mask not on record",
             "The book holds no respirator \"" + mask.respirator() + "\"",
             "Say what it is: " + Settle.addRespirator(mask.respirator()));
     return new Credit(

@@ -37,7 +37,9 @@ final class Elements {
     if (hazard.suppliedAirOnly()) {
       return List.of(
           Objection.mendable(
-              withoutStop(hazard.advice()), "For work to come: " + Settle.addSuppliedAir()));
+              "needs supplied air",
+              withoutStop(hazard.advice()),
+              "For work to come: " + Settle.addSuppliedAir()));
     }
     List<ElementStanding> holding =
         on.stream().filter(this::ofScheme).filter(e -> hazard.heldBy(e.elementClass())).toList();
@@ -53,6 +55,7 @@ final class Elements {
   private Objection missing(Hazard hazard) {
     lacking.add(wanted(hazard));
     return Objection.mendable(
+        on.isEmpty() ? "no element" : "wrong element",
         lack(hazard),
         "If one was on it, say so: " + Settle.addElement(mask.name(), wanted(hazard), work.date()));
   }
@@ -98,6 +101,7 @@ final class Elements {
         .map(
             clock ->
                 Objection.mendable(
+                    "element at its end",
                     one.element().name()
                         + " came to its end on "
                         + clock.ranOut().orElseThrow().date()
@@ -133,6 +137,7 @@ final class Elements {
 
   Objection notAllowed() {
     return Objection.lasting(
+        "not allowed",
         "The factors of the scheme "
             + mask.scheme().key()
             + " have none for "
@@ -145,6 +150,7 @@ final class Elements {
   Objection notRated(List<ProtectionFactor> rows) {
     lacking.add(usual(mask, masks));
     return Objection.mendable(
+        "wrong element",
         "The factors for "
             + mask.facepiece()
             + " have none for "

@@ -38,7 +38,8 @@ record FitStanding(
         latest.map(test -> test.date().plusMonths(rules.fitMonths(mask.scheme())));
     List<Objection> objections = new ArrayList<>();
     Optional<String> untested = against(gear, mask, seal, person, day, latest, until);
-    untested.map(why -> untested(why, mask, seal, person, day)).ifPresent(objections::add);
+    String brief = latest.isEmpty() ? "no fit test" : "no valid fit test";
+    untested.map(why -> untested(brief, why, mask, seal, person, day)).ifPresent(objections::add);
     hair(gear, person, day).ifPresent(objections::add);
     return new FitStanding(latest, result(latest, mask, seal), until, untested, objections);
   }
@@ -86,9 +87,9 @@ record FitStanding(
   }
 
   private static Objection untested(
-      String why, Respirator mask, Seal seal, String person, LocalDate day) {
+      String brief, String why, Respirator mask, Seal seal, String person, LocalDate day) {
     return Objection.mendable(
-        why, "If a test was passed by then, record it: " + settle(mask, seal, person, day));
+        brief, why, "If a test was passed by then, record it: " + settle(mask, seal, person, day));
   }
 
   /** The command that records a test: one that measures where a full facepiece asks for it. */
@@ -109,9 +110,10 @@ record FitStanding(
     String reason = "Hair under the seal of " + hair.person() + " is on record from " + hair.date();
     return hair.to().isEmpty() && hair.date().isBefore(day)
         ? Objection.mendable(
+            "hair under the seal",
             reason,
             "If it was gone by then, say so: " + Settle.shaved(hair.person(), day.minusDays(1)))
-        : Objection.lasting(reason);
+        : Objection.lasting("hair under the seal", reason);
   }
 
   /** What the test that counts leaves of an assigned factor. */

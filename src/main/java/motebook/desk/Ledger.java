@@ -2,8 +2,10 @@ package motebook.desk;
 
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import motebook.journal.Book;
@@ -86,6 +88,28 @@ public final class Ledger {
         shops::on,
         monday ->
             (monday.equals(lastMonday) ? lastCare : care(monday.plusDays(6))).week(monday, person));
+  }
+
+  /**
+   * Every day of everybody in a stretch of time, in order, from one reading of the book; each day's
+   * air is reckoned once for all who were in it.
+   */
+  public void everyDay(LocalDate first, LocalDate last, Consumer<DayReport> each) {
+    CreditRule credits = care(last).credits();
+    ShopDays shops = new ShopDays(book, first, last, day -> shop(day, credits));
+    Map<LocalDate, List<Session>> byDate =
+        book.sessionsBetween(first, last).stream()
+            .collect(
+                Collectors.groupingBy(
+                    session -> session.work().date(), LinkedHashMap::new, Collectors.toList()));
+    byDate.forEach(
+        (date, sessions) -> {
+          DayWork work = DayWork.of(date, sessions, shops.on(date));
+          sessions.stream()
+              .map(session -> session.work().person())
+              .distinct()
+              .forEach(person -> each.accept(Day.report(new DayReckoning(person, work))));
+        });
   }
 
   /** The masks and filters as they are at the end of a day. */

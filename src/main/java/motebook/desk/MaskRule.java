@@ -121,6 +121,7 @@ final class MaskRule implements CreditRule {
           ? List.of()
           : List.of(
               Objection.lasting(
+                  "too much vapour",
                   "The vapour was about "
                       + Figure.plain(ppm)
                       + " ppm; organic-vapour elements end at 1000 ppm"));
@@ -138,7 +139,10 @@ final class MaskRule implements CreditRule {
       return mask.inUseOn(work.date())
           ? Optional.empty()
           : mask.retired()
-              .map(end -> Objection.lasting(mask.name() + " was retired on " + end.on()));
+              .map(
+                  end ->
+                      Objection.lasting(
+                          "mask retired", mask.name() + " was retired on " + end.on()));
     }
 
     private Optional<Objection> unchecked() {
@@ -146,6 +150,7 @@ final class MaskRule implements CreditRule {
           ? Optional.empty()
           : Optional.of(
               Objection.mendable(
+                  "no seal check",
                   "No seal check is recorded for this session",
                   "If it was done, say so: " + Settle.checked(session.id())));
     }

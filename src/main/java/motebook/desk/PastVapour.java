@@ -46,7 +46,9 @@ final class PastVapour implements VapourAir {
   private Optional<VapourReport> report(LocalDate date, String person) {
     return reports.computeIfAbsent(
         date + " " + person,
-        any -> Day.report(date, person, history.between(date, date), history.shop(date)).vapour());
+        any ->
+            Fumes.of(
+                new DayReckoning(date, person, history.between(date, date), history.shop(date))));
   }
 
   // What is not estimated was there all the same.

@@ -11,7 +11,7 @@ public sealed interface Remedy {
   record Change(String element) implements Remedy {
     @Override
     public String asked() {
-      return "Is a fresh " + element + " on the mask now?";
+      return element + ": changed for fresh, on the mask from today?";
     }
   }
 

@@ -3,6 +3,7 @@ package motebook.desk;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import motebook.model.Surroundings;
 import motebook.science.Dust;
 import motebook.science.Emission;
@@ -11,6 +12,8 @@ import motebook.science.SteadyRoom;
 /** The air of one room over one day, source by source; clean when the day begins. */
 public final class RoomDay {
   static final int DAY_ENDS = 24 * 60;
+
+  private static final double HALF_A_MINUTE = 0.5;
 
   private final Map<Source, Traces> traces = new LinkedHashMap<>();
 
@@ -48,6 +51,22 @@ public final class RoomDay {
     Traces of = traces.get(source);
     return new Portion(
         of.coarse.mgMinPerM3(fromMinute, toMinute), of.fine.mgMinPerM3(fromMinute, toMinute));
+  }
+
+  /** Coarse dust in the room in the middle of each minute of the day, all sources, in mg/m³. */
+  double[] coarseByMinute() {
+    return byMinute(Traces::coarse);
+  }
+
+  /** Fine dust likewise. */
+  double[] fineByMinute() {
+    return byMinute(Traces::fine);
+  }
+
+  private double[] byMinute(Function<Traces, SteadyRoom.Trace> dust) {
+    double[] sums = new double[DAY_ENDS];
+    traces.values().forEach(of -> dust.apply(of).addMinutes(sums, HALF_A_MINUTE));
+    return sums;
   }
 
   /** The concentration in the room at a time, all sources together, in mg/m³. */

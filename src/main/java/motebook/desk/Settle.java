@@ -1,5 +1,7 @@
 package motebook.desk;
 
+import static motebook.model.ShellWord.quoted;
+
 import java.time.LocalDate;
 import motebook.model.Text;
 
@@ -85,12 +87,5 @@ final class Settle {
 
   static String checked(long session) {
     return FIT + "checked " + session;
-  }
-
-  /** A word as the shell takes it: quoted where it holds anything but letters and digits. */
-  static String quoted(String word) {
-    return word.codePoints().allMatch(c -> Character.isLetterOrDigit(c) || c == '-' || c == '_')
-        ? word
-        : "\"" + word.replaceAll("([\\\\\"$`])", "\\\\$1") + "\"";
   }
 }

@@ -3,6 +3,7 @@ package motebook.desk;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import java.util.function.LongConsumer;
 import motebook.entry.Scene;
 import motebook.entry.SessionSheet;
 import motebook.entry.SheetDateOrder;
@@ -34,10 +35,11 @@ public record SheetIntake(
    * Reads a sheet and holds it against the book; nothing is written.
    *
    * @param order of dates with slashes, if it was said
+   * @param upTo told again and again how many characters of the sheet are read
    * @throws motebook.model.Refusal if it has no header that can be understood, or is no CSV
    */
   public static SheetIntake of(
-      Book book, Scene scene, SheetText sheet, Optional<SheetDateOrder> order) {
+      Book book, Scene scene, SheetText sheet, Optional<SheetDateOrder> order, LongConsumer upTo) {
     Scene cached =
         new Scene(
             scene.now(),
@@ -48,7 +50,7 @@ public record SheetIntake(
             scene.respirators(),
             scene.reference(),
             scene.finishes());
-    SessionSheet.Contents contents = SessionSheet.read(sheet, cached, order);
+    SessionSheet.Contents contents = SessionSheet.read(sheet, cached, order, upTo);
     return new SheetCheck(book, contents).intake();
   }
 

@@ -50,6 +50,24 @@ public record Timing(
     return new Timing(watch, works, minutes, left, clearAt(today, sessions, shop));
   }
 
+  /**
+   * Reckons a stopwatch that has not yet timed half a minute.
+   *
+   * @param ahead what would be logged after a minute
+   * @param sessions everybody's sessions of the day
+   */
+  public static Timing starting(
+      Stopwatch watch, Work ahead, LocalDateTime now, List<Session> sessions, Shop shop) {
+    OptionalInt left = OptionalInt.empty();
+    if (ahead.date().equals(now.toLocalDate())) {
+      OptionalInt after = minutesLeft(List.of(ahead), sessions, shop);
+      DayReckoning before = new DayReckoning(ahead.date(), ahead.person(), sessions, shop);
+      boolean over = HeldLimit.of(before).map(held -> held.ratio() >= 1).orElse(false);
+      left = after.isEmpty() ? after : OptionalInt.of(over ? 0 : after.getAsInt() + 1);
+    }
+    return new Timing(watch, List.of(), 0, left, OptionalInt.empty());
+  }
+
   /** The sessions of a day with work that is not logged yet; it has no number. */
   public static List<Session> with(List<Session> sessions, List<Work> works) {
     List<Session> all = new ArrayList<>(sessions);

@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.LongConsumer;
@@ -23,12 +22,14 @@ import motebook.model.Text;
 public final class BookDocumentReader {
   private final Path file;
   private final JsonParser in;
+  private final JsonCells cells;
   private final Exchange.Receiver receiver;
   private boolean whole;
 
   private BookDocumentReader(Path file, JsonParser in, Exchange.Receiver receiver) {
     this.file = file;
     this.in = in;
+    cells = new JsonCells(in);
     this.receiver = receiver;
   }
 
@@ -143,7 +144,7 @@ public final class BookDocumentReader {
 
   private Object value(String where, Column column) throws IOException {
     try {
-      Object value = column.list() ? list(column) : scalar(column.parts().get(0));
+      Object value = cells.read(column);
       boolean empty = value == null || value.equals(List.of());
       if (empty && column.required()) {
         wrong(where, column.name(), "must not be empty");
@@ -152,74 +153,6 @@ public final class BookDocumentReader {
     } catch (Refusal e) {
       wrong(where, column.name(), e.getMessage());
       return null;
-    }
-  }
-
-  private Object scalar(Column.Part part) throws IOException {
-    if (in.currentToken().isStructStart()) {
-      in.skipChildren();
-      throw new Refusal("holds no list and no object");
-    }
-    String text = in.currentToken() == JsonToken.VALUE_NULL ? "" : in.getText();
-    return text.isEmpty() ? null : part.form().parse(text);
-  }
-
-  /** All of a list is read, also where an item is wrong, so that the row can be left. */
-  private List<List<Object>> list(Column column) throws IOException {
-    if (in.currentToken() != JsonToken.START_ARRAY) {
-      in.skipChildren();
-      throw new Refusal("holds a list");
-    }
-    List<List<Object>> items = new ArrayList<>();
-    Refusal first = null;
-    while (in.nextToken() != JsonToken.END_ARRAY) {
-      try {
-        items.add(item(column));
-      } catch (Refusal e) {
-        first = first == null ? e : first;
-      }
-    }
-    if (first != null) {
-      throw first;
-    }
-    return items;
-  }
-
-  private List<Object> item(Column column) throws IOException {
-    List<Column.Part> parts = column.parts();
-    Object[] item = new Object[parts.size()];
-    if (parts.size() == 1) {
-      item[0] = scalar(parts.get(0));
-    } else {
-      fields(parts, item);
-    }
-    if (item[0] == null) {
-      throw new Refusal("holds an item without " + parts.get(0).name());
-    }
-    return Arrays.asList(item);
-  }
-
-  private void fields(List<Column.Part> parts, Object[] item) throws IOException {
-    if (in.currentToken() != JsonToken.START_OBJECT) {
-      in.skipChildren();
-      throw new Refusal("holds items in { and }");
-    }
-    Refusal first = null;
-    for (String name = in.nextFieldName(); name != null; name = in.nextFieldName()) {
-      int at = parts.stream().map(Column.Part::name).toList().indexOf(name);
-      in.nextToken();
-      try {
-        if (at < 0) {
-          in.skipChildren();
-          throw new Refusal("knows no \"" + Text.clean(name) + "\"");
-        }
-        item[at] = scalar(parts.get(at));
-      } catch (Refusal e) {
-        first = first == null ? e : first;
-      }
-    }
-    if (first != null) {
-      throw first;
     }
   }
 }

@@ -3,6 +3,7 @@ package motebook.entry;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.time.temporal.TemporalAdjusters;
 import java.util.Arrays;
 import java.util.List;
@@ -24,6 +25,9 @@ public final class Days {
   private static final Pattern ISO =
       Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})" + Durations.END);
   private static final Pattern AGO = Pattern.compile("(\\d{1,3}) (day|week|month|year)s? ago");
+  private static final Pattern DOTTED = Pattern.compile("(\\d{1,2})\\. ?(\\d{1,2})\\.? ?(\\d{4})?");
+  private static final Pattern SLASHED = Pattern.compile("\\d{1,2}/\\d{1,2}(/\\d{2,4})?");
+  private static final String LAST = "last ";
   private static final int SHORTEST_WEEKDAY = 3;
 
   private Days() {}
@@ -37,7 +41,8 @@ public final class Days {
   record Found(LocalDate date, int to) {}
 
   /**
-   * Reads a whole text as a date; besides those of a line also {@code 3 weeks ago}.
+   * Reads a whole text as a date; besides those of a line also {@code 3 weeks ago}, {@code last
+   * tuesday}, {@code 17.11.} and {@code 17.11.2026}.
    *
    * @param today what today and the weekdays are counted from
    * @return empty where it is none
@@ -47,7 +52,40 @@ public final class Days {
     return at(line, 0, today)
         .filter(found -> found.to() == line.size() && !line.hasNote())
         .map(Found::date)
-        .or(() -> ago(Text.folded(text), today));
+        .or(() -> ago(Text.folded(text), today))
+        .or(() -> last(Text.folded(text), today))
+        .or(() -> dotted(Text.folded(text), today));
+  }
+
+  // The day of that name before today: on a Tuesday, last tuesday is a week ago.
+  private static Optional<LocalDate> last(String text, LocalDate today) {
+    return Optional.of(text)
+        .filter(words -> words.startsWith(LAST))
+        .flatMap(words -> weekday(words.substring(LAST.length()).strip()))
+        .map(day -> today.with(TemporalAdjusters.previous(day)));
+  }
+
+  // Without a year it is the latest that has come.
+  private static Optional<LocalDate> dotted(String text, LocalDate today) {
+    Matcher dotted = DOTTED.matcher(text);
+    if (!dotted.matches()) {
+      return Optional.empty();
+    }
+    try {
+      boolean whole = dotted.group(3) != null;
+      MonthDay day =
+          MonthDay.of(Integer.parseInt(dotted.group(2)), Integer.parseInt(dotted.group(1)));
+      int year = whole ? Integer.parseInt(dotted.group(3)) : today.getYear();
+      Optional<LocalDate> date = Optional.of(year).filter(day::isValidYear).map(day::atYear);
+      return whole ? date : date.map(d -> d.isAfter(today) ? d.minusYears(1) : d);
+    } catch (DateTimeException noSuchDay) {
+      return Optional.empty();
+    }
+  }
+
+  /** Whether a text is a date with slashes, whose day and month could be either way round. */
+  public static boolean isAmbiguous(String text) {
+    return SLASHED.matcher(text.strip()).matches();
   }
 
   private static Optional<LocalDate> ago(String text, LocalDate today) {

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongConsumer;
 import motebook.model.Refusal;
 import motebook.model.Text;
 import motebook.model.Work;
@@ -65,11 +66,13 @@ public final class SessionSheet {
    * Reads a sheet.
    *
    * @param order of dates with slashes, if it was said
+   * @param upTo told again and again how many characters of the text are read
    * @throws Refusal if it has no header that can be understood, or is no CSV
    */
-  public static Contents read(SheetText sheet, Scene scene, Optional<SheetDateOrder> order) {
+  public static Contents read(
+      SheetText sheet, Scene scene, Optional<SheetDateOrder> order, LongConsumer upTo) {
     for (char delimiter : DELIMITERS) {
-      Optional<Contents> contents = read(sheet, delimiter, scene, order);
+      Optional<Contents> contents = read(sheet, delimiter, scene, order, upTo);
       if (contents.isPresent()) {
         return contents.get();
       }
@@ -81,7 +84,11 @@ public final class SessionSheet {
   }
 
   private static Optional<Contents> read(
-      SheetText sheet, char delimiter, Scene scene, Optional<SheetDateOrder> order) {
+      SheetText sheet,
+      char delimiter,
+      Scene scene,
+      Optional<SheetDateOrder> order,
+      LongConsumer upTo) {
     CSVFormat format =
         CSVFormat.DEFAULT.builder().setDelimiter(delimiter).setIgnoreEmptyLines(false).get();
     long line = 1;
@@ -97,6 +104,7 @@ public final class SessionSheet {
           }
         }
         line = parser.getCurrentLineNumber() + 1;
+        upTo.accept(record.getCharacterPosition());
       }
     } catch (IOException | UncheckedIOException e) {
       if (reader.isEmpty()) {

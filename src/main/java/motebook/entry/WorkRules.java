@@ -6,6 +6,7 @@ import java.util.Optional;
 import motebook.model.MaskUse;
 import motebook.model.Place;
 import motebook.model.Refusal;
+import motebook.model.ShellWord;
 import motebook.model.Work;
 
 /**
@@ -87,8 +88,9 @@ public final class WorkRules {
   static String respiratorNotHeld(String name, List<String> held) {
     return held.isEmpty()
         ? ("The book holds no respirator \"%s\" yet, nor any other. Leave \"wearing %s\" out, or"
-                + " add it with: motebook gear add respirator")
-            .formatted(name, name)
+                + " add it with: motebook gear add respirator %s --facepiece \"half mask\""
+                + " --kind air-purifying --scheme osha")
+            .formatted(name, name, ShellWord.quoted(name))
         : "The book holds no respirator \"%s\". It holds %s."
             .formatted(name, Wording.list(held, "and"));
   }

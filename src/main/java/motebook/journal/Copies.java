@@ -113,9 +113,10 @@ final class Copies {
       Path part = Files.createTempFile(Folders.make(target.getParent()), "copying", ".part");
       part.toFile().deleteOnExit(); // where the program is stopped half way
       try {
+        int version = Migrations.state(store).version();
         store.watched(
             () -> copied.accept(part.toFile().length()), () -> store.run("copy-into", part));
-        verify(part);
+        verify(part, version);
         flush(part);
         Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
       } finally {
@@ -126,14 +127,16 @@ final class Copies {
     }
   }
 
-  private void verify(Path copy) {
+  // Another program may bring the book up to date meanwhile: the copy then has a form in between.
+  private void verify(Path copy, int versionBefore) {
     try (Store other = Connections.open(copy, Connections.PATIENCE)) {
       boolean sound = other.list("integrity", Row::text).equals(List.of("ok"));
       Migrations.State theirs = Migrations.state(other);
       Migrations.State ours = Migrations.state(store);
       if (!sound
           || theirs.application() != ours.application()
-          || theirs.version() != ours.version()) {
+          || theirs.version() < versionBefore
+          || theirs.version() > ours.version()) {
         throw new BookTrouble(
             Troubles.damaged(store.file()) + " A copy made just now is not sound.");
       }

@@ -2,6 +2,8 @@ package motebook.journal;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -18,6 +20,9 @@ final class Preferences {
   private static final String UNITS = "units";
   private static final String EQUIPMENT = "equipment";
   private static final String VAPOUR_LIMITS = "vapour-limits";
+
+  /** Begins the key of the day on which an own finish was retired. */
+  private static final String RETIRED_FINISH = "retired-finish:";
 
   private final Store store;
   private final People people;
@@ -82,7 +87,18 @@ final class Preferences {
     if (key.equals(VAPOUR_LIMITS)) {
       VapourLimits.of(value);
     }
+    if (key.startsWith(RETIRED_FINISH)) {
+      requireDay(value);
+    }
     figures(Map.of(key, value));
+  }
+
+  private static void requireDay(String value) {
+    try {
+      LocalDate.parse(value);
+    } catch (DateTimeParseException e) {
+      throw new Refusal("A finish was retired on \"" + value + "\", which is no date: 2026-03-02.");
+    }
   }
 
   private static List<String> keys(String text) {

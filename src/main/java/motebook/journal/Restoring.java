@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
+import java.util.function.LongConsumer;
 import motebook.model.Refusal;
 
 /**
@@ -30,13 +31,14 @@ public final class Restoring implements AutoCloseable {
   /**
    * Checks a copy and makes it ready; nothing of the book is touched.
    *
+   * @param copied told now and then how many bytes are made ready
    * @throws Refusal if there is no such file, or it is the book itself
    * @throws BookTrouble if the copy is damaged, no book, or of a newer program
    */
-  public static Restoring of(Path book, Path copy, Clock clock) {
+  public static Restoring of(Path book, Path copy, Clock clock, LongConsumer copied) {
     Path target = book.toAbsolutePath().normalize();
     refuseNone(copy, target);
-    Path staged = stage(copy, target);
+    Path staged = stage(copy, target, copied);
     try {
       long sessions = ready(staged, copy);
       return new Restoring(target, staged, LocalDate.now(clock), sessions);
@@ -63,7 +65,7 @@ public final class Restoring implements AutoCloseable {
   }
 
   /** Copies the copy, through SQLite, into a file beside the book that is ours alone. */
-  private static Path stage(Path copy, Path book) {
+  private static Path stage(Path copy, Path book, LongConsumer copied) {
     try (Store source = Connections.open(copy.toAbsolutePath(), Connections.PATIENCE)) {
       Migrations.State state = Migrations.state(source);
       if (!state.ours()) {
@@ -75,7 +77,8 @@ public final class Restoring implements AutoCloseable {
       }
       Path staged = Files.createTempFile(Folders.make(book.getParent()), "restoring", ".part");
       staged.toFile().deleteOnExit(); // where the program is stopped half way
-      source.run("copy-into", staged);
+      source.watched(
+          () -> copied.accept(staged.toFile().length()), () -> source.run("copy-into", staged));
       Copies.flush(staged);
       return staged;
     } catch (IOException e) {

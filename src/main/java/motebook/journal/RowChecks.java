@@ -2,34 +2,24 @@ package motebook.journal;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.zone.ZoneRulesException;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import motebook.model.Amount;
-import motebook.model.Element;
 import motebook.model.Favourite;
-import motebook.model.FitRecord;
 import motebook.model.MaskUse;
-import motebook.model.OwnFinish;
 import motebook.model.Person;
 import motebook.model.Place;
 import motebook.model.Refusal;
-import motebook.model.Respirator;
 import motebook.model.Sample;
-import motebook.model.Scheme;
-import motebook.model.ShopFilter;
 import motebook.model.Stopwatch;
 import motebook.model.Surroundings;
 import motebook.model.Surroundings.Indoors;
 import motebook.model.Surroundings.Outdoors;
-import motebook.model.Upkeep;
 import motebook.model.Work;
 
 /** Sees to it that a row makes sense, by the records of the model that it stands for. */
@@ -44,12 +34,12 @@ final class RowChecks {
           Map.entry("preferences", RowChecks::preference),
           Map.entry(
               "favourites", row -> new Favourite(row.id(), row.text("name"), row.text("line"))),
-          Map.entry("respirators", RowChecks::respirator),
-          Map.entry("elements", RowChecks::element),
-          Map.entry("shop-filters", RowChecks::shopFilter),
-          Map.entry("upkeep", RowChecks::upkeep),
-          Map.entry("fit-records", RowChecks::fitRecord),
-          Map.entry("finishes", RowChecks::finish),
+          Map.entry("respirators", GearRowChecks::respirator),
+          Map.entry("elements", GearRowChecks::element),
+          Map.entry("shop-filters", GearRowChecks::shopFilter),
+          Map.entry("upkeep", GearRowChecks::upkeep),
+          Map.entry("fit-records", GearRowChecks::fitRecord),
+          Map.entry("finishes", GearRowChecks::finish),
           Map.entry("sessions", RowChecks::session),
           Map.entry("samples", RowChecks::sample),
           Map.entry("set-aside", RowChecks::setAside),
@@ -106,109 +96,6 @@ final class RowChecks {
   private static void preference(Entry row) {
     row.id();
     Preferences.check(row.text("key"), row.text("value"));
-  }
-
-  private static void respirator(Entry row) {
-    List<String> people = row.items("people").stream().map(i -> (String) i.get(0)).toList();
-    accept(
-        new Respirator(
-            row.id(),
-            row.text("name"),
-            oneOf(row, "scheme", List.of(Scheme.values()), Scheme::key, "osha or uk"),
-            row.text("kind"),
-            row.text("facepiece"),
-            row.words("size"),
-            row.words("make"),
-            people,
-            row.retired()));
-  }
-
-  private static void element(Entry row) {
-    accept(
-        new Element(
-            row.id(),
-            row.text("name"),
-            row.text("respirator"),
-            row.text("class"),
-            row.flag("pair"),
-            row.date("worn_from"),
-            row.day("opened"),
-            row.day("sealed_until"),
-            row.perhaps("limit_hours"),
-            row.perhaps("limit_mg"),
-            row.perhaps("carbon_g"),
-            row.retired()));
-  }
-
-  private static void shopFilter(Entry row) {
-    accept(
-        new ShopFilter(
-            row.id(),
-            row.text("name"),
-            row.text("on"),
-            row.text("place"),
-            row.date("from"),
-            row.perhaps("clean_every_hours"),
-            row.perhaps("change_at_hours"),
-            row.perhaps("gauge_clean"),
-            row.perhaps("gauge_change"),
-            row.retired()));
-  }
-
-  private static void upkeep(Entry row) {
-    Optional<LocalTime> time = row.has("time") ? Optional.of(row.time("time")) : Optional.empty();
-    String known = "cleaned, replaced, emptied, inspected or gauge";
-    Upkeep.What what = oneOf(row, "what", List.of(Upkeep.What.values()), Upkeep.What::key, known);
-    OptionalDouble reading = row.perhaps("reading");
-    accept(new Upkeep(row.id(), row.text("filter"), row.date("date"), time, what, reading));
-  }
-
-  private static void fitRecord(Entry row) {
-    long id = row.id();
-    String person = row.text("person");
-    LocalDate date = row.date("date");
-    switch (row.text("kind")) {
-      case "test" ->
-          accept(new FitRecord.FitTest(id, row.text("respirator"), person, date, method(row)));
-      case "medical" -> accept(new FitRecord.Medical(id, person, date));
-      case "training" -> accept(new FitRecord.Training(id, person, date));
-      case "hair" -> accept(new FitRecord.Hair(id, person, date, row.day("until")));
-      case "change" ->
-          accept(
-              new FitRecord.FaceChange(
-                  id,
-                  person,
-                  date,
-                  oneOf(
-                      row,
-                      "changed",
-                      List.of(FitRecord.FaceChange.What.values()),
-                      FitRecord.FaceChange.What::key,
-                      "weight, dental or face")));
-      default ->
-          throw new Refusal("The kind of a record is test, medical, training, hair or change.");
-    }
-  }
-
-  private static FitRecord.Method method(Entry row) {
-    if (!row.has("agent")) {
-      return new FitRecord.Quantitative(
-          row.items("fit_factors").stream().map(item -> (Double) item.get(0)).toList());
-    }
-    if (!row.items("fit_factors").isEmpty()) {
-      throw new Refusal("A qualitative test has no fit factors.");
-    }
-    return new FitRecord.Qualitative(row.text("agent"), row.flag("passed"));
-  }
-
-  private static void finish(Entry row) {
-    row.id();
-    Map<String, Double> shares = new LinkedHashMap<>();
-    row.items("solvents_weight_share")
-        .forEach(item -> shares.put((String) item.get(0), (Double) item.get(1)));
-    accept(
-        new OwnFinish(
-            row.text("name"), row.text("dries_like"), row.number("volatile_g_per_l"), shares));
   }
 
   private static void session(Entry row) {
@@ -307,7 +194,7 @@ final class RowChecks {
   }
 
   /** The one of some things that a word means. */
-  private static <T> T oneOf(
+  static <T> T oneOf(
       Entry row, String column, List<T> things, Function<T, String> key, String known) {
     String word = row.text(column);
     return things.stream()
@@ -323,7 +210,7 @@ final class RowChecks {
   }
 
   /** The record has checked itself; more is not asked of it. */
-  private static void accept(Object checked) {
+  static void accept(Object checked) {
     if (checked == null) {
       throw new IllegalArgumentException("nothing to check");
     }

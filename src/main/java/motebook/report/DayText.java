@@ -3,6 +3,7 @@ package motebook.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.IntToLongFunction;
 import java.util.stream.Stream;
 import motebook.desk.DayReport;
 import motebook.desk.DayReport.OtherSource;
@@ -17,14 +18,27 @@ public final class DayText {
 
   /** The lines of {@code day}. */
   public static List<String> of(DayReport day, Ink ink) {
+    return of(day, ink, index -> day.sessions().get(index).source().session().id());
+  }
+
+  /** The same with the sessions numbered from 1 on, as the screens number them. */
+  public static List<String> numbered(DayReport day, Ink ink) {
+    return of(day, ink, index -> index + 1);
+  }
+
+  private static List<String> of(DayReport day, Ink ink, IntToLongFunction number) {
     List<String> lines = new ArrayList<>();
     lines.add(ink.headline(Wording.date(day.date()) + ", " + day.person()));
     if (day.sessions().isEmpty()) {
       lines.add("  Nothing is logged on this day.");
       return lines;
     }
-    day.sessions().forEach(session -> lines.add(session(session)));
-    day.sessions().forEach(session -> refused(session, lines));
+    for (int index = 0; index < day.sessions().size(); index++) {
+      lines.add(session(day.sessions().get(index), number.applyAsLong(index)));
+    }
+    for (int index = 0; index < day.sessions().size(); index++) {
+      lines.addAll(refused(day.sessions().get(index), number.applyAsLong(index)));
+    }
     day.others().forEach(other -> lines.add(other(other)));
     lines.addAll(dose(day, ink));
     lines.addAll(warnings(day));
@@ -74,12 +88,12 @@ public final class DayText {
         .toList();
   }
 
-  private static String session(SessionLine line) {
+  private static String session(SessionLine line, long number) {
     Work work = line.source().session().work();
     return String.format(
         Locale.ROOT,
         "%4d  %s  %s, %s: %s mg/m³%s, %s of the dose%s",
-        line.source().session().id(),
+        number,
         Wording.span(work),
         Wording.jobAndControls(line.source()),
         work.place(),
@@ -89,22 +103,16 @@ public final class DayText {
         work.note().isEmpty() ? "" : " [" + work.note() + "]");
   }
 
-  private static void refused(SessionLine line, List<String> lines) {
-    lines.addAll(refused(line));
-  }
-
   /** Why the mask of a session is not credited: the first thing to mend, then all the others. */
   public static List<String> refused(SessionLine line) {
+    return refused(line, line.source().session().id());
+  }
+
+  private static List<String> refused(SessionLine line, long number) {
     List<String> lines = new ArrayList<>();
     line.credit()
         .refused()
-        .ifPresent(
-            why ->
-                lines.add(
-                    "mask      not credited in session "
-                        + line.source().session().id()
-                        + ": "
-                        + why));
+        .ifPresent(why -> lines.add("mask      not credited in session " + number + ": " + why));
     line.credit().objections().stream()
         .map(DayText::also)
         .filter(also -> lines.stream().noneMatch(said -> said.contains(also)))

@@ -28,9 +28,34 @@ public final class WearText {
         .toList();
   }
 
-  /** All of it in one line; empty where nothing was used up. */
-  public static String brief(WeekWear wear, String person) {
-    return lines(wear, person).stream().collect(Collectors.joining("; "));
+  /** All of it in one line, without loads and limits; empty where nothing was used up. */
+  public static String brief(WeekWear wear) {
+    return Stream.concat(
+            wear.elements().stream().map(WearText::brief),
+            wear.filters().stream().map(WearText::brief))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String brief(OfElement used) {
+    List<String> said = new ArrayList<>();
+    if (used.hours() > 0) {
+      said.add(Figures.rough(used.hours()) + " h");
+    }
+    used.takenOff().ifPresent(gone -> said.add(gone(gone)));
+    used.spent().forEach(clock -> said.add("ended " + day(clock)));
+    return used.element().name() + " " + (said.isEmpty() ? "put on" : String.join(", ", said));
+  }
+
+  private static String brief(OfFilter used) {
+    List<String> said = new ArrayList<>(List.of(Figures.rough(used.runHours()) + " h"));
+    used.upkeep().forEach(done -> said.add(done.what().key() + " " + DAY.format(done.date())));
+    used.takenOff().ifPresent(gone -> said.add(gone(gone)));
+    used.spent().forEach(clock -> said.add("due since " + day(clock)));
+    return used.filter().name() + " " + String.join(", ", said);
+  }
+
+  private static String day(CareClock clock) {
+    return DAY.format(clock.ranOut().orElseThrow().date());
   }
 
   private static String element(OfElement used, String person) {

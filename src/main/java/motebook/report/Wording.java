@@ -8,8 +8,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import motebook.desk.Credit;
 import motebook.desk.DayReport;
+import motebook.desk.DayReport.SessionLine;
 import motebook.desk.HeldLimit;
+import motebook.desk.Objection;
 import motebook.desk.Source;
 import motebook.entry.SpokenLine;
 import motebook.model.Amount;
@@ -149,6 +152,62 @@ public final class Wording {
         ? Optional.empty()
         : Optional.of(
             "from " + samples + (samples == 1 ? " sample" : " samples") + " of this shop");
+  }
+
+  /**
+   * Whether the day is probably over its limit outside the mask, in one sentence, and inside where
+   * a mask counts; empty without a limit.
+   */
+  public static Optional<String> verdict(DayReport day) {
+    OptionalDouble outside = day.outside().chanceOverLimit();
+    return day.limit()
+        .filter(held -> outside.isPresent())
+        .map(
+            held ->
+                "Probably "
+                    + (outside.getAsDouble() >= 0.5 ? "over" : "below")
+                    + " the limit (about "
+                    + Figures.rough(held.ratio())
+                    + " times); "
+                    + chances(outside.getAsDouble(), day.inside().chanceOverLimit()));
+  }
+
+  private static String chances(double outside, OptionalDouble inside) {
+    return inside.isEmpty() || inside.getAsDouble() == outside
+        ? odds(outside) + " that it is over."
+        : "chance " + odds(outside) + ", inside " + odds(inside.getAsDouble()) + ".";
+  }
+
+  /** A chance in small whole numbers: {@code 1 in 3}, {@code 8 in 10}. */
+  static String odds(double chance) {
+    if (chance >= 0.985) {
+      return "99 in 100";
+    } else if (chance >= 0.925) {
+      return chance >= 0.965 ? "49 in 50" : "19 in 20";
+    } else if (chance >= 0.5) {
+      return Math.round(chance * 10) + " in 10";
+    }
+    return chance < 0.01 ? "under 1 in 100" : "1 in " + Math.round(1 / chance);
+  }
+
+  /**
+   * Why no mask of the day counts against dust: {@code no fit test and 2 more}; empty where none
+   * was worn, or one of them counts.
+   */
+  public static Optional<String> uncredited(DayReport day) {
+    List<Credit> worn =
+        day.sessions().stream()
+            .filter(line -> line.source().session().work().mask().isPresent())
+            .map(SessionLine::credit)
+            .toList();
+    boolean none = worn.stream().noneMatch(credit -> credit.dust().objections().isEmpty());
+    return none && !worn.isEmpty() ? Optional.of(brief(worn.get(0))) : Optional.empty();
+  }
+
+  /** The first of the reasons against a mask, and how many there are beside it. */
+  public static String brief(Credit credit) {
+    List<String> all = credit.objections().stream().map(Objection::brief).distinct().toList();
+    return all.get(0) + (all.size() > 1 ? " and " + (all.size() - 1) + " more" : "");
   }
 
   /** Whether a respirator was worn in any session of the day. */

@@ -117,6 +117,26 @@ public final class SteadyRoom {
       return Relaxation.value(starts[i - first], i < end ? rise : 0, rates[i], minute - knots[i]);
     }
 
+    /**
+     * Adds the concentration of each of a row of minutes, mg/m³; nothing outside the day. From one
+     * minute to the next of a stretch the air keeps the same share, so each costs a product.
+     *
+     * @param sums one for each minute
+     * @param firstMinute the time of the first of them
+     */
+    public void addMinutes(double[] sums, double firstMinute) {
+      for (int i = Math.max(first, before(firstMinute)); i < rates.length; i++) {
+        double risen = i < end ? Relaxation.value(0, rise, rates[i], 1) : 0;
+        double kept = Relaxation.value(1, 0, rates[i], 1);
+        int minute = (int) Math.max(0, Math.ceil(knots[i] - firstMinute));
+        double here = minute < sums.length ? at(i, firstMinute + minute) : 0;
+        for (; minute < sums.length && firstMinute + minute < knots[i + 1]; minute++) {
+          sums[minute] += here;
+          here = here * kept + risen;
+        }
+      }
+    }
+
     /** Integral of the concentration over a time, mg·min/m³. */
     public double mgMinPerM3(double fromMinute, double toMinute) {
       double sum = 0;

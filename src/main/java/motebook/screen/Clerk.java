@@ -27,6 +27,7 @@ final class Clerk {
     SessionForm forms = new SessionForm(book, clock, lines);
     Keeping keeping = new Keeping(book, clock, lines);
     SettingsForm settings = new SettingsForm(book, clock);
+    GearForm gear = new GearForm(book, clock);
     tasks =
         Map.ofEntries(
             on(Task.ReadDay.class, task -> looking.day(task.date(), task.person())),
@@ -59,10 +60,17 @@ final class Clerk {
             on(Task.OpenForm.class, forms::open),
             on(Task.ReadForm.class, forms::read),
             on(Task.OpenSettings.class, task -> settings.open(task.kind())),
+            on(Task.OpenGear.class, gear::open),
+            maybe(Task.CheckField.class, settings::check),
             maybe(Task.OpenFirst.class, task -> settings.openFirst()),
             on(
                 Task.SaveForm.class,
-                task -> task.form().isSession() ? forms.save(task) : settings.save(task.form())),
+                task -> {
+                  lines.forget();
+                  return task.form().isGear()
+                      ? gear.save(task.form())
+                      : task.form().isSession() ? forms.save(task) : settings.save(task.form());
+                }),
             maybe(Task.KeepDraft.class, this::keep));
   }
 

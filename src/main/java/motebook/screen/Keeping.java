@@ -3,6 +3,7 @@ package motebook.screen;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -28,6 +29,7 @@ import motebook.report.DueText;
 import motebook.report.GearReport;
 import motebook.screen.state.CarePage;
 import motebook.screen.state.CareRow;
+import motebook.screen.state.Form;
 import motebook.screen.state.Message;
 import motebook.screen.state.Task;
 
@@ -51,21 +53,38 @@ final class Keeping {
     Gear gear = book.gear();
     Care care = lines.ledger().care(LocalDate.now(clock));
     var due = care.due();
-    List<CareRow> dueRows = due.items().stream().map(Keeping::row).toList();
+    List<CareRow> dueRows = due.items().stream().map(item -> row(item, gear)).toList();
     return new Message.CareRead(
         new CarePage(due, List.of(dueRows, masks(gear, care), filters(gear, care))));
   }
 
-  private static CareRow row(DueItem item) {
+  private static CareRow row(DueItem item, Gear gear) {
+    Optional<Task.OpenGear> form = item.remedy().isPresent() ? Optional.empty() : form(item, gear);
     String state = item.state() == DueItem.State.DUE ? "due now" : item.state().key();
     return new CareRow(
         state,
         item.when() + "  " + DueText.named(item),
         OptionalDouble.empty(),
         item.pressing(),
-        List.of(item.why(), item.settle()),
+        List.of(item.why(), "In a shell, after q: " + item.settle()),
         item.remedy(),
-        Optional.empty());
+        Optional.empty(),
+        form.map(Task.OpenGear::mask).orElse(""),
+        form);
+  }
+
+  // The respirator is the one that the words of the item end with.
+  private static Optional<Task.OpenGear> form(DueItem item, Gear gear) {
+    Optional<String> mask =
+        gear.respirators().stream()
+            .map(Respirator::name)
+            .filter(name -> item.what().endsWith(" " + name))
+            .max(Comparator.comparingInt(String::length));
+    return switch (item.kind()) {
+      case FIT_TEST -> mask.map(name -> new Task.OpenGear(Form.Kind.FIT_TEST, name, item.whose()));
+      case ELEMENT -> mask.map(name -> new Task.OpenGear(Form.Kind.ELEMENT, name, ""));
+      default -> Optional.empty();
+    };
   }
 
   private List<CareRow> masks(Gear gear, Care care) {
@@ -93,6 +112,8 @@ final class Keeping {
         false,
         fits.isEmpty() ? List.of("Nobody was fit-tested with it.") : fits,
         Optional.empty(),
+        Optional.empty(),
+        mask.name(),
         Optional.empty());
   }
 
@@ -106,7 +127,9 @@ final class Keeping {
         over(standing.first()),
         more(words.told(element), standing.clocks()),
         Optional.of(open ? new Remedy.Change(element.name()) : new Remedy.Discard(element.name())),
-        Optional.of(element.name()));
+        Optional.of(element.name()),
+        element.respirator(),
+        Optional.empty());
   }
 
   private List<CareRow> filters(Gear gear, Care care) {
@@ -125,6 +148,8 @@ final class Keeping {
         over(standing.first()),
         more(words.told(filter), standing.clocks()),
         standing.first().map(clock -> care.remedy(filter, clock)),
+        Optional.empty(),
+        "",
         Optional.empty());
   }
 

@@ -44,7 +44,7 @@ final class Looking {
 
   Message day(LocalDate date, String person) {
     Settings settings = book.settings();
-    List<String> people = book.people().stream().map(Person::name).toList();
+    List<String> people = people();
     String whose = people.contains(person) ? person : settings.person();
     List<Session> logged = book.sessionsOn(date);
     Optional<Timing> timing =
@@ -61,6 +61,10 @@ final class Looking {
             settings,
             ready(date, whose, timing),
             empty));
+  }
+
+  private List<String> people() {
+    return book.people().stream().map(Person::name).toList();
   }
 
   private static List<motebook.model.Work> on(LocalDate date, Timing timing) {
@@ -89,7 +93,7 @@ final class Looking {
   }
 
   Message week(Task.ReadWeek week) {
-    String person = week.person().isEmpty() ? book.settings().person() : week.person();
+    String person = people().contains(week.person()) ? week.person() : book.settings().person();
     return new Message.WeekRead(
         new WeekPage(
             lines.ledger().weeks(week.monday(), person, WeekPage.COUNT),
@@ -108,22 +112,27 @@ final class Looking {
     return book.history(RECENT).stream()
         .filter(change -> change.undoes().isEmpty() && !change.undone())
         .findFirst()
-        .map(change -> new Undoable(change.id(), change.what()));
+        .map(change -> new Undoable(change.id(), unnumbered(change.what())));
+  }
+
+  // Sessions have other numbers on the screen than in the book.
+  private static String unnumbered(String what) {
+    return what.replaceFirst("^Changed session \\d+ to ", "Changed a session to ")
+        .replaceFirst("^Deleted session \\d+, ", "Deleted ");
   }
 
   Message goTo(Task.GoTo to) {
     Optional<LocalDate> day = Days.parse(to.text(), LocalDate.now(clock));
     return day.<Message>map(Message.WentTo::new)
-        .orElseGet(
-            () ->
-                new Message.PromptRefused(
-                    to.text(),
-                    new Fault(
-                        "\""
-                            + to.text()
-                            + "\" is no day: say 2026-03-02, yesterday, monday or 3 weeks ago.",
-                        -1,
-                        -1)));
+        .orElseGet(() -> new Message.PromptRefused(to.text(), new Fault(noDay(to.text()), -1, -1)));
+  }
+
+  private static String noDay(String text) {
+    return Days.isAmbiguous(text)
+        ? "\"" + text + "\" could be day and month or month and day: say 2026-03-02 or 2.3."
+        : "\""
+            + text
+            + "\" is no day: say 2026-03-02, 2.3., yesterday, last tuesday or 3 weeks ago.";
   }
 
   Message find(Task.Find find) {

@@ -1,10 +1,13 @@
 package motebook.screen;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import motebook.model.ShellWord;
 import motebook.screen.state.Look;
+import motebook.screen.state.State;
 import motebook.screen.terminal.Palette;
 
 /**
@@ -15,9 +18,15 @@ import motebook.screen.terminal.Palette;
  * @param day the day that is shown first; today where none is given
  * @param plain whether changes are told in lines instead of drawn
  * @param terminal whether a terminal is read from and written to
+ * @param usualBook the book that commands open where they name none, as far as it is known
  */
 public record Options(
-    Palette palette, Look look, Optional<LocalDate> day, boolean plain, boolean terminal) {
+    Palette palette,
+    Look look,
+    Optional<LocalDate> day,
+    boolean plain,
+    boolean terminal,
+    Optional<Path> usualBook) {
 
   /** When colours are used. */
   public enum Colour {
@@ -33,17 +42,35 @@ public record Options(
         look(environment),
         Optional.empty(),
         isDumb(environment),
-        !value(environment, "MOTEBOOK_SCREEN").isEmpty());
+        !value(environment, "MOTEBOOK_SCREEN").isEmpty(),
+        Optional.empty());
   }
 
   /** The same, opening at a day. */
   public Options openingAt(Optional<LocalDate> other) {
-    return new Options(palette, look, other, plain, terminal);
+    return new Options(palette, look, other, plain, terminal, usualBook);
   }
 
   /** The same, told in lines where that is asked for; a terminal that only prints always is. */
   public Options plainly(boolean asked) {
-    return new Options(palette, look, day, plain || asked, terminal);
+    return new Options(palette, look, day, plain || asked, terminal, usualBook);
+  }
+
+  /** The same, with the book that commands open where they name none. */
+  public Options knowing(Path usual) {
+    return new Options(palette, look, day, plain, terminal, Optional.of(usual));
+  }
+
+  /** How a shell calls the program for a book. */
+  String program(Path book) {
+    boolean usual = usualBook.map(one -> whole(one).equals(whole(book))).orElse(true);
+    return usual
+        ? State.PROGRAM
+        : State.PROGRAM + " --book " + ShellWord.quoted(whole(book).toString());
+  }
+
+  private static Path whole(Path path) {
+    return path.toAbsolutePath().normalize();
   }
 
   private static Palette palette(Map<String, String> environment, Colour colour) {

@@ -42,7 +42,9 @@ public final class Screen {
       return 1;
     }
     try {
-      return show(book, clock, options, () -> Window.open(options.palette()));
+      int code = show(book, clock, options, () -> Window.open(options.palette()));
+      Parting.words(book).ifPresent(System.out::println);
+      return code;
     } catch (IOException e) {
       System.err.println("The terminal cannot be used: " + e.getMessage() + ".");
       return 1;
@@ -91,12 +93,13 @@ public final class Screen {
     Clerk clerk = new Clerk(book, clock, draft);
     try {
       new Plain(
-              opening(clock, options, draft),
+              opening(book, clock, options, draft),
               clerk::perform,
               () -> now(clock),
               new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)),
               new PrintWriter(System.out, true, StandardCharsets.UTF_8))
           .run();
+      Parting.words(book).ifPresent(System.out::println);
       return 0;
     } catch (IOException e) {
       System.err.println("What is typed cannot be read: " + e.getMessage() + ".");
@@ -111,7 +114,7 @@ public final class Screen {
   private static int show(Book book, Clock clock, Options options, Opening opening)
       throws IOException {
     Draft draft = Draft.beside(book.file());
-    Loop loop = new Loop(clock, opening(clock, options, draft));
+    Loop loop = new Loop(clock, opening(book, clock, options, draft));
     Clerk clerk = new Clerk(book, clock, draft);
     try (Worker worker = new Worker(clerk, loop::tell, loop::crash)) {
       loop.start(worker);
@@ -122,9 +125,10 @@ public final class Screen {
     }
   }
 
-  private static State opening(Clock clock, Options options, Draft draft) {
+  private static State opening(Book book, Clock clock, Options options, Draft draft) {
     LocalDate day = options.day().orElse(now(clock).toLocalDate());
-    return State.opening(Size.USUAL, options.look(), now(clock), day, draft.read());
+    return State.opening(Size.USUAL, options.look(), now(clock), day, draft.read())
+        .calledBy(options.program(book.file()));
   }
 
   private static int run(Loop loop, Window window, Worker worker, Rescue rescue) {

@@ -8,6 +8,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import motebook.entry.Scene;
+import motebook.entry.Serving;
 import motebook.entry.SpokenLine;
 import motebook.journal.Book;
 import motebook.model.MaskUse;
@@ -106,7 +107,7 @@ final class SessionForm {
             "what caught the dust; several are joined by \"and\"",
             "with",
             rest[2],
-            names(reference.controls())),
+            Serving.controls(rest[0], rest[3], scene)),
         field(
             "finishes",
             "using",
@@ -144,7 +145,8 @@ final class SessionForm {
     Scene scene = lines.scene(task.person());
     Optional<Session> amended = book.session(form.session());
     return new Message.FormRead(
-        lines.reading(form.line(), List.of(), amended, () -> SpokenLine.read(form.line(), scene)));
+        lines.reading(form.line(), List.of(), amended, () -> SpokenLine.read(form.line(), scene)),
+        Serving.controls(form.text("operation"), form.text("place"), scene));
   }
 
   Message save(Task.SaveForm task) {

@@ -20,6 +20,7 @@ import motebook.screen.state.Field;
 import motebook.screen.state.Form;
 import motebook.screen.state.Line;
 import motebook.screen.state.Message;
+import motebook.screen.state.Task;
 
 /** The owner's settings by fields; the few that matter at first are those of the first run. */
 final class SettingsForm {
@@ -136,6 +137,14 @@ final class SettingsForm {
   private static Field field(
       String key, String label, String hint, String text, List<String> choices) {
     return new Field(key, label, hint, "", Line.of(text), choices);
+  }
+
+  /** What is wrong with one answer; empty where it can be granted. */
+  Optional<Message> check(Task.CheckField task) {
+    SettingsWish wish = new SettingsWish(task.form(), book.settings());
+    return wish.unmet(book, LocalDate.now(clock))
+        .filter(unmet -> unmet.key().equals(task.field()))
+        .map(unmet -> new Message.FieldRefused(unmet.key(), unmet.getMessage()));
   }
 
   Message save(Form form) {

@@ -56,16 +56,35 @@ final class SettingsWish {
    * @throws Unmet where a field cannot be understood; nothing is written then
    */
   String grant(Book book, LocalDate today) {
-    String name = checked("person", text -> Names.check("person", text));
+    String name = name();
     Settings after = settings();
-    Optional<Indoors> was = indoors(book, after.place(), today);
-    Optional<Indoors> is = was.map(this::shop).filter(room -> !was.get().equals(room));
+    Optional<Indoors> is = room(book, after, today);
     String done = String.join(", ", changed(name, after, is.isPresent()));
     if (done.isEmpty()) {
       return "Nothing was changed.";
     }
     book.change(after, name, is.map(room -> any -> room), "Changed the settings: " + done);
     return "Changed: " + done + ". u takes it back.";
+  }
+
+  /** The first field that cannot be granted; nothing is written. */
+  Optional<Unmet> unmet(Book book, LocalDate today) {
+    try {
+      name();
+      room(book, settings(), today);
+      return Optional.empty();
+    } catch (Unmet unmet) {
+      return Optional.of(unmet);
+    }
+  }
+
+  private String name() {
+    return checked("person", text -> Names.check("person", text));
+  }
+
+  private Optional<Indoors> room(Book book, Settings after, LocalDate today) {
+    Optional<Indoors> was = indoors(book, after.place(), today);
+    return was.map(this::shop).filter(room -> !was.get().equals(room));
   }
 
   private List<String> changed(String name, Settings after, boolean room) {
@@ -130,7 +149,7 @@ final class SettingsWish {
     }
   }
 
-  private static boolean yes(String text) {
+  static boolean yes(String text) {
     return switch (Text.folded(text)) {
       case "yes", "y" -> true;
       case "no", "n", "" -> false;

@@ -1,6 +1,7 @@
 package motebook.screen;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -39,6 +40,9 @@ final class Watch {
   }
 
   private Timing timing(Stopwatch watch, List<Session> sessions) {
+    if (works(watch).isEmpty() && watch.running()) {
+      return starting(watch, sessions);
+    }
     return Timing.of(
         watch,
         works(watch),
@@ -47,8 +51,18 @@ final class Watch {
         lines.ledger().shop(LocalDate.now(clock)));
   }
 
+  private Timing starting(Stopwatch watch, List<Session> sessions) {
+    LocalDateTime now = LocalDateTime.now(clock);
+    Work ahead = works(watch, clock.instant().plusSeconds(60)).get(0);
+    return Timing.starting(watch, ahead, now, sessions, lines.ledger().shop(now.toLocalDate()));
+  }
+
   private List<Work> works(Stopwatch watch) {
-    return Timed.works(watch, clock.instant(), clock.getZone(), lines.scene(watch.person()));
+    return works(watch, clock.instant());
+  }
+
+  private List<Work> works(Stopwatch watch, Instant until) {
+    return Timed.works(watch, until, clock.getZone(), lines.scene(watch.person()));
   }
 
   Message read(Task.ReadStart start) {

@@ -215,7 +215,7 @@ class FumesTest {
             Optional.of(new MaskUse("half mask", true, 100)),
             work.amounts(),
             "");
-    Objection noDustFilter = Objection.mendable("No dust filter", "Put one on");
+    Objection noDustFilter = Objection.mendable("no element", "No dust filter", "Put one on");
     CreditRule gasOnly =
         session ->
             new Credit(

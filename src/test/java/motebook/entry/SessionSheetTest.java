@@ -23,7 +23,7 @@ class SessionSheetTest {
   }
 
   private static Contents read(byte[] bytes, Optional<SheetDateOrder> order, Scene scene) {
-    return SessionSheet.read(SheetText.of(bytes), scene, order);
+    return SessionSheet.read(SheetText.of(bytes), scene, order, upTo -> {});
   }
 
   private static List<String> said(Contents contents) {

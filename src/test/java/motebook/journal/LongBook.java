@@ -77,6 +77,31 @@ public final class LongBook {
     }
   }
 
+  /**
+   * Reads the rows of every session and leaves them be: what SQLite needs alone, names, controls
+   * and amounts among them.
+   *
+   * @return how many cells there were
+   */
+  public static long readThrough(Path file) {
+    long cells = 0;
+    try (Connection connection = Connections.connect(file, Connections.PATIENCE);
+        PreparedStatement query = connection.prepareStatement(Queries.named("sessions-between"))) {
+      Rows.bind(query, "1900-01-01", LAST.toString());
+      try (ResultSet row = query.executeQuery()) {
+        int columns = row.getMetaData().getColumnCount();
+        while (row.next()) {
+          for (int column = 1; column <= columns; column++) {
+            cells += row.getObject(column) == null ? 0 : 1;
+          }
+        }
+      }
+    } catch (SQLException e) {
+      throw new IllegalStateException(e);
+    }
+    return cells;
+  }
+
   /** The evening of the last day. */
   public static Clock clock() {
     return Clock.fixed(LAST.atTime(18, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);

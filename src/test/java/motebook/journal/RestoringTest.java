@@ -47,7 +47,7 @@ class RestoringTest {
   }
 
   private Optional<Path> restore(Path from) {
-    try (Restoring restoring = Restoring.of(Shop.file(folder), from, CLOCK)) {
+    try (Restoring restoring = Restoring.of(Shop.file(folder), from, CLOCK, bytes -> {})) {
       return restoring.run(share -> {});
     }
   }
@@ -68,7 +68,7 @@ class RestoringTest {
   @Test
   void what_would_be_lost_is_told_and_nothing_is_touched() throws IOException {
     bookAndCopy();
-    try (Restoring restoring = Restoring.of(Shop.file(folder), copy(), CLOCK)) {
+    try (Restoring restoring = Restoring.of(Shop.file(folder), copy(), CLOCK, bytes -> {})) {
       assertThat(restoring.found()).isEqualTo(Found.READABLE);
       assertThat(restoring.sessions()).isEqualTo(1);
       assertThat(restoring.lost())
@@ -112,7 +112,7 @@ class RestoringTest {
     bookAndCopy();
     try (var writer = Shop.connect(folder);
         var statement = writer.createStatement();
-        Restoring restoring = Restoring.of(Shop.file(folder), copy(), CLOCK)) {
+        Restoring restoring = Restoring.of(Shop.file(folder), copy(), CLOCK, bytes -> {})) {
       statement.execute("BEGIN IMMEDIATE");
       assertThatThrownBy(() -> restoring.run(share -> {}))
           .isInstanceOf(BookTrouble.class)
@@ -138,7 +138,7 @@ class RestoringTest {
   void where_there_is_no_book_the_copy_becomes_it() throws IOException {
     bookAndCopy();
     Files.delete(Shop.file(folder));
-    try (Restoring restoring = Restoring.of(Shop.file(folder), copy(), CLOCK)) {
+    try (Restoring restoring = Restoring.of(Shop.file(folder), copy(), CLOCK, bytes -> {})) {
       assertThat(restoring.found()).isEqualTo(Found.NONE);
       assertThat(restoring.run(share -> {})).isEmpty();
     }
@@ -160,7 +160,7 @@ class RestoringTest {
   void a_damaged_copy_is_refused_and_the_book_is_as_it_was(int at) throws IOException {
     bookAndCopy();
     spoil(copy(), at, 3000);
-    assertThatThrownBy(() -> Restoring.of(Shop.file(folder), copy(), CLOCK))
+    assertThatThrownBy(() -> Restoring.of(Shop.file(folder), copy(), CLOCK, bytes -> {}))
         .isInstanceOf(BookTrouble.class)
         .hasMessageContaining("copy.db");
     assertThat(sessions(Shop.file(folder))).isEqualTo(2);
@@ -173,7 +173,7 @@ class RestoringTest {
     try (RandomAccessFile file = new RandomAccessFile(copy().toFile(), "rw")) {
       file.setLength(file.length() / 2);
     }
-    assertThatThrownBy(() -> Restoring.of(Shop.file(folder), copy(), CLOCK))
+    assertThatThrownBy(() -> Restoring.of(Shop.file(folder), copy(), CLOCK, bytes -> {}))
         .isInstanceOf(BookTrouble.class)
         .hasMessageContaining("copy.db");
   }
@@ -185,7 +185,7 @@ class RestoringTest {
         var statement = connection.createStatement()) {
       statement.executeUpdate("DROP TRIGGER session_inserted");
     }
-    assertThatThrownBy(() -> Restoring.of(Shop.file(folder), copy(), CLOCK))
+    assertThatThrownBy(() -> Restoring.of(Shop.file(folder), copy(), CLOCK, bytes -> {}))
         .isInstanceOf(BookTrouble.class)
         .hasMessageContaining("is damaged: The book lacks the trigger session_inserted");
   }
@@ -197,7 +197,7 @@ class RestoringTest {
         var statement = connection.createStatement()) {
       statement.executeUpdate("PRAGMA user_version = 999");
     }
-    assertThatThrownBy(() -> Restoring.of(Shop.file(folder), copy(), CLOCK))
+    assertThatThrownBy(() -> Restoring.of(Shop.file(folder), copy(), CLOCK, bytes -> {}))
         .isInstanceOf(BookTrouble.class)
         .hasMessageContaining("newer Motebook");
   }
@@ -232,7 +232,7 @@ class RestoringTest {
     bookAndCopy();
     spoil(Shop.file(folder), 100, 9000);
     byte[] damaged = Files.readAllBytes(Shop.file(folder));
-    try (Restoring restoring = Restoring.of(Shop.file(folder), copy(), CLOCK)) {
+    try (Restoring restoring = Restoring.of(Shop.file(folder), copy(), CLOCK, bytes -> {})) {
       assertThat(restoring.found()).isEqualTo(Found.DAMAGED);
       Path kept = restoring.run(share -> {}).orElseThrow();
       assertThat(kept.getFileName()).hasToString("2026-03-02-damaged.db");
@@ -245,7 +245,7 @@ class RestoringTest {
   void a_file_that_never_was_a_book_is_not_replaced() throws IOException {
     bookAndCopy();
     Path letter = Files.writeString(folder.resolve("letter.txt"), "Dear reader");
-    try (Restoring restoring = Restoring.of(letter, copy(), CLOCK)) {
+    try (Restoring restoring = Restoring.of(letter, copy(), CLOCK, bytes -> {})) {
       assertThatThrownBy(() -> restoring.run(share -> {})).isInstanceOf(BookTrouble.class);
     }
     assertThat(letter).hasContent("Dear reader");
@@ -268,7 +268,7 @@ class RestoringTest {
 
     public static void main(String[] arguments) {
       try (Restoring restoring =
-          Restoring.of(Path.of(arguments[0]), Path.of(arguments[1]), CLOCK)) {
+          Restoring.of(Path.of(arguments[0]), Path.of(arguments[1]), CLOCK, bytes -> {})) {
         System.out.println("ready");
         restoring.run(System.out::println);
         System.out.println("done");

@@ -49,11 +49,15 @@ final class Pilot implements AutoCloseable {
   }
 
   Pilot(Path file, Size size, Look look) {
+    this(file, size, look, State.PROGRAM);
+  }
+
+  Pilot(Path file, Size size, Look look, String program) {
     clock = new HandClock(NOON);
     book = Book.open(file, clock);
     draft = Draft.beside(book.file());
     clerk = new Clerk(book, clock, draft);
-    state = State.opening(size, look, NOON, NOON.toLocalDate(), draft.read());
+    state = State.opening(size, look, NOON, NOON.toLocalDate(), draft.read()).calledBy(program);
   }
 
   /** Opens the screens; the questions of the first run are left for later. */

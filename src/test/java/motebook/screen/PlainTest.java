@@ -47,7 +47,7 @@ class PlainTest {
     String told = told("esc", "60m orb sand of oak at 9:00", "", "quit");
     assertThat(told)
         .contains("1h orbital sanding of oak in shop by me at 09:00 on 2026-03-04")
-        .contains("An empty line logs it")
+        .contains("An empty line or yes logs it")
         .contains("Logged: 1h orbital sanding of oak")
         .contains("8-h mean  outside about 3.1");
     try (Book book = Book.open(folder.resolve("book.db"), clock)) {
@@ -100,6 +100,46 @@ class PlainTest {
         .contains("The stopwatch runs: table saw of oak")
         .contains("Stopwatch 0 min: table saw of oak")
         .contains("Week from Monday 2 March 2026, me");
+  }
+
+  @Test
+  void yes_logs_what_was_read_back_and_no_drops_it() throws IOException {
+    String told =
+        told("esc", "20m drilling of oak at 8:00", "no", "30m assembly at 9:00", "y", "q");
+    assertThat(told).contains("Logged: 30m assembly").doesNotContain("Logged: 20m");
+    assertThat(told("quit")).doesNotContain("A line was left unfinished");
+  }
+
+  @Test
+  void help_tells_the_words_anywhere_and_what_was_read_back_stays() throws IOException {
+    String told = told("esc", "20m drilling of oak at 8:00", "help", "yes", "quit");
+    assertThat(told).contains("On pages like this one").contains("Logged: 20m drilling of oak");
+    assertThat(told).doesNotContain("is no word here").doesNotContain("is no duration");
+    assertThat(told.indexOf("An empty line or yes", told.indexOf("In the line"))).isPositive();
+  }
+
+  @Test
+  void quit_leaves_from_anywhere_and_a_line_is_kept() throws IOException {
+    told("esc", "20m drilling of oak at 8:00", "quit", "yes");
+    assertThat(told("help", "quit", "o")).contains("A line was left unfinished");
+    assertThat(told("esc", "notes", "week", "quit")).contains("Week from Monday 2 March 2026");
+  }
+
+  @Test
+  void each_answer_of_the_first_run_is_checked_at_once() throws IOException {
+    String told = told("Ned", "", "imperial", "us", "", "", "", "", "save", "quit");
+    String refused = told.substring(told.indexOf("Field 3 of 7"));
+    assertThat(refused.substring(0, refused.indexOf("shop size"))).contains("\"imperial\"");
+    assertThat(told).contains("All of it can be changed later: o, settings");
+    assertThat(told).contains("Changed: name, units");
+  }
+
+  @Test
+  void the_sessions_are_numbered_as_on_the_screen() throws IOException {
+    String told =
+        told("esc", "20m drilling of oak at 11:00", "", "20m assembly at 8:00", "", "week", "day");
+    String day = told.substring(told.lastIndexOf("Wednesday 4 March 2026, me"));
+    assertThat(day).contains("   1  08:00-08:20  assembly").contains("   2  11:00-11:20  drilling");
   }
 
   @Test

@@ -16,7 +16,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 /** The sheets on paper, one page a week. */
 public final class SheetPdf {
   private static final double MARGIN = 30;
-  private static final double[] STRETCHES = {1.8, 1.6, 1.4, 1.2, 1, 0.8};
+  private static final double[] STRETCHES = {1.8, 1.6, 1.4, 1.2, 1, 0.8, 0.65};
 
   private final PDDocument document;
   private final PdfFont font;

@@ -65,7 +65,8 @@ final class SheetWords {
         Figures.duration(week.minutesLogged())
             + " logged; "
             + (week.daysOverLimit() == 0 ? "no day" : week.daysOverLimit() + " of 7 days")
-            + " over the limit by the headline figure.");
+            + " over the limit by the headline figure."
+            + (review.wear().isEmpty() ? "" : " Used up: " + WearText.brief(review.wear()) + "."));
     return said;
   }
 
@@ -80,7 +81,6 @@ final class SheetWords {
     review.change().ifPresent(change -> said.add(WeekWords.change(change, person)));
     review.best().ifPresent(best -> said.add(WeekWords.best(best, person)));
     review.longDays().forEach(day -> said.add(WeekWords.longDay(day) + "."));
-    WearText.lines(review.wear(), person).forEach(used -> said.add("Used up: " + used + "."));
     said.addAll(review.remarks());
     return said;
   }

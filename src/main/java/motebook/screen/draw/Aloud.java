@@ -31,7 +31,10 @@ public final class Aloud {
       case FAVOURITES -> favourites(state);
       case FOUND -> found(state.pages().found());
       case CARE -> care(state);
-      case EVIDENCE -> EvidenceView.lines(state.pages().evidence().evidence());
+      case EVIDENCE ->
+          EvidenceView.lines(state.pages().evidence().evidence()).stream()
+              .map(state::shell)
+              .toList();
       case FORM -> state.pages().form().map(Aloud::field).orElse(List.of());
       case PROMPT -> List.of(state.pages().prompt().kind().text());
       case QUESTION ->
@@ -42,10 +45,16 @@ public final class Aloud {
     };
   }
 
+  /** The keys and words of every page, those of the one that is shown first. */
+  public static List<String> help(State state) {
+    return Pages.help(state.focus()).stream().map(Plainly::of).toList();
+  }
+
   /** The day's dose alone, where the day itself is known already. */
   public static List<String> dose(State state) {
     List<String> lines = new ArrayList<>();
     state.sheet().current().ifPresent(p -> lines.addAll(DayText.dose(p.report(), Ink.PLAIN)));
+    state.sheet().current().flatMap(p -> Wording.verdict(p.report())).ifPresent(lines::add);
     lines.addAll(WatchRow.lines(state, WIDE, WIDE));
     return lines;
   }
@@ -64,8 +73,10 @@ public final class Aloud {
               : "Nothing is logged on this day.");
       lines.add("Say what you did, such as: 40m orbital sanding of oak with tool vacuum");
     } else {
-      lines.addAll(DayText.of(page.get().report(), Ink.PLAIN));
+      lines.addAll(
+          DayText.numbered(page.get().report(), Ink.PLAIN).stream().map(state::shell).toList());
     }
+    page.flatMap(p -> Wording.verdict(p.report())).ifPresent(lines::add);
     lines.addAll(WatchRow.lines(state, WIDE, WIDE));
     return lines;
   }
@@ -107,7 +118,7 @@ public final class Aloud {
           row.used().isPresent() ? Math.round(100 * row.used().getAsDouble()) + " % used, " : "";
       lines.add((row.pressing() ? "due: " : "") + row.name().strip() + ", " + used + row.told());
     }
-    care.row().ifPresent(row -> lines.addAll(row.more()));
+    care.row().ifPresent(row -> row.more().forEach(m -> lines.add(state.shell(m))));
     return lines;
   }
 
@@ -149,17 +160,17 @@ public final class Aloud {
   }
 
   /** What was made of what was typed. */
-  public static List<String> reading(Line line) {
-    return line.current().map(Aloud::said).orElse(List.of());
+  public static List<String> reading(State state, Line line) {
+    return line.current().map(reading -> said(state, reading)).orElse(List.of());
   }
 
   /** What was made of a form. */
-  public static List<String> reading(Form form) {
-    return form.current().map(Aloud::said).orElse(List.of());
+  public static List<String> reading(State state, Form form) {
+    return form.current().map(reading -> said(state, reading)).orElse(List.of());
   }
 
-  private static List<String> said(Reading reading) {
-    return Told.of(reading, WIDE).stream().map(Told.Part::text).toList();
+  private static List<String> said(State state, Reading reading) {
+    return Told.of(state, reading, WIDE).stream().map(Told.Part::text).toList();
   }
 
   /** The keys of what is shown, each with the word that does the same. */

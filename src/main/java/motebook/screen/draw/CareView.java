@@ -30,7 +30,7 @@ final class CareView {
       canvas.text(2, 1, "Reading the book …", Role.QUIET);
     } else if (care.rows().isEmpty()) {
       int row = 2;
-      for (String line : Fit.wrap(nothing(), canvas.columns() - 2)) {
+      for (String line : Fit.wrap(state.shell(nothing()), canvas.columns() - 2)) {
         canvas.text(row++, 1, line, Role.PLAIN);
       }
     }
@@ -60,11 +60,11 @@ final class CareView {
     return switch (care.tab()) {
       case DUE -> "Nothing is due.";
       case MASKS ->
-          "No masks yet. Say what there is: motebook gear add respirator \"half mask\" --facepiece"
-              + " \"half mask\"";
+          "No masks yet. r adds one; or, in a shell, after q: motebook gear add respirator"
+              + " \"half mask\" --facepiece \"half mask\"";
       case SHOP ->
-          "No filters of the shop yet. Say what there is: motebook gear add filter bag --on"
-              + " collector --clean-every 10";
+          "No filters of the shop yet. Say what there is, in a shell, after q: motebook gear add"
+              + " filter bag --on collector --clean-every 10";
     };
   }
 
@@ -72,7 +72,10 @@ final class CareView {
   private List<String> more() {
     List<String> lines = new ArrayList<>();
     care.row()
-        .ifPresent(row -> row.more().forEach(m -> lines.addAll(Fit.wrap(m, canvas.columns() - 2))));
+        .ifPresent(
+            row ->
+                row.more()
+                    .forEach(m -> lines.addAll(Fit.wrap(state.shell(m), canvas.columns() - 2))));
     return lines.subList(0, Math.min(lines.size(), canvas.rows() / 3));
   }
 

@@ -2,7 +2,9 @@ package motebook.screen.draw;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import motebook.reference.Caution;
+import motebook.report.Wording;
 import motebook.screen.state.DayPage;
 
 /** The cautions that a day calls for, in as many rows as there are for them. */
@@ -31,7 +33,23 @@ final class Cautions {
               + (aside == 1 ? " caution" : " cautions")
               + " set aside for this day (n, c)");
     }
+    partlyCredited(page).ifPresent(said -> all.add(0, said));
     return all;
+  }
+
+  // Where no mask of the day counts, the gauge itself says so.
+  private static Optional<String> partlyCredited(DayPage page) {
+    boolean none = Wording.uncredited(page.report()).isPresent();
+    return page.report().sessions().stream()
+        .filter(line -> !none && !line.credit().dust().objections().isEmpty())
+        .findFirst()
+        .map(
+            line ->
+                "! Mask not credited in "
+                    + Wording.span(line.source().session().work())
+                    + ": "
+                    + Wording.brief(line.credit())
+                    + " (n)");
   }
 
   /**

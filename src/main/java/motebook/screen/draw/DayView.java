@@ -14,7 +14,7 @@ final class DayView {
           "Nothing is in this book yet.",
           "",
           "Say what you did, the way you would tell it: how long, what, to which wood, and what"
-              + " caught the dust. Press Enter, or just begin to type, for example:",
+              + " caught the dust. Press Enter, or begin with the time, such as 40m:",
           "",
           EXAMPLE + "40m orbital sanding of oak with tool vacuum",
           EXAMPLE + "9:00-9:30 table saw pine with collector",
@@ -25,7 +25,7 @@ final class DayView {
       List.of(
           "Nothing is logged on this day.",
           "",
-          "Press Enter, or just begin to type, to log some work.");
+          "Press Enter, or begin with the time, such as 40m, to log some work.");
 
   private final Canvas canvas;
   private final State state;
@@ -67,7 +67,7 @@ final class DayView {
     strip(page, air, hours, rows);
     bars(page, air, hours, rows);
     if (rows.wide()) {
-      new Gauge(canvas, page.report()).columns(rows.gauge());
+      new Gauge(canvas, page.report()).columns(rows.gauge(), rows.verdict());
     } else if (rows.gauged()) {
       new Gauge(canvas, page.report()).lines(rows.gauge());
     }
@@ -90,9 +90,23 @@ final class DayView {
       at = canvas.text(1, at, " coarse", Role.PLAIN);
     }
     at = canvas.text(1, at, "  " + canvas.glyph("•", "o"), Role.BREATHED);
-    canvas.text(1, at, " breathed ", Role.PLAIN);
+    at = canvas.text(1, at, " breathed ", Role.PLAIN);
+    partly(page, at);
     if (page.air().size() > 1) {
       canvas.ending(1, canvas.columns() - 1, "r: " + page.air().size() + " places", Role.QUIET);
+    }
+  }
+
+  // A mask that was on for a part of a session is a dashed line below the strip.
+  private void partly(DayPage page, int at) {
+    boolean partly =
+        page.report().sessions().stream()
+            .flatMap(line -> line.source().session().work().mask().stream())
+            .anyMatch(mask -> mask.wornPercent() < 100);
+    int end = canvas.columns() - (page.air().size() > 1 ? 12 : 1);
+    if (partly && at + 18 <= end) {
+      int behind = canvas.text(1, at, " " + canvas.glyph("┅", "-"), Role.MASK);
+      canvas.text(1, behind, " mask part-time", Role.PLAIN);
     }
   }
 

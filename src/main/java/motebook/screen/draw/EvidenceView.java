@@ -52,7 +52,8 @@ final class EvidenceView {
   private List<Row> rows(Evidence evidence) {
     List<Row> rows = new ArrayList<>();
     if (evidence.samples().isEmpty()) {
-      Fit.wrap(NONE, canvas.columns() - 2).forEach(line -> rows.add(text(line, Role.PLAIN)));
+      Fit.wrap(state.told(NONE), canvas.columns() - 2)
+          .forEach(line -> rows.add(text(line, Role.PLAIN)));
       return rows;
     }
     rows.add(this::heading);

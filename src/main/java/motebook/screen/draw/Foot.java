@@ -11,6 +11,7 @@ import motebook.screen.state.State;
 /** The lowest rows: the line with what was made of it, and the row of keys. */
 final class Foot {
   private static final int LEAST_FOR_LINE = 3;
+  private static final List<String> FIRST = List.of("help", "quit", "close");
   private static final String EXAMPLE = "40m orbital sanding of oak with tool vacuum";
 
   private final Canvas canvas;
@@ -52,13 +53,23 @@ final class Foot {
   /** The row of keys. */
   void keys() {
     int column = 1;
+    int kept = Bindings.of(state.focus()).stream().filter(Foot::first).mapToInt(Foot::width).sum();
     for (Binding binding : Bindings.of(state.focus())) {
-      int width = Width.of(binding.label()) + 1 + Width.of(binding.word());
-      if (binding.shown() && column + width < canvas.columns()) {
+      kept -= first(binding) ? width(binding) : 0;
+      if (binding.shown() && column + width(binding) - 2 + kept < canvas.columns()) {
         column = canvas.text(keys, column, binding.label(), Role.KEY) + 1;
         column = canvas.text(keys, column, binding.word(), Role.QUIET) + 2;
       }
     }
+  }
+
+  // How to get help and how to leave are shown before everything else.
+  private static boolean first(Binding binding) {
+    return FIRST.contains(binding.word());
+  }
+
+  private static int width(Binding binding) {
+    return Width.of(binding.label()) + 1 + Width.of(binding.word()) + 2;
   }
 
   private void idle() {
@@ -105,8 +116,8 @@ final class Foot {
 
   private static Told told(State state, int columns) {
     return switch (state.focus()) {
-      case LINE -> Told.ofLine(state.line(), columns);
-      case PROMPT -> Told.ofPrompt(state.pages().prompt(), columns);
+      case LINE -> Told.ofLine(state, columns);
+      case PROMPT -> Told.ofPrompt(state, columns);
       default -> Told.ofDay(state, columns);
     };
   }

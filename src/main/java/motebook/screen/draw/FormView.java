@@ -39,6 +39,9 @@ final class FormView {
       case AMEND -> "Change a session";
       case SETTINGS -> "Your settings";
       case FIRST -> "Welcome: a few questions";
+      case RESPIRATOR -> "A respirator";
+      case ELEMENT -> "An element";
+      case FIT_TEST -> "A fit test";
     };
   }
 
@@ -76,10 +79,16 @@ final class FormView {
     canvas.fitted(row, 3, VALUE - 1, field.label(), here ? Role.TITLE : Role.QUIET);
     int end = canvas.columns() - 1;
     String text = field.line().text();
-    int behind = canvas.fitted(row, VALUE, end, text, here ? Role.TYPED : Role.PLAIN);
+    int behind = canvas.fitted(row, VALUE, end, text, role(field, here));
     if (here) {
       canvas.caret(Math.min(behind, end), row);
     }
+  }
+
+  // What would be replaced by typing is drawn as what is chosen.
+  private Role role(Field field, boolean here) {
+    boolean replaced = here && form.entered() && !field.text().isEmpty();
+    return replaced ? Role.CHOSEN : here ? Role.TYPED : Role.PLAIN;
   }
 
   private void hint(int row) {
@@ -91,6 +100,8 @@ final class FormView {
   }
 
   private List<Told.Part> told() {
-    return form.current().map(reading -> Told.of(reading, canvas.columns() - 2)).orElse(List.of());
+    return form.current()
+        .map(reading -> Told.of(state, reading, canvas.columns() - 2))
+        .orElse(List.of());
   }
 }

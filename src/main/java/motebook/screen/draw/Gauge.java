@@ -1,5 +1,6 @@
 package motebook.screen.draw;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import motebook.desk.DayReport;
@@ -24,12 +25,32 @@ final class Gauge {
     this.report = report;
   }
 
-  /** Four rows: what is held against what; then each side's figure, its bar, its range. */
-  void columns(int row) {
-    canvas.fitted(row, 1, canvas.columns() - 1, heading(), Role.QUIET);
+  /**
+   * Four rows: what is held against what; then each side's figure, its bar, its range. With a row
+   * more it says above them in words which side of the limit the day probably is.
+   */
+  void columns(int top, boolean verdict) {
+    int end = canvas.columns() - 1;
+    canvas.fitted(top, 1, end, heading(), Role.QUIET);
+    if (verdict) {
+      String said = Wording.verdict(report).orElse("");
+      canvas.fitted(top + 1, 1, end, said, Role.FIGURE);
+    }
+    int row = top + (verdict ? 1 : 0);
     int middle = canvas.columns() / 2;
     side(row + 1, 1, middle - 1, "outside the mask", report.outside());
-    side(row + 1, middle + 1, canvas.columns() - 1, "inside" + worn(), report.inside());
+    side(row + 1, middle + 1, end, "inside" + worn(), report.inside());
+    Wording.uncredited(report).ifPresent(why -> uncredited(row + 2, middle + 1, end, why));
+  }
+
+  // Inside is then the same as outside: its bar and range would say nothing new.
+  private void uncredited(int row, int from, int end, String why) {
+    List<String> said = Fit.wrap("mask not credited: " + why + " (n)", end - from, 2);
+    for (int line = 0; line < 2; line++) {
+      canvas.text(row + line, from, end, " ".repeat(end - from), Role.PLAIN);
+      String text = line < said.size() ? said.get(line) : "";
+      canvas.text(row + line, from, end, text, Role.WARNING);
+    }
   }
 
   /** Three rows for a narrow terminal: what the figures are, then one row for each side. */
@@ -39,6 +60,13 @@ final class Gauge {
     canvas.fitted(row, 1, canvas.columns() - 1, heading, Role.QUIET);
     line(row + 1, "outside", report.outside());
     line(row + 2, "inside", report.inside());
+    Wording.uncredited(report).ifPresent(why -> uncredited(row + 2, why));
+  }
+
+  private void uncredited(int row, String why) {
+    int end = canvas.columns() - 1;
+    canvas.text(row, LABEL, end, " ".repeat(end - LABEL), Role.PLAIN);
+    canvas.fitted(row, LABEL, end, "mask not credited: " + why + " (n)", Role.WARNING);
   }
 
   private String heading() {

@@ -1,9 +1,10 @@
 package motebook.screen.draw;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import motebook.desk.DayReport;
-import motebook.desk.DayReport.SessionLine;
 import motebook.report.Ink;
 import motebook.report.VapourText;
 import motebook.report.Wording;
@@ -15,19 +16,36 @@ import motebook.screen.state.State;
 /** The pages of text that lie over the day: the keys, and what the day calls for. */
 final class Pages {
   private static final int LABEL = 11;
+  private static final Map<Focus, String> PARTS = new LinkedHashMap<>();
+
+  static {
+    PARTS.put(Focus.DAY, "On the day");
+    PARTS.put(Focus.LINE, "In the line");
+    PARTS.put(Focus.WEEK, "On the week");
+    PARTS.put(Focus.FORM, "In a form");
+    PARTS.put(Focus.PROMPT, "When a short question is answered");
+    PARTS.put(Focus.FAVOURITES, "In the list of favourites");
+    PARTS.put(Focus.FOUND, "In a list of what was found");
+    PARTS.put(Focus.CARE, "On masks and filters");
+    PARTS.put(Focus.EVIDENCE, "On the page of evidence");
+    PARTS.put(Focus.QUESTION, "When yes or no is asked");
+    PARTS.put(Focus.HELP, "On pages like this one");
+  }
 
   private Pages() {}
 
   /** The page as plain lines. */
   static List<String> text(State state) {
-    return (state.focus() == Focus.HELP ? help() : notes(state))
+    return (state.focus() == Focus.HELP ? helping(state.where().back()) : notes(state))
         .stream().map(Entry::text).map(Plainly::of).toList();
   }
 
   /** Draws a page between two rows, from the line it was scrolled to. */
   static void draw(Canvas canvas, State state, int top, int end) {
     List<Entry> entries =
-        lines(state.focus() == Focus.HELP ? help() : notes(state), canvas.columns() - 2);
+        lines(
+            state.focus() == Focus.HELP ? helping(state.where().back()) : notes(state),
+            canvas.columns() - 2);
     int first = Math.max(0, Math.min(state.sheet().top(), entries.size() - (end - top)));
     for (int row = top; row < end && first + row - top < entries.size(); row++) {
       Entry entry = entries.get(first + row - top);
@@ -51,20 +69,19 @@ final class Pages {
     return lines;
   }
 
-  private static List<Entry> help() {
+  /** The help as plain lines. */
+  static List<String> help(Focus from) {
+    return helping(from).stream().map(Entry::text).toList();
+  }
+
+  /** The keys, those of the page that one comes from first. */
+  private static List<Entry> helping(Focus from) {
     List<Entry> page = new ArrayList<>();
-    keys(page, "On the day", Focus.DAY);
-    keys(page, "In the line", Focus.LINE);
-    page.add(plain(label("a-z …") + "every other key types"));
-    keys(page, "On the week", Focus.WEEK);
-    keys(page, "In a form", Focus.FORM);
-    keys(page, "When a short question is answered", Focus.PROMPT);
-    keys(page, "In the list of favourites", Focus.FAVOURITES);
-    keys(page, "In a list of what was found", Focus.FOUND);
-    keys(page, "On masks and filters", Focus.CARE);
-    keys(page, "On the page of evidence", Focus.EVIDENCE);
-    keys(page, "When yes or no is asked", Focus.QUESTION);
-    keys(page, "On pages like this one", Focus.HELP);
+    List<Focus> order = new ArrayList<>(PARTS.keySet());
+    if (order.remove(from)) {
+      order.add(0, from);
+    }
+    order.forEach(focus -> part(page, focus));
     page.add(new Entry("", Role.PLAIN));
     page.add(new Entry("The air", Role.TITLE));
     page.add(
@@ -72,8 +89,20 @@ final class Pages {
             "Columns are filled with fine dust and, above it, coarse dust; equal steps up are"
                 + " equal factors. Fine dust stays in the air long after the tool has stopped. The"
                 + " dots are what was breathed at the face, outside the mask."));
+    page.add(
+        plain(
+            "(90 %): of ten days like this one, nine lie between the two figures. The dashed line"
+                + " is the limit; the line \"mask on\" under the sessions is solid where a mask was"
+                + " worn throughout, dashed where it was worn for a part of the session."));
     page.add(plain("rough: a figure behind it was back-calculated or judged, not measured."));
     return page;
+  }
+
+  private static void part(List<Entry> page, Focus focus) {
+    keys(page, PARTS.get(focus), focus);
+    if (focus == Focus.LINE) {
+      page.add(plain(label("a-z …") + "every other key types"));
+    }
   }
 
   private static void keys(List<Entry> page, String title, Focus focus) {
@@ -99,29 +128,18 @@ final class Pages {
     page.add(new Entry("What this day calls for", Role.TITLE));
     state.sheet().current().ifPresent(day -> notes(day.report(), page));
     page.add(plain(Wording.ESTIMATES));
-    return page;
+    return page.stream().map(entry -> new Entry(state.shell(entry.text()), entry.role())).toList();
   }
 
   private static void notes(DayReport report, List<Entry> page) {
     report.cautions().forEach(c -> page.add(new Entry("! " + c.sentence(), Role.WARNING)));
+    MaskNotes.of(report).forEach(line -> page.add(plain(line)));
     report.remarks().forEach(remark -> page.add(plain(remark)));
     report
         .vapour()
         .ifPresent(
             vapour ->
                 VapourText.of(vapour, report, Ink.PLAIN).forEach(line -> page.add(plain(line))));
-    for (SessionLine line : report.sessions()) {
-      line.credit()
-          .refused()
-          .ifPresent(
-              why ->
-                  page.add(
-                      plain(
-                          "The mask is not credited in "
-                              + Wording.span(line.source().session().work())
-                              + ": "
-                              + why)));
-    }
     if (report.minutesBetween() > 0) {
       page.add(
           plain(

@@ -28,6 +28,7 @@ record Rows(
     boolean masks,
     boolean wide,
     boolean gauged,
+    boolean verdict,
     int gauge,
     List<String> vapour,
     int list,
@@ -47,8 +48,14 @@ record Rows(
     int gauge = 2 + strip + bars;
     int below = gauge + gaugeRows(tall, wide, state);
     List<String> vapour = tall ? vapour(page, width) : List.of();
-    int list = below + vapour.size();
-    int free = foot(height, width, state) - list;
+    int foot = foot(height, width, state);
+    int room = foot - below - vapour.size() - SessionList.wanted(page);
+    boolean verdict =
+        wide
+            && room > Math.max(1, Cautions.wanted(page, width - 2))
+            && Wording.verdict(page.report()).isPresent();
+    int list = below + vapour.size() + (verdict ? 1 : 0);
+    int free = foot - list;
     int spare = free - SessionList.wanted(page);
     int least = tall && Foot.wanted(state, width) == 0 ? 1 : 0;
     int kept =
@@ -60,6 +67,7 @@ record Rows(
         masks,
         wide,
         below > gauge,
+        verdict,
         gauge,
         vapour,
         list,

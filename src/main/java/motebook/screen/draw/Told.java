@@ -27,33 +27,35 @@ record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
   private static final Told NOTHING = new Told(List.of(), List.of(), Optional.empty());
 
   /** What was made of the line. */
-  static Told ofLine(Line line, int columns) {
+  static Told ofLine(State state, int columns) {
+    Line line = state.line();
     return line.blank()
         ? said("First how long, or from when to when; then what you did.", Role.QUIET, columns)
-        : line.current().map(reading -> ofReading(reading, columns)).orElse(NOTHING);
+        : line.current().map(reading -> ofReading(state, reading, columns)).orElse(NOTHING);
   }
 
-  private static Told ofReading(Reading reading, int columns) {
+  private static Told ofReading(State state, Reading reading, int columns) {
     Optional<Fault> fault = reading.fault();
     if (fault.isPresent()) {
-      Told told = said(fault.get().sentence(), Role.WRONG, columns);
+      Told told = said(state.told(fault.get().sentence()), Role.WRONG, columns);
       return new Told(told.parts, List.of(), fault.filter(f -> f.from() >= 0));
     }
     return reading.understood().map(u -> understood(u, columns)).orElse(NOTHING);
   }
 
   /** A short question, and what is wrong with its answer. */
-  static Told ofPrompt(Prompt prompt, int columns) {
+  static Told ofPrompt(State state, int columns) {
+    Prompt prompt = state.pages().prompt();
     List<Part> asked = parts(prompt.kind().text(), Role.WARNING, columns);
-    Told answer = prompt.line().current().map(r -> ofReading(r, columns)).orElse(NOTHING);
+    Told answer = prompt.line().current().map(r -> ofReading(state, r, columns)).orElse(NOTHING);
     return answer.fault.isPresent() || !answer.parts.isEmpty()
         ? answer
         : new Told(asked, List.of(), Optional.empty());
   }
 
   /** What was made of a form, in lines. */
-  static List<Part> of(Reading reading, int columns) {
-    return ofReading(reading, columns).fitting(Integer.MAX_VALUE);
+  static List<Part> of(State state, Reading reading, int columns) {
+    return ofReading(state, reading, columns).fitting(Integer.MAX_VALUE);
   }
 
   /** The question that is asked, or what has just happened. */
@@ -61,7 +63,8 @@ record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
     return state
         .question()
         .map(question -> said(question.text(), Role.WARNING, columns))
-        .orElseGet(() -> said(state.notice().text(), role(state.notice().tone()), columns));
+        .orElseGet(
+            () -> said(state.told(state.notice().text()), role(state.notice().tone()), columns));
   }
 
   private static Role role(Tone tone) {

@@ -66,8 +66,6 @@ public final class View {
   }
 
   static void title(Canvas canvas, State state, List<String> title) {
-    int at = canvas.text(0, 1, title.get(0), Role.TITLE);
-    at = canvas.text(0, at, title.get(1), Role.PLAIN);
     String clock = Figures.clock(state.now().getHour() * 60 + state.now().getMinute());
     canvas.ending(0, canvas.columns() - 1, "Motebook  " + clock, Role.QUIET);
     int end = canvas.columns() - 17;
@@ -76,6 +74,8 @@ public final class View {
       canvas.ending(0, end, due, Role.WARNING);
       end -= due.length() + 1;
     }
+    int at = canvas.fitted(0, 1, end, title.get(0), Role.TITLE);
+    at = canvas.fitted(0, at, end, title.get(1), Role.PLAIN);
     canvas.fitted(0, at, end, "  " + state.sheet().person(), Role.OWN);
   }
 

@@ -19,21 +19,42 @@ final class WatchRow {
     Optional<Timing> timing = state.sheet().current().flatMap(DayPage::timing);
     return state.where().base() != Focus.DAY || timing.isEmpty()
         ? List.of()
-        : lines(timing.get(), columns, rows >= TALL);
+        : lines(state, timing.get(), columns, rows >= TALL);
   }
 
-  private static List<String> lines(Timing timing, int columns, boolean tall) {
+  private static List<String> lines(State state, Timing timing, int columns, boolean tall) {
     return tall
         ? Fit.wrap(
-            time(timing) + ": " + timing.watch().line() + ". " + left(timing) + clear(timing),
+            time(timing)
+                + ": "
+                + timing.watch().line()
+                + ". "
+                + dose(state, timing)
+                + left(timing)
+                + clear(timing),
             columns,
-            2)
+            3)
         : List.of(Fit.into(time(timing) + ". " + left(timing), columns));
   }
 
   private static String time(Timing timing) {
     String state = timing.watch().running() ? "Stopwatch " : "Stopwatch paused at ";
     return state + Figures.duration(timing.minutes());
+  }
+
+  private static String dose(State state, Timing timing) {
+    return timing.watch().running()
+        ? state
+            .sheet()
+            .current()
+            .map(page -> page.report().outside().estimate().central())
+            .map(
+                dose ->
+                    "Day "
+                        + (dose == 0 ? "none" : "about " + Figures.rough(dose) + " mg/m³")
+                        + ". ")
+            .orElse("")
+        : "";
   }
 
   private static String left(Timing timing) {
@@ -50,7 +71,7 @@ final class WatchRow {
 
   private static String clear(Timing timing) {
     return timing.clearAt().isPresent()
-        ? " Stopped now, fine dust falls to a tenth by "
+        ? " If stopped now, fine dust falls to a tenth by "
             + Figures.clock(timing.clearAt().getAsInt())
             + "."
         : "";

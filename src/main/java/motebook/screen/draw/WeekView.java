@@ -153,7 +153,7 @@ final class WeekView {
 
   // One line in all, and only where there are more than the trend needs.
   private int used(int row, WeekPage page, int foot) {
-    String used = WearText.brief(page.review().wear(), page.person());
+    String used = WearText.brief(page.review().wear());
     if (used.isEmpty() || row >= foot - 1) {
       return row;
     }

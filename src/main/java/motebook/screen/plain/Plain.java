@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import motebook.screen.state.Focus;
+import motebook.screen.state.Key;
 import motebook.screen.state.Message;
 import motebook.screen.state.State;
 import motebook.screen.state.Step;
@@ -61,9 +63,7 @@ public final class Plain {
       out.flush();
       String line = in.readLine();
       if (line == null) {
-        take(
-            new Message.Pressed(
-                motebook.screen.state.Key.of(motebook.screen.state.Key.Name.CLOSED)));
+        take(new Message.Pressed(Key.of(Key.Name.CLOSED)));
       } else {
         answer(line);
       }
@@ -73,6 +73,10 @@ public final class Plain {
   private void answer(String line) {
     take(new Message.Ticked(now.get()));
     State before = state;
+    if (Typed.asksForHelp(line)) {
+      tell(Told.help(state));
+      return;
+    }
     List<Message> messages = Typed.messages(line, state);
     if (messages.isEmpty()) {
       tell(Told.notUnderstood(line, state));
@@ -81,6 +85,14 @@ public final class Plain {
     messages.forEach(this::take);
     take(new Message.Ticked(now.get()));
     tell(Told.changed(before, state));
+    returned();
+  }
+
+  // A page that only tells something has been told; nobody need leave it.
+  private void returned() {
+    if (state.focus() == Focus.NOTES || state.focus() == Focus.HELP) {
+      take(new Message.Pressed(Key.of(Key.Name.ESCAPE)));
+    }
   }
 
   private void tell(List<String> lines) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import motebook.model.Text;
 import motebook.screen.draw.Aloud;
 import motebook.screen.state.Focus;
+import motebook.screen.state.Form;
 import motebook.screen.state.Reading;
 import motebook.screen.state.State;
 
@@ -25,7 +26,7 @@ final class Told {
   static List<String> changed(State before, State after) {
     List<String> lines = new ArrayList<>();
     if (!after.notice().text().isEmpty()) {
-      lines.add(after.notice().text());
+      lines.add(after.told(after.notice().text()));
     }
     lines.addAll(after.over() ? List.of() : shown(before, after));
     return lines;
@@ -58,7 +59,7 @@ final class Told {
     if (state.line().blank()) {
       return Aloud.page(state);
     }
-    List<String> lines = new ArrayList<>(Aloud.reading(state.line()));
+    List<String> lines = new ArrayList<>(Aloud.reading(state, state.line()));
     boolean fits =
         state
             .line()
@@ -68,8 +69,8 @@ final class Told {
             .isPresent();
     lines.add(
         fits
-            ? "An empty line logs it; another line takes its place; esc leaves it."
-            : "Say the line again; esc leaves it.");
+            ? "An empty line or yes logs it; another line takes its place; no drops it; esc leaves it."
+            : "Say the line again; no drops it; esc leaves it.");
     return lines;
   }
 
@@ -77,18 +78,36 @@ final class Told {
     List<String> lines = new ArrayList<>();
     if (before.focus() != Focus.FORM) {
       lines.add(
-          "A form, field by field: a text goes into the field, an empty line goes on, - empties"
-              + " it; back, save and esc are words.");
+          "A form, one thing after another: say the answer; an empty line keeps what stands there,"
+              + " - empties it; back, save and esc are words."
+              + (isFirst(after) ? " All of it can be changed later: o, settings." : ""));
     }
-    Optional<List<String>> said = after.pages().form().map(Aloud::reading);
+    Optional<List<String>> said = after.pages().form().map(form -> Aloud.reading(after, form));
     said.filter(s -> !s.isEmpty()).ifPresent(lines::addAll);
     lines.addAll(Aloud.page(after));
     return lines;
   }
 
+  private static boolean isFirst(State state) {
+    return state.pages().form().map(form -> form.kind() == Form.Kind.FIRST).orElse(false);
+  }
+
   private static List<String> prompt(State state) {
-    List<String> wrong = Aloud.reading(state.pages().prompt().line());
+    List<String> wrong = Aloud.reading(state, state.pages().prompt().line());
     return wrong.isEmpty() ? Aloud.page(state) : wrong;
+  }
+
+  /** The keys and words, wherever one is; and what was being asked there. */
+  static List<String> help(State state) {
+    List<String> lines = new ArrayList<>(Aloud.help(state));
+    boolean said = state.focus() == Focus.LINE && !state.line().blank();
+    lines.addAll(said ? typed(state) : List.of());
+    boolean asked =
+        state.focus() == Focus.FORM
+            || state.focus() == Focus.PROMPT
+            || state.focus() == Focus.QUESTION;
+    lines.addAll(asked ? Aloud.page(state) : List.of());
+    return lines;
   }
 
   /** What can be said here instead. */

@@ -17,12 +17,33 @@ final class Typed {
   /** The messages that a line stands for; none where it is not understood. */
   static List<Message> messages(String line, State state) {
     String text = line.strip();
+    if (isQuit(text, state)) {
+      return keys(Key.Name.CLOSED);
+    }
     return switch (state.focus()) {
       case LINE -> inLine(text, state);
       case PROMPT -> text.isEmpty() || isEscape(text) ? keys(Key.Name.ESCAPE) : entered(text);
       case FORM -> inForm(text);
       default -> text.isEmpty() ? List.of(new Message.Pressed(again(state))) : command(text, state);
     };
+  }
+
+  /** Whether a line asks for the keys and words, which it may do anywhere. */
+  static boolean asksForHelp(String line) {
+    return line.strip().equalsIgnoreCase("help") || line.strip().equals("?");
+  }
+
+  private static boolean isQuit(String text, State state) {
+    boolean typing = state.focus() == Focus.PROMPT || state.focus() == Focus.FORM;
+    return text.equalsIgnoreCase("quit") || (text.equalsIgnoreCase("q") && !typing);
+  }
+
+  private static boolean isYes(String text) {
+    return text.equalsIgnoreCase("y") || text.equalsIgnoreCase("yes");
+  }
+
+  private static boolean isNo(String text) {
+    return text.equalsIgnoreCase("n") || text.equalsIgnoreCase("no");
   }
 
   // On the day an empty line has everything said again; elsewhere it is the Enter key.
@@ -33,8 +54,12 @@ final class Typed {
   }
 
   private static List<Message> inLine(String text, State state) {
-    if (text.isEmpty()) {
+    if (text.isEmpty() || isYes(text)) {
       return keys(Key.Name.ENTER);
+    }
+    if (isNo(text)) {
+      return List.of(
+          new Message.Pressed(Key.control('u')), new Message.Pressed(Key.of(Key.Name.ESCAPE)));
     }
     if (isEscape(text)) {
       return keys(Key.Name.ESCAPE);

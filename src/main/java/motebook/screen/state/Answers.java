@@ -36,6 +36,9 @@ final class Answers {
               Message.EvidenceRead.class,
               (s, m) -> Step.to(s.with(s.pages().evidence().with(m.evidence())))),
           on(Message.Settled.class, Answers::settled),
+          on(
+              Message.GearSaved.class,
+              (s, m) -> settled(s.with(Focus.CARE), new Message.Settled(m.said()))),
           on(Message.WentTo.class, Answers::wentTo),
           on(Message.SessionsFound.class, Answers::sessionsFound),
           on(Message.Failed.class, (s, m) -> Step.to(s.saying(m.sentence(), Tone.WRONG))));
@@ -53,8 +56,19 @@ final class Answers {
   }
 
   private static Step dayRead(State state, Message.DayRead read) {
-    return Step.to(
-        state.with(state.sheet().with(read.page())), new Task.ReadHabits(read.page().person()));
+    State after = state.with(state.sheet().with(read.page()));
+    Step step = Step.to(after, new Task.ReadHabits(read.page().person()));
+    String before = state.sheet().person();
+    return before.isEmpty() || before.equals(after.sheet().person())
+        ? step
+        : step.then(Answers::follow);
+  }
+
+  /** The person that was shown goes by another name: what was read of them is read again. */
+  private static Step follow(State state) {
+    Step week =
+        state.where().base() == Focus.WEEK ? BaseKeys.week(state, state.week()) : Step.to(state);
+    return state.focus() == Focus.LINE ? week.then(s -> LineKeys.changed(s, s.line())) : week;
   }
 
   /** Reads the day again, and the week where that is what is shown. */
@@ -150,7 +164,7 @@ final class Answers {
   }
 
   private static Step formRead(State state, Message.FormRead read) {
-    return form(state, form -> form.read(read.reading()));
+    return form(state, form -> form.read(read.reading()).offering(read.controls()));
   }
 
   private static Step startRead(State state, Message.StartRead read) {

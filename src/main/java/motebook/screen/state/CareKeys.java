@@ -3,6 +3,7 @@ package motebook.screen.state;
 import static motebook.screen.state.Binding.on;
 
 import java.util.List;
+import java.util.Optional;
 import motebook.screen.state.Notice.Tone;
 
 /** The keys of masks and filters. */
@@ -12,8 +13,10 @@ final class CareKeys {
   static final List<Binding> ALL =
       List.of(
           on(Key.Name.ENTER, "Enter", "settle it", "settle what it asks for", CareKeys::settle),
+          on('r', "mask", "add a respirator", s -> add(s, Form.Kind.RESPIRATOR)),
+          on('e', "element", "add an element to a mask", s -> add(s, Form.Kind.ELEMENT)),
+          on('t', "fit test", "write down a fit test", s -> add(s, Form.Kind.FIT_TEST)),
           on('x', "damaged", "damaged, soiled or hard to breathe: off it comes", CareKeys::damaged),
-          on(Key.Name.RIGHT, "→", "next page", "due, masks, shop filters", s -> page(s, 1)),
           on(Key.Name.LEFT, "←", "", "the page before", s -> page(s, -1)),
           on(Key.Name.DOWN, "↓", "", "the one below", s -> point(s, 1)),
           on(Key.Name.UP, "↑", "", "the one above", s -> point(s, -1)),
@@ -21,6 +24,7 @@ final class CareKeys {
           on(Key.Name.PAGE_UP, "PgUp", "", "some further up", s -> point(s, -SOME)),
           on(Key.Name.ESCAPE, "Esc", "close", "back", s -> Step.to(s.home())),
           on('m', "", "back", s -> Step.to(s.home())),
+          on(Key.Name.RIGHT, "→", "next page", "due, masks, shop filters", s -> page(s, 1)),
           on('?', "help", "these keys", s -> Step.to(BaseKeys.opened(s, Focus.HELP))),
           on(Key.control('c'), "Ctrl-C", "", "quit", BaseKeys::leave));
 
@@ -41,7 +45,17 @@ final class CareKeys {
     return Step.to(state.with(care.pointing(care.chosen() + by)));
   }
 
+  private static Step add(State state, Form.Kind kind) {
+    String mask = state.pages().care().row().map(CareRow::mask).orElse("");
+    return Step.to(state, new Task.OpenGear(kind, mask, state.sheet().person()));
+  }
+
   private static Step settle(State state) {
+    Optional<Task.OpenGear> form = state.pages().care().row().flatMap(CareRow::form);
+    return form.isPresent() ? Step.to(state, form.get()) : ask(state);
+  }
+
+  private static Step ask(State state) {
     return state
         .pages()
         .care()

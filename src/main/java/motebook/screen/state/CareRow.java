@@ -15,6 +15,8 @@ import motebook.desk.Remedy;
  * @param more what is told of it when it is pointed at
  * @param remedy what the Enter key settles, after a yes
  * @param worn name of the element, where it can be damaged or soiled on a mask
+ * @param mask name of the respirator that it belongs to; empty where there is none
+ * @param form the form that the Enter key opens, where more than a yes is asked for
  */
 public record CareRow(
     String name,
@@ -23,7 +25,9 @@ public record CareRow(
     boolean pressing,
     List<String> more,
     Optional<Remedy> remedy,
-    Optional<String> worn) {
+    Optional<String> worn,
+    String mask,
+    Optional<Task.OpenGear> form) {
   public CareRow {
     more = List.copyOf(more);
   }

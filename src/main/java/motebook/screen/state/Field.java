@@ -30,6 +30,10 @@ public record Field(
     return new Field(key, label, hint, lead, other, choices);
   }
 
+  Field offering(List<String> other) {
+    return new Field(key, label, hint, lead, line, other);
+  }
+
   /** Whether several choices may stand in it. */
   private boolean many() {
     return lead.equals("with");

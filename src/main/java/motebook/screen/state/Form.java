@@ -13,16 +13,26 @@ import java.util.function.UnaryOperator;
  * @param session number of the session that it changes; 0 where it is a new one
  * @param fields in the order in which they are shown
  * @param at index of the field that is typed in
+ * @param entered whether the field was just gone to: what is typed then takes the place of its text
  * @param reading what was last made of it, possibly of an earlier content
  */
-public record Form(Kind kind, long session, List<Field> fields, int at, Optional<Reading> reading) {
+public record Form(
+    Kind kind,
+    long session,
+    List<Field> fields,
+    int at,
+    boolean entered,
+    Optional<Reading> reading) {
 
   /** What a form is for. */
   public enum Kind {
     NEW,
     AMEND,
     SETTINGS,
-    FIRST
+    FIRST,
+    RESPIRATOR,
+    ELEMENT,
+    FIT_TEST
   }
 
   public Form {
@@ -31,12 +41,17 @@ public record Form(Kind kind, long session, List<Field> fields, int at, Optional
 
   /** A form that is just opened. */
   public static Form of(Kind kind, long session, List<Field> fields) {
-    return new Form(kind, session, fields, 0, Optional.empty());
+    return new Form(kind, session, fields, 0, true, Optional.empty());
   }
 
   /** Whether it describes a session. */
   public boolean isSession() {
     return kind == Kind.NEW || kind == Kind.AMEND;
+  }
+
+  /** Whether it describes masks or how they fit. */
+  public boolean isGear() {
+    return kind == Kind.RESPIRATOR || kind == Kind.ELEMENT || kind == Kind.FIT_TEST;
   }
 
   /** The field that is typed in. */
@@ -54,19 +69,32 @@ public record Form(Kind kind, long session, List<Field> fields, int at, Optional
   }
 
   Form on(int index) {
-    return new Form(kind, session, fields, Math.floorMod(index, fields.size()), reading);
+    return new Form(kind, session, fields, Math.floorMod(index, fields.size()), true, reading);
   }
 
   Form changed(UnaryOperator<Field> change) {
     List<Field> changed = new ArrayList<>(fields);
     changed.set(at, change.apply(field()));
-    return new Form(kind, session, changed, at, reading);
+    return new Form(kind, session, changed, at, false, reading);
+  }
+
+  /** Text typed into the field; in one that was just gone to it takes the place of what stands. */
+  Form typed(String text) {
+    boolean replaces = entered && !text.startsWith(" ");
+    return changed(f -> f.with((replaces ? Line.EMPTY : f.line().end()).typed(text)));
+  }
+
+  /** With what the field of controls can be. */
+  Form offering(List<String> controls) {
+    List<Field> offered =
+        fields.stream().map(f -> f.key().equals("controls") ? f.offering(controls) : f).toList();
+    return new Form(kind, session, offered, at, entered, reading);
   }
 
   /** A reading has come; one of an earlier content is let go. */
   Form read(Reading fresh) {
     return fresh.text().equals(line())
-        ? new Form(kind, session, fields, at, Optional.of(fresh))
+        ? new Form(kind, session, fields, at, entered, Optional.of(fresh))
         : this;
   }
 
@@ -74,7 +102,7 @@ public record Form(Kind kind, long session, List<Field> fields, int at, Optional
   Form refused(Fault fault) {
     Reading refusal = new Reading(line(), Optional.empty(), Optional.of(fault), List.of());
     int where = fault.from() < 0 ? at : fieldAt(fault.from());
-    return new Form(kind, session, fields, where, Optional.of(refusal));
+    return new Form(kind, session, fields, where, entered || where != at, Optional.of(refusal));
   }
 
   /** Something is wrong with a field. */

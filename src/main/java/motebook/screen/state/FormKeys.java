@@ -37,11 +37,16 @@ final class FormKeys {
   }
 
   static Step typed(State state, String text) {
-    return edit((Line line) -> line.end().typed(text)).apply(state);
+    return changed(state, form(state).typed(text));
   }
 
+  // An answer is checked when its field is left.
   private static Step go(State state, int by) {
-    return Step.to(state.with(form(state).on(form(state).at() + by)));
+    Form left = form(state);
+    State gone = state.with(left.on(left.at() + by));
+    return left.isSession() || left.isGear()
+        ? Step.to(gone)
+        : Step.to(gone, new Task.CheckField(left, left.field().key()));
   }
 
   private static Function<State, Step> choose(int by) {
@@ -53,7 +58,10 @@ final class FormKeys {
   }
 
   private static Step changed(State state, UnaryOperator<Field> change) {
-    Form form = form(state).changed(change);
+    return changed(state, form(state).changed(change));
+  }
+
+  private static Step changed(State state, Form form) {
     return form.isSession()
         ? Step.to(state.with(form), new Task.ReadForm(form, state.sheet().person()))
         : Step.to(state.with(form));
@@ -64,6 +72,9 @@ final class FormKeys {
   }
 
   private static Step leave(State state) {
+    if (form(state).isGear()) {
+      return Step.to(state.with(Focus.CARE).saying("Nothing was changed.", Tone.DONE));
+    }
     return form(state).kind() == Form.Kind.FIRST
         ? Step.to(state.home().saying("Left as it is. o on the day opens the settings.", Tone.DONE))
         : Step.to(state.home().saying("Nothing was changed.", Tone.DONE));

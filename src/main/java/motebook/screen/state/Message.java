@@ -74,7 +74,7 @@ public sealed interface Message {
   record FormOpened(Form form) implements Message {}
 
   /** A form was read; it may have been filled in further since. */
-  record FormRead(Reading reading) implements Message {}
+  record FormRead(Reading reading, List<String> controls) implements Message {}
 
   /** A form was not written; the fault may point into its line. */
   record FormRefused(Fault fault) implements Message {}
@@ -109,4 +109,7 @@ public sealed interface Message {
 
   /** Something was settled or retired. */
   record Settled(String said) implements Message {}
+
+  /** A form of masks was written into the book. */
+  record GearSaved(String said) implements Message {}
 }

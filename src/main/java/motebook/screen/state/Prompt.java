@@ -14,18 +14,29 @@ public record Prompt(Kind kind, Line line) {
   /** What is asked. */
   public enum Kind {
     /** What the stopwatch is started for. */
-    START("What are you starting? Such as: table saw of oak with collector"),
+    START(
+        "What are you starting? Such as: table saw of oak with collector",
+        "Nothing was said, so no stopwatch was started."),
     /** The name of a new favourite. */
-    NAME("What shall this line be called?"),
+    NAME("What shall this line be called?", "A favourite needs a name; nothing was kept."),
     /** A day to go to. */
-    GO_TO("Which day? Such as: 2026-03-02, yesterday, monday, 3 weeks ago"),
+    GO_TO(
+        "Which day? Such as: 2026-03-02, 2.3., monday, last tuesday, 3 weeks ago",
+        "No day was said."),
     /** What is looked for. */
-    FIND("What was it? Some words, such as: sanding mdf ana");
+    FIND("What was it? Some words, such as: sanding mdf ana", "");
 
     private final String text;
+    private final String unsaid;
 
-    Kind(String text) {
+    Kind(String text, String unsaid) {
       this.text = text;
+      this.unsaid = unsaid;
+    }
+
+    /** What is said where nothing was typed. */
+    String unsaid() {
+      return unsaid;
     }
 
     /** The question. */

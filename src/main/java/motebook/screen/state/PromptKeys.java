@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import motebook.model.Session;
+import motebook.screen.state.Notice.Tone;
 
 /** The keys of a short question that is answered by typing. */
 final class PromptKeys {
@@ -48,7 +49,9 @@ final class PromptKeys {
     Prompt prompt = state.pages().prompt();
     String text = prompt.line().text().strip();
     boolean mayBeEmpty = prompt.kind() == Prompt.Kind.FIND;
-    return text.isEmpty() && !mayBeEmpty ? Step.to(state.home()) : answer(state, prompt, text);
+    return text.isEmpty() && !mayBeEmpty
+        ? Step.to(state.home().saying(prompt.kind().unsaid(), Tone.DONE))
+        : answer(state, prompt, text);
   }
 
   private static Step answer(State state, Prompt prompt, String text) {

@@ -54,9 +54,13 @@ public record Sheet(
     return new Sheet(date, other, page, LAST, 0, 0, -1);
   }
 
-  /** With a page just read; one of another day or person has come too late. */
+  /**
+   * With a page just read; one of another day or person has come too late. Somebody whom the book
+   * no longer knows gives way to whom it names: they were renamed, or taken back.
+   */
   Sheet with(DayPage fresh) {
-    boolean wanted = fresh.date().equals(date) && (person.isEmpty() || isOf(fresh));
+    boolean gone = !fresh.people().contains(person);
+    boolean wanted = fresh.date().equals(date) && (gone || isOf(fresh));
     return wanted
         ? new Sheet(date, fresh.person(), Optional.of(fresh), chosen, place, top, seek)
             .settled(fresh)

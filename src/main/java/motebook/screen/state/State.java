@@ -3,6 +3,8 @@ package motebook.screen.state;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * All that the screens know; what is drawn follows from it alone.
@@ -25,6 +27,10 @@ public record State(
     Notice notice,
     Optional<Question> question,
     boolean over) {
+  /** How a shell calls the program for the book that it opens anyway. */
+  public static final String PROGRAM = "motebook";
+
+  private static final Pattern COMMAND = Pattern.compile("\\b" + PROGRAM + " (?=[a-z])");
 
   /**
    * The state in which the screens open.
@@ -35,7 +41,7 @@ public record State(
       Size size, Look look, LocalDateTime now, LocalDate day, String draft) {
     Line line = Line.of(draft);
     return new State(
-        new Surface(size, look, now),
+        new Surface(size, look, now, PROGRAM),
         Where.OPENING,
         Pages.of(day),
         line,
@@ -43,6 +49,21 @@ public record State(
         Notice.NONE,
         Optional.empty(),
         false);
+  }
+
+  /** The same, for a book that a shell is told of otherwise. */
+  public State calledBy(String program) {
+    return with(new Surface(size(), look(), now(), program));
+  }
+
+  /** A text whose commands are given whole, as they work on this book in a shell. */
+  public String shell(String text) {
+    return COMMAND.matcher(text).replaceAll(Matcher.quoteReplacement(surface.program() + " "));
+  }
+
+  /** The same of a sentence, which then tells where a command is typed. */
+  public String told(String sentence) {
+    return COMMAND.matcher(sentence).find() ? shell(sentence) + " (in a shell, after q)" : sentence;
   }
 
   /** Size of the terminal. */
@@ -85,11 +106,11 @@ public record State(
   }
 
   State with(Size other) {
-    return with(new Surface(other, look(), now()));
+    return with(new Surface(other, look(), now(), surface.program()));
   }
 
   State at(LocalDateTime other) {
-    return with(new Surface(size(), look(), other));
+    return with(new Surface(size(), look(), other, surface.program()));
   }
 
   private State with(Where other) {

@@ -123,4 +123,21 @@ public sealed interface Task {
 
   /** Take an element off its mask at once: damaged, soiled or hard to breathe. */
   record Damaged(String element) implements Task {}
+
+  /**
+   * Checks one answer of a form of settings; nothing is written.
+   *
+   * @param form the form
+   * @param field key of the field
+   */
+  record CheckField(Form form, String field) implements Task {}
+
+  /**
+   * Opens a form of masks.
+   *
+   * @param kind what is to be added
+   * @param mask name of the respirator that is meant; empty for the first one
+   * @param person who is meant; empty for the book's own
+   */
+  record OpenGear(Form.Kind kind, String mask, String person) implements Task {}
 }

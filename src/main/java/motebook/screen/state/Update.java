@@ -39,6 +39,9 @@ public final class Update {
     if (key.name() == Key.Name.CLOSED) {
       return BaseKeys.leave(state);
     }
+    if (!state.size().holds(Size.SMALLEST)) {
+      return key.equals(Key.control('c')) ? BaseKeys.leave(state) : Step.to(state);
+    }
     return Bindings.of(state.focus(), key)
         .map(binding -> binding.act().by(state, key))
         .orElseGet(() -> key.types() ? typed(state, key.typed()) : Step.to(state));
@@ -53,8 +56,12 @@ public final class Update {
     };
   }
 
-  // What is pasted goes where something is being typed, else into the line.
+  // Below the smallest size nothing is seen of what would be typed. What is pasted goes where
+  // something is being typed, else into the line.
   private static Step pasted(State state, String text) {
+    if (!state.size().holds(Size.SMALLEST)) {
+      return Step.to(state);
+    }
     return switch (state.focus()) {
       case PROMPT, FORM -> typed(state, text);
       default -> LineKeys.pasted(state, text);

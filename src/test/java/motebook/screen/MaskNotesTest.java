@@ -1,0 +1,192 @@
+package motebook.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import motebook.command.Commands;
+import motebook.command.World;
+import motebook.model.Respirator;
+import motebook.model.Scheme;
+import motebook.screen.draw.Aloud;
+import motebook.screen.state.Look;
+import motebook.screen.state.Message;
+import motebook.screen.state.Size;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the day says of a mask that counts for nothing, and the commands that mend it. */
+class MaskNotesTest {
+  private static final Pattern COMMAND = Pattern.compile("motebook [^\\n]*?(?=\\.\\n|\\.$|\\n|$)");
+  private static final Pattern WORD = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"|(\\S+)");
+  private static final Options OPTIONS = Options.from(Map.of(), Options.Colour.NEVER);
+
+  @TempDir Path folder;
+  private Path file;
+  private Pilot pilot;
+
+  @BeforeEach
+  void open() {
+    file = folder.resolve("my own book.db");
+    pilot = new Pilot(file).open();
+  }
+
+  @AfterEach
+  void close() {
+    pilot.close();
+  }
+
+  private void addMask() {
+    pilot
+        .book()
+        .rack()
+        .add(
+            new Respirator(
+                0,
+                "half mask",
+                Scheme.OSHA,
+                "air-purifying",
+                "half mask",
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                Optional.empty()));
+  }
+
+  private void work(String line) {
+    pilot.type(line).press("Enter");
+    assertThat(pilot.state().line().blank()).isTrue();
+  }
+
+  @Test
+  void the_day_says_shortly_why_the_mask_counts_for_nothing() {
+    addMask();
+    work("60m orbital sanding of oak wearing half mask at 9:00");
+    assertThat(pilot.screen())
+        .containsSubsequence("mask not credited: no element and 2", "chance over", "more (n)");
+    assertThat(pilot.resize(60, 15).screen()).contains("mask not credited: no element and 2 more");
+  }
+
+  @Test
+  void a_mask_that_counts_in_part_of_the_day_is_warned_of_below_the_work() {
+    ShopGear.add(pilot);
+    work("30m drilling of oak wearing half mask checked at 8:00");
+    work("60m orbital sanding of oak wearing half mask at 9:00");
+    assertThat(pilot.screen()).contains("! Mask not credited in 09:00-10:00: no seal check (n)");
+    assertThat(pilot.screen())
+        .contains("inside  about 3.2 mg/m³")
+        .doesNotContain("mask not credited: ");
+  }
+
+  @Test
+  void the_notes_list_all_that_is_missing_in_order_with_the_command_for_each() {
+    addMask();
+    work("60m orbital sanding of oak wearing half mask at 9:00");
+    assertThat(notes())
+        .containsSubsequence(
+            "The mask is not credited in 09:00-10:00 orbital sanding of oak. What is missing:",
+            "Such a command is typed in a shell, after q here.");
+    List<String> numbered = notes().stream().filter(line -> line.matches("\\d\\. .*")).toList();
+    assertThat(numbered).hasSize(3);
+    assertThat(numbered.get(0)).contains("No element").contains("gear add element");
+    assertThat(numbered.get(1)).contains("No fit test of me").contains("fit record");
+    assertThat(numbered.get(2)).contains("No seal check").contains("fit checked 1");
+    assertThat(notes()).contains("With all of that mended it counts as 10.");
+  }
+
+  private List<String> notes() {
+    pilot.press("n");
+    List<String> lines = Aloud.page(pilot.state());
+    pilot.press("Escape");
+    return lines;
+  }
+
+  @Test
+  void the_commands_of_the_notes_run_as_they_stand_on_a_book_of_another_name() {
+    Path usual = folder.resolve("usual.db");
+    String program = OPTIONS.knowing(usual).program(file);
+    pilot.close();
+    pilot = new Pilot(file, Size.USUAL, Look.UNICODE, program).open();
+    addMask();
+    work("60m orbital sanding of oak wearing half mask at 9:00");
+    List<String> commands = commands(String.join("\n", notes()));
+    assertThat(commands).hasSize(3).allMatch(line -> line.contains("--book \"" + file + "\""));
+    commands.forEach(this::run);
+    pilot.tell(new Message.Ticked(Pilot.NOON.plusMinutes(1)));
+    assertThat(
+            pilot.state().sheet().current().orElseThrow().report().sessions().get(0).credit().apf())
+        .isEqualTo(10);
+    assertThat(usual).doesNotExist();
+  }
+
+  @Test
+  void the_command_that_a_refused_line_tells_adds_the_mask() {
+    pilot.type("60m orbital sanding of oak wearing paper cup at 9:00");
+    String told = pilot.screen().replaceAll("\\s+", " ");
+    assertThat(told).contains("(in a shell, after q)");
+    String sentence = pilot.state().line().current().orElseThrow().fault().orElseThrow().sentence();
+    run(commands(sentence).get(0).replace("motebook ", "motebook --book \"" + file + "\" "));
+    assertThat(pilot.book().rack().respirator("paper cup").facepiece()).isEqualTo("half mask");
+  }
+
+  @Test
+  void the_usual_book_needs_no_naming_in_a_command() {
+    assertThat(OPTIONS.knowing(file).program(file)).isEqualTo("motebook");
+    assertThat(OPTIONS.program(file)).isEqualTo("motebook");
+  }
+
+  @Test
+  void what_is_changed_is_told_by_its_time_and_never_by_the_number_in_the_book() {
+    work("20m drilling of oak at 11:00");
+    work("60m orbital sanding of oak at 9:00");
+    pilot.press("Up", "e", "Ctrl-U").type("50m").press("Enter", "u");
+    assertThat(pilot.screen()).contains("Take this back? Changed a session to 2026-03-04 09:00");
+    pilot.press("n", "d", "y", "u");
+    assertThat(pilot.screen()).contains("Take this back? Deleted 2026-03-04 09:00");
+    assertThat(pilot.screen()).doesNotContain("session 2");
+  }
+
+  private static List<String> commands(String text) {
+    List<String> found = new ArrayList<>();
+    Matcher commands = COMMAND.matcher(text);
+    while (commands.find()) {
+      found.add(commands.group());
+    }
+    return found;
+  }
+
+  private void run(String command) {
+    List<String> words = new ArrayList<>();
+    Matcher word = WORD.matcher(command);
+    while (word.find()) {
+      words.add(word.group(1) != null ? word.group(1) : word.group(2));
+    }
+    assertThat(words.remove(0)).isEqualTo("motebook");
+    StringWriter told = new StringWriter();
+    PrintWriter out = new PrintWriter(told, true);
+    Clock noon = Clock.fixed(Pilot.NOON.toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
+    World world =
+        new World(
+            noon,
+            Map.of("HOME", folder.toString()),
+            InputStream.nullInputStream(),
+            out,
+            out,
+            false,
+            (book, day, color, plain) -> 1);
+    int code = Commands.run(world, words.toArray(String[]::new));
+    assertThat(code).as("%s: %s", command, told).isZero();
+  }
+}

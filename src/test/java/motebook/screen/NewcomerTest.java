@@ -1,0 +1,190 @@
+package motebook.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import motebook.model.Surroundings.Indoors;
+import motebook.screen.state.Focus;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What somebody meets who learns the program from its screens alone. */
+class NewcomerTest {
+  private static final LocalDate TODAY = Pilot.NOON.toLocalDate();
+
+  @TempDir Path folder;
+  private Pilot pilot;
+
+  @BeforeEach
+  void open() {
+    pilot = new Pilot(folder.resolve("book.db")).open();
+  }
+
+  @AfterEach
+  void close() {
+    pilot.close();
+  }
+
+  private String words() {
+    return pilot.screen().replaceAll("\\s+", " ");
+  }
+
+  private int minutesLeft() {
+    return pilot
+        .state()
+        .sheet()
+        .current()
+        .orElseThrow()
+        .timing()
+        .orElseThrow()
+        .minutesLeft()
+        .orElseThrow();
+  }
+
+  @Test
+  void an_empty_book_says_to_begin_with_the_time() {
+    assertThat(words()).contains("begin with the time, such as 40m").doesNotContain("just begin");
+  }
+
+  @Test
+  void what_is_typed_into_a_field_just_gone_to_takes_the_place_of_what_stood_there() {
+    pilot.press("o", "Down", "Down", "Down").type("70").press("Enter");
+    assertThat(words()).contains("Changed: shop");
+    Indoors shop = (Indoors) pilot.book().place("shop", TODAY).orElseThrow().surroundings();
+    assertThat(shop.volumeM3()).isEqualTo(70);
+  }
+
+  @Test
+  void backspace_edits_what_stands_in_a_field() {
+    pilot.press("o").press("Backspace").type("y").press("Enter");
+    assertThat(pilot.book().settings().person()).isEqualTo("my");
+  }
+
+  @Test
+  void an_answer_of_the_settings_is_checked_when_its_field_is_left() {
+    pilot.press("o", "Down", "Down").type("imperial").press("Down");
+    assertThat(pilot.screen()).contains("> units").contains("\"imperial\"");
+  }
+
+  @Test
+  void a_stopwatch_tells_the_minutes_left_from_the_start() {
+    pilot.press("s").type("orbital sanding of oak").press("Enter");
+    int atFirst = minutesLeft();
+    assertThat(words()).contains("Stopwatch 0 min").contains("left before the limit");
+    pilot.pass(1);
+    assertThat(minutesLeft()).isEqualTo(atFirst - 1);
+    assertThat(words()).contains("Day about").contains("If stopped now, fine dust falls");
+  }
+
+  @Test
+  void a_stopwatch_begun_on_a_day_over_its_limit_says_so_at_once() {
+    pilot.type("3h orbital sanding of oak at 8:00").press("Enter");
+    pilot.press("s").type("orbital sanding of oak").press("Enter");
+    assertThat(words()).contains("The day is over its limit.");
+  }
+
+  @Test
+  void leaving_with_a_stopwatch_running_is_told_that_it_goes_on() {
+    assertThat(Parting.words(pilot.book())).isEmpty();
+    pilot.press("s").type("table saw of oak").press("Enter", "q");
+    assertThat(Parting.words(pilot.book()))
+        .contains("The stopwatch goes on; it is in the book (me, table saw of oak).");
+    pilot.book().stopwatches().pause("me");
+    assertThat(Parting.words(pilot.book())).isEmpty();
+  }
+
+  @Test
+  void the_form_offers_the_controls_that_serve_the_operation() {
+    pilot.press("f").type("20m").press("Down").type("band saw").press("Down", "Down");
+    List<String> offered = pilot.state().pages().form().orElseThrow().field().choices();
+    assertThat(offered).contains("collector").doesNotContain("tool vacuum");
+    pilot.press("Up", "Up", "Ctrl-U").type("orbital sanding").press("Down", "Down");
+    assertThat(pilot.state().pages().form().orElseThrow().field().choices())
+        .contains("tool vacuum");
+  }
+
+  @Test
+  void the_day_says_in_words_which_side_of_the_limit_it_probably_is() {
+    pilot.type("60m orbital sanding of oak at 9:00").press("Enter");
+    assertThat(pilot.screen())
+        .contains("Probably over the limit (about 3.1 times); 8 in 10 that it is over.");
+    pilot.press("d", "y").type("10m drilling of oak at 9:00").press("Enter");
+    assertThat(pilot.screen())
+        .contains("Probably below the limit (about 0.")
+        .contains("; under 1 in 100 that it is over.");
+  }
+
+  @Test
+  void a_narrow_window_still_shows_how_to_get_help_and_how_to_leave() {
+    String keys = pilot.resize(60, 15).screen().lines().toList().get(14);
+    assertThat(keys).contains("Enter log work").contains("? help").endsWith("q quit");
+  }
+
+  @Test
+  void below_the_least_size_keys_do_nothing_but_leave() {
+    pilot.type("40m").resize(40, 10).type("xyz").press("Enter").paste("60m assembly");
+    assertThat(pilot.state().line().text()).isEqualTo("40m");
+    pilot.press("Ctrl-C");
+    assertThat(pilot.state().over()).isTrue();
+  }
+
+  @Test
+  void a_favourite_without_a_name_is_told_that_nothing_was_kept() {
+    pilot.type("20m assembly at 8:00").press("Enter", "k", "Enter");
+    assertThat(pilot.screen()).contains("A favourite needs a name; nothing was kept.");
+    assertThat(pilot.book().favourites().all()).isEmpty();
+  }
+
+  @Test
+  void a_long_title_is_cut_before_the_clock() {
+    pilot.press("w").resize(60, 15);
+    String title = pilot.screen().lines().findFirst().orElseThrow();
+    assertThat(title).contains("… Motebook  12:00");
+  }
+
+  private LocalDate gone(String day) {
+    pilot.press("g").type(day).press("Enter");
+    return pilot.state().sheet().date();
+  }
+
+  @Test
+  void a_day_is_gone_to_by_last_and_a_weekday_or_by_day_and_month() {
+    assertThat(gone("last tuesday")).isEqualTo(LocalDate.of(2026, 3, 3));
+    assertThat(gone("last wednesday")).isEqualTo(LocalDate.of(2026, 2, 25));
+    assertThat(gone("17.11.")).isEqualTo(LocalDate.of(2025, 11, 17));
+    assertThat(gone("17.11.2024")).isEqualTo(LocalDate.of(2024, 11, 17));
+    assertThat(gone("4.3.")).isEqualTo(TODAY);
+  }
+
+  @Test
+  void a_day_that_can_be_read_two_ways_or_does_not_exist_is_refused() {
+    assertThat(gone("11/17")).isEqualTo(TODAY);
+    assertThat(words()).contains("could be day and month or month and day");
+    pilot.press("Escape");
+    assertThat(gone("30.2.")).isEqualTo(TODAY);
+    assertThat(words()).contains("is no day");
+  }
+
+  @Test
+  void the_help_opens_at_the_part_of_the_page_that_one_is_on() {
+    pilot.press("m", "?");
+    assertThat(pilot.screen().lines().toList().get(1)).contains("On masks and filters");
+    pilot.press("Escape");
+    assertThat(pilot.state().focus()).isEqualTo(Focus.CARE);
+    pilot.press("Escape", "w", "?");
+    assertThat(pilot.screen().lines().toList().get(1)).contains("On the week");
+  }
+
+  @Test
+  void a_dashed_line_of_the_mask_is_explained_where_there_is_one() {
+    ShopGear.add(pilot);
+    pilot.type("60m orbital sanding of oak wearing half mask at 9:00").press("Enter");
+    assertThat(pilot.screen()).doesNotContain("mask part-time");
+    pilot.type("20m drilling of oak wearing half mask 50% at 11:00").press("Enter");
+    assertThat(pilot.screen()).contains("┅ mask part-time");
+  }
+}
