@@ -142,6 +142,13 @@ final class Line {
     return settled.originOf(token(index).from());
   }
 
+  /** The line as given with other text in the place of some of its words. */
+  String withWords(int from, int to, String text) {
+    return original.substring(0, settled.originOf(token(from).from()))
+        + text
+        + original.substring(settled.originAfter(token(to - 1).to()));
+  }
+
   /** A refusal that points at some of the words; at none where the range is empty. */
   Refusal refusal(String message, int from, int to) {
     return from >= to

@@ -72,20 +72,12 @@ public final class SpokenLine {
   }
 
   /**
-   * A line with the start said, before its note.
+   * A line that says another start in the place of the one it says, or before its note.
    *
-   * @return empty where the line says its start already or cannot be read
+   * @return empty where the line cannot be read
    */
   public static Optional<String> startingAt(String line, LocalTime start, Scene scene) {
-    try {
-      Line whole = Line.of(line);
-      String work = line.substring(0, whole.noteWordFrom()).stripTrailing();
-      String note = line.substring(whole.noteWordFrom());
-      String timed = work + " at " + Wording.time(start) + (note.isEmpty() ? "" : " " + note);
-      return Optional.of(timed).filter(text -> read(text, scene).start().equals(start));
-    } catch (Refusal startIsSaid) {
-      return Optional.empty();
-    }
+    return new Retimed(line, start).in(scene);
   }
 
   /**

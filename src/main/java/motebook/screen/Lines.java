@@ -15,12 +15,10 @@ import motebook.entry.Scene;
 import motebook.entry.SpokenLine;
 import motebook.journal.Book;
 import motebook.journal.Settings;
-import motebook.model.FreeTime;
 import motebook.model.Refusal;
 import motebook.model.Session;
 import motebook.model.Work;
 import motebook.reference.Reference;
-import motebook.report.Wording;
 import motebook.screen.state.Fault;
 import motebook.screen.state.Message;
 import motebook.screen.state.Reading;
@@ -96,37 +94,16 @@ final class Lines {
     return reading
         .understood()
         .filter(understood -> understood.clash().isPresent())
-        .flatMap(understood -> time(understood.work(), Optional.empty()).start())
+        .flatMap(understood -> overlap(understood.work(), Optional.empty()))
+        .flatMap(Overlap::free)
         .flatMap(start -> SpokenLine.startingAt(reading.text(), start, scene))
         .map(reading::offering)
         .orElse(reading);
   }
 
-  private FreeTime time(Work work, Optional<Session> except) {
-    List<Work> others =
-        book.sessionsOn(work.date()).stream()
-            .filter(other -> except.map(session -> session.id() != other.id()).orElse(true))
-            .map(Session::work)
-            .filter(other -> other.person().equals(work.person()))
-            .toList();
-    return new FreeTime(work, others, LocalDateTime.now(clock));
-  }
-
-  private Optional<String> clash(Work work, Optional<Session> except) {
-    FreeTime time = time(work, except);
-    return time.clash()
-        .map(
-            other ->
-                "overlaps "
-                    + (other.person().equals(book.settings().person())
-                        ? "your "
-                        : "the work of " + other.person() + ", ")
-                    + Wording.span(other)
-                    + " "
-                    + Reference.shipped().operation(other.operation()).spoken()
-                    + time.start()
-                        .map(start -> ": say when, for example at " + start)
-                        .orElse(": no " + work.minutes() + " minutes are free that day"));
+  /** What some work would overlap; except a session in whose place it would come. */
+  Optional<Overlap> overlap(Work work, Optional<Session> except) {
+    return Overlap.of(work, except, book, LocalDateTime.now(clock));
   }
 
   /**
@@ -161,7 +138,7 @@ final class Lines {
         now.outside().estimate().central(),
         then.outside().estimate().central(),
         then.outside().chanceOverLimit(),
-        clash(work, except));
+        overlap(work, except).map(Overlap::told));
   }
 
   private DayReport report(Work work, List<Session> sessions) {

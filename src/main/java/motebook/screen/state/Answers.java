@@ -164,7 +164,12 @@ final class Answers {
   }
 
   private static Step formRead(State state, Message.FormRead read) {
-    return form(state, form -> form.read(read.reading()).offering(read.controls()));
+    return form(
+        state,
+        form ->
+            form.read(read.reading())
+                .offering("controls", read.controls())
+                .offering("start", read.starts()));
   }
 
   private static Step startRead(State state, Message.StartRead read) {
