@@ -50,9 +50,63 @@ final class Clauses {
       amount(index, index, true, phrases);
     }
     if (Fillers.at(line, index)) {
-      phrases.add(new Phrase(new Said.Passed(), index, index, index + 1, Phrase.FILLER, false));
+      phrases.add(passed(index, index + 1, Phrase.FILLER));
     }
+    loosely(index, phrases);
     return phrases;
+  }
+
+  private static Phrase passed(int from, int to, int cost) {
+    return new Phrase(new Said.Passed(), from, from, to, cost, false);
+  }
+
+  /** What is said without its joint and can mean but one thing, and what says nothing. */
+  private void loosely(int index, List<Phrase> phrases) {
+    Clock.withHalf(line, index)
+        .ifPresent(it -> phrases.add(loose(new Said.Start(it.time()), index, index, it.to())));
+    if (line.is(index, "outside")) {
+      phrases.add(loose(new Said.Outdoors(), index, index, index + 1));
+    }
+    int bare = Maskless.past(line, index);
+    if (bare > index) {
+      phrases.add(loose(new Said.Unmasked(), index, index, bare));
+    }
+    placeInFull(index, phrases);
+    amount(index, index, false, phrases);
+    controlInFull(index, phrases);
+    int talk = Math.max(Fillers.pastTalk(line, index), Everyday.past(line, index));
+    if (talk > index) {
+      phrases.add(passed(index, talk, Phrase.TALK));
+    }
+  }
+
+  private static Phrase loose(Said said, int from, int nameFrom, int to) {
+    return new Phrase(said, from, nameFrom, to, Phrase.FILLER, false);
+  }
+
+  /** "Swept the shop": a place by its whole name behind an article. */
+  private void placeInFull(int index, List<Phrase> phrases) {
+    if (index > 0 && Fillers.at(line, index - 1)) {
+      for (Vocabulary.Match match : names.of(Slot.PLACE).at(line, index)) {
+        if (match.exact() && match.unique()) {
+          Said said = new Said.Name(Slot.PLACE, match.choices().get(0).key());
+          phrases.add(loose(said, index, index, match.to()));
+        }
+      }
+    }
+  }
+
+  /** A control of several words by its whole name without "with", such as "windows open". */
+  private void controlInFull(int index, List<Phrase> phrases) {
+    for (Vocabulary.Match match : names.of(Slot.CONTROL).at(line, index)) {
+      if (match.exact() && match.unique() && match.to() > index + 1) {
+        phrases.add(loose(control(match), index, index, match.to()));
+      }
+    }
+  }
+
+  private static Said control(Vocabulary.Match match) {
+    return new Said.Name(Slot.CONTROL, match.choices().get(0).key());
   }
 
   private void jointed(int index, List<Phrase> phrases) {
@@ -61,14 +115,25 @@ final class Clauses {
         named(Slot.MATERIAL, index, index + 1, false, phrases);
         wholeOperation(index, phrases);
       }
-      case "with" -> named(Slot.CONTROL, index, index + 1, false, phrases);
+      case "with" -> {
+        named(Slot.CONTROL, index, index + 1, false, phrases);
+        amount(index, index + 1, false, phrases);
+      }
       case "and" -> {
         named(Slot.CONTROL, index, past("with", index + 1), true, phrases);
         amount(index, index + 1, true, phrases);
       }
       case "using" -> amount(index, index + 1, false, phrases);
-      case "in" -> named(Slot.PLACE, index, index + 1, false, phrases);
-      case "by" -> named(Slot.PERSON, index, index + 1, false, phrases);
+      case "in" -> {
+        named(Slot.PLACE, index, index + 1, false, phrases);
+        wholeMaterial(index, phrases);
+      }
+      case "by" -> {
+        named(Slot.PERSON, index, index + 1, false, phrases);
+        if (ByHand.at(line, index)) {
+          phrases.add(passed(index, index + 2, Phrase.FILLER));
+        }
+      }
       case "wearing" -> worn(index, index + 1, phrases);
       case "outdoors" -> phrases.add(plain(new Said.Outdoors(), index, index, index + 1));
       case "at" -> {
@@ -78,6 +143,7 @@ final class Clauses {
       case "on" -> {
         day(index, index + 1, phrases);
         wholeOperation(index, phrases);
+        wholeMaterial(index, phrases);
       }
       case Days.TODAY, Days.YESTERDAY -> day(index, index, phrases);
       default -> {}
@@ -103,8 +169,17 @@ final class Clauses {
   }
 
   private void named(Slot slot, int from, int nameFrom, boolean continues, List<Phrase> phrases) {
-    for (Vocabulary.Match match : names.of(slot).at(line, nameFrom)) {
-      phrases.add(named(slot, from, nameFrom, match, continues));
+    for (Vocabulary.Match found : names.of(slot).at(line, nameFrom)) {
+      Vocabulary.Match match = slot == Slot.OPERATION ? ByHand.in(line, nameFrom, found) : found;
+      Phrase phrase = named(slot, from, nameFrom, match, continues);
+      if (slot == Slot.OPERATION && !match.exact() && Everyday.past(line, nameFrom) >= match.to()) {
+        continue;
+      }
+      phrases.add(phrase);
+      int running = Fillers.pastRunning(line, match.to());
+      if (slot == Slot.CONTROL && running > match.to()) {
+        phrases.add(phrase.upTo(running));
+      }
     }
     // A name may begin like a word that says nothing, so both ways are tried.
     if (nameFrom > from && Fillers.at(line, nameFrom)) {
@@ -127,6 +202,19 @@ final class Clauses {
     for (Vocabulary.Match match : names.of(Slot.OPERATION).at(line, nameFrom)) {
       if (match.exact() || nameFrom > index + 1) {
         phrases.add(named(Slot.OPERATION, index, nameFrom, match, false));
+      } else if (line.is(index, "of")) {
+        Vocabulary.Match meant = ByHand.in(line, nameFrom, match);
+        phrases.add(named(Slot.OPERATION, index, nameFrom, meant, false).upTo(match.to()));
+      }
+    }
+  }
+
+  /** "Holes in oak", "the sander on oak": no place and no date is called so. */
+  private void wholeMaterial(int index, List<Phrase> phrases) {
+    int nameFrom = Fillers.past(line, index + 1);
+    for (Vocabulary.Match match : names.of(Slot.MATERIAL).at(line, nameFrom)) {
+      if (match.exact() && match.unique()) {
+        phrases.add(named(Slot.MATERIAL, index, nameFrom, match, false).upTo(match.to()));
       }
     }
   }

@@ -29,6 +29,9 @@ final class Clock {
   record Found(LocalTime time, int to) {}
 
   static Optional<Found> at(Line line, int index) {
+    if (line.is(index, "noon") || line.is(index, "midday")) {
+      return Optional.of(new Found(LocalTime.NOON, index + 1));
+    }
     Matcher match = line.matcherAt(ALONE, index);
     if (!match.lookingAt() || bareHour(match, 1)) {
       return Optional.empty();
@@ -37,6 +40,12 @@ final class Clock {
     return minute.isPresent()
         ? Optional.of(new Found(time(minute.getAsInt()), line.wordAfter(match.end())))
         : Optional.empty();
+  }
+
+  /** A time that says which half of the day it is in, and so can be nothing else. */
+  static Optional<Found> withHalf(Line line, int index) {
+    Matcher match = line.matcherAt(ALONE, index);
+    return match.lookingAt() && match.group(3) != null ? at(line, index) : Optional.empty();
   }
 
   static LocalTime time(int minuteOfDay) {

@@ -1,5 +1,6 @@
 package motebook.entry;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -8,6 +9,7 @@ import java.util.stream.Stream;
 import motebook.entry.Said.Fault;
 import motebook.model.Names;
 import motebook.model.Refusal;
+import motebook.reference.Reference;
 
 /** Says what is wrong with a line that cannot be read, at the word where it goes wrong. */
 final class Complaint {
@@ -43,6 +45,18 @@ final class Complaint {
   }
 
   private Refusal noOperation(Reading reading) {
+    return Everyday.first(line).map(this::whichOperation).orElseGet(() -> unsaid(reading));
+  }
+
+  private Refusal whichOperation(Everyday.Refusing open) {
+    List<String> said =
+        open.operations().stream().map(Reference.shipped()::operation).map(Saying::name).toList();
+    String typed = line.typed(open.from(), open.to());
+    String which = said.size() == 1 ? "\"%s\": say %s." : "\"%s\" may be %s. Say which.";
+    return line.refusal(which.formatted(typed, Wording.list(said, "or")), open.from(), open.to());
+  }
+
+  private Refusal unsaid(Reading reading) {
     String time = line.typed(stretch.from(), stretch.to());
     String room = " For time in %s without dusty work, say: %s in shop in %s.";
     return new Refusal(
@@ -211,10 +225,34 @@ final class Complaint {
             .findFirst()
             .orElse(typed);
     return secondJobOrControl(again, slot, first, typed)
+        .or(() -> together(again, slot, reading))
         .orElseGet(
             () ->
                 "The %s is said twice: \"%s\" and \"%s\". Say it once."
                     .formatted(slot.label(), first, typed));
+  }
+
+  /** "Sanded on the lathe": what both may mean, where that is but one operation. */
+  private Optional<String> together(Phrase again, Slot slot, Reading reading) {
+    Optional<Phrase> first = reading.phrases(slot).filter(p -> p.from() < again.from()).findFirst();
+    if (slot != Slot.OPERATION || first.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Vocabulary.Entry> both = new ArrayList<>(choices(first.get()));
+    both.retainAll(choices(again));
+    String typed = line.typed(first.get().nameFrom(), first.get().to());
+    String other = line.typed(again.nameFrom(), again.to());
+    return both.size() == 1
+        ? Optional.of(
+            "\"%s\" and \"%s\" are both %s. Say that.".formatted(typed, other, both.get(0).label()))
+        : Optional.empty();
+  }
+
+  private List<Vocabulary.Entry> choices(Phrase phrase) {
+    return names.of(Slot.OPERATION).at(line, phrase.nameFrom()).stream()
+        .filter(match -> match.to() == phrase.to())
+        .flatMap(match -> match.choices().stream())
+        .toList();
   }
 
   /** Words such as "vacuum" name an operation and a control; only who says them knows which. */

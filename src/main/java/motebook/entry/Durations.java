@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.function.ToIntFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * How long something took, as a person writes it: {@code 40m}, {@code 40 minutes}, {@code 1h},
@@ -59,10 +60,13 @@ public final class Durations {
   /** The same without {@code 1:20}, which may as well be a time of day. */
   static Optional<Found> withUnit(Line line, int index) {
     int from = Fillers.pastAbout(line, index);
-    return SpokenHours.at(line, from)
-        .or(() -> found(line, from, MINUTES, match -> number(match, 1)))
-        .or(() -> found(line, from, HOURS, match -> 60 * number(match, 1) + number(match, 2)))
-        .or(() -> found(line, from, DECIMAL_HOURS, Durations::decimalHours));
+    return Stream.of(
+            SpokenHours.at(line, from),
+            found(line, from, MINUTES, match -> number(match, 1)),
+            found(line, from, HOURS, match -> 60 * number(match, 1) + number(match, 2)),
+            found(line, from, DECIMAL_HOURS, Durations::decimalHours))
+        .flatMap(Optional::stream)
+        .reduce((one, other) -> other.to() > one.to() ? other : one);
   }
 
   static Optional<Found> colon(Line line, int index) {

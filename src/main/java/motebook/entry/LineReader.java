@@ -2,6 +2,7 @@ package motebook.entry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import motebook.model.Refusal;
 import motebook.model.Work;
 
@@ -70,6 +71,10 @@ final class LineReader {
   }
 
   private Refusal complaint() {
+    Optional<Refusal> twice = stretch.again(line);
+    if (twice.isPresent()) {
+      return twice.get();
+    }
     Mishaps mishaps = new Mishaps(line, scene, names);
     Search tolerant = new Search(first(), line.size(), index -> all(mishaps, index), true);
     return new Complaint(line, stretch, first(), names).about(tolerant.best().get(0));

@@ -114,7 +114,13 @@ final class Mishaps {
   private List<Vocabulary.Match> told(Slot slot, int nameFrom) {
     return names.of(slot).at(line, nameFrom).stream()
         .filter(match -> slot != Slot.FINISH || match.exact())
+        .filter(match -> slot != Slot.CONTROL || match.exact() || !isOperation(nameFrom, match))
         .toList();
+  }
+
+  private boolean isOperation(int nameFrom, Vocabulary.Match as) {
+    return names.of(Slot.OPERATION).at(line, nameFrom).stream()
+        .anyMatch(match -> match.to() == as.to());
   }
 
   private static Phrase time(Slot slot, int from, int nameFrom, int to) {

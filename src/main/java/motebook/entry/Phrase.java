@@ -15,6 +15,7 @@ import java.util.List;
 record Phrase(Said said, int from, int nameFrom, int to, int cost, boolean continues) {
   static final int WHOLE_NAME = 1;
   static final int FILLER = 20;
+  static final int TALK = 60;
   static final int SHORTENED = 101;
   static final int WRONG = 10_000;
   static final int NO_OPERATION = 30_000;
@@ -23,6 +24,11 @@ record Phrase(Said said, int from, int nameFrom, int to, int cost, boolean conti
 
   boolean faulty() {
     return said instanceof Said.Fault;
+  }
+
+  /** The same, taking in words that say nothing of their own. */
+  Phrase upTo(int end) {
+    return new Phrase(said, from, nameFrom, end, cost + FILLER, continues);
   }
 
   /** The same words as a slot said once too often. */

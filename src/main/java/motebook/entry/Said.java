@@ -44,6 +44,14 @@ sealed interface Said {
     }
   }
 
+  /** That no respirator was worn. */
+  record Unmasked() implements Said {
+    @Override
+    public Slot slot() {
+      return Slot.MASK;
+    }
+  }
+
   /** An amount of a finish; not yet checked. */
   record Using(String finish, double millilitres) implements Said {
     @Override

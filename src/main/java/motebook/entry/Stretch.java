@@ -25,7 +25,7 @@ record Stretch(int minutes, Optional<LocalTime> start, int from, int to) {
   private static final int NOON = 12 * 60;
   private static final Pattern RANGE =
       Pattern.compile(
-          "(?:from )?" + Clock.TIME + " *(?:-|–|—|to) *" + Clock.TIME + Durations.END,
+          "(?:from )?" + Clock.TIME + " *(?:-|–|—|to|until|till) *" + Clock.TIME + Durations.END,
           Pattern.CASE_INSENSITIVE);
   private static final int FIRST = 1;
   private static final int LAST = 4;
@@ -96,6 +96,14 @@ record Stretch(int minutes, Optional<LocalTime> start, int from, int to) {
       return Optional.of(between(line, range, at));
     }
     return Durations.withUnit(line, at).map(found -> of(line, found, at));
+  }
+
+  /** The refusal for a line that says how long twice; empty where it does not. */
+  Optional<Refusal> again(Line line) {
+    return from(line, to).stream()
+        .filter(other -> !line.is(other.to, "ago"))
+        .findFirst()
+        .map(other -> twice(line, this, other));
   }
 
   private static Refusal twice(Line line, Stretch one, Stretch other) {

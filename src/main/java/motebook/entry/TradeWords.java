@@ -27,16 +27,7 @@ final class TradeWords {
           "p100",
           "papr");
   private static final Set<String> PARTS_OF_DAY =
-      Set.of(
-          "morning",
-          "midday",
-          "noon",
-          "lunchtime",
-          "afternoon",
-          "evening",
-          "night",
-          "tonight",
-          "earlier");
+      Set.of("morning", "lunchtime", "afternoon", "evening", "night", "tonight", "earlier");
 
   private final Vocabularies names;
   private final String typed;
@@ -61,26 +52,27 @@ final class TradeWords {
   }
 
   private Optional<String> partOfDay() {
-    return words.stream().anyMatch(PARTS_OF_DAY::contains)
+    return words.stream().anyMatch(PARTS_OF_DAY::contains) || words.contains("ago")
         ? Optional.of("\"" + typed + "\" is no time of day; say when: at 9:15.")
         : Optional.empty();
   }
 
   private Optional<String> mask() {
-    if (words.stream().noneMatch(MASKS::contains)) {
-      return Optional.empty();
-    }
+    Optional<String> worn = words.stream().filter(MASKS::contains).findFirst();
+    return worn.map(this::mask);
+  }
+
+  private String mask(String worn) {
     List<String> held =
         names.of(Slot.MASK).entries().stream()
             .map(Vocabulary.Entry::label)
             .map(Slot.MASK::said)
             .toList();
-    return Optional.of(
-        held.isEmpty()
-            ? "\"%s\" is worn, and the book holds no respirator yet. Add it with: motebook gear add"
-                    .formatted(typed)
-                + " respirator; then say: wearing and its name."
-            : "\"%s\" is worn; say: %s.".formatted(typed, Wording.list(held, "or")));
+    return held.isEmpty()
+        ? "\"%s\" is worn, and the book holds no respirator yet. Add it with: motebook gear add"
+                .formatted(worn)
+            + " respirator; then say: wearing and its name."
+        : "\"%s\" is worn; say: %s.".formatted(worn, Wording.list(held, "or"));
   }
 
   /** The wood with the longest name among the words. */

@@ -127,7 +127,7 @@ final class Vocabulary {
     String typed = line.token(index).word();
     return (line.isJoint(index) || name.words().get(word).joint())
         ? name.word(word).equals(typed)
-        : name.word(word).startsWith(typed);
+        : name.word(word).startsWith(typed) || Verbs.past(name.word(word)).equals(typed);
   }
 
   private static List<Match> matches(

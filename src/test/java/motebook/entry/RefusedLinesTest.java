@@ -38,11 +38,9 @@ class RefusedLinesTest {
           40m table saw with hood                    | hood         | collector or overhead hood
           40m table saw of p                         | p            | pine, plywood
           25m damp sweeping                          | damp         | say: with damp sweeping
-          40m table saw damp sweeping                | damp sweeping | say: with damp sweeping
           40m table saw big garage                   | big garage   | say: in Big Garage
           40m table saw ana                          | ana          | say: by Ana Lee
           40m table saw with oak                     | oak          | say: of oak
-          40m table saw in oak                       | oak          | say: of oak
           40m table saw monday at 9:00               | monday       | say: on monday
           40m table saw 9:15                         | 9:15         | say: at 9:15
           40m table saw band saw                     | band saw     | The operation is said twice: "table saw" and "band saw"

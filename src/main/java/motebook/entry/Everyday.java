@@ -1,0 +1,58 @@
+package motebook.entry;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import motebook.reference.EverydayWord;
+import motebook.reference.EverydayWords;
+
+/**
+ * Words such as "cut" or "cleaned up", which say nothing beside an operation and too little alone.
+ */
+final class Everyday {
+  private static final int LONGEST = 2;
+
+  private Everyday() {}
+
+  private static final class Known {
+    static final Map<String, EverydayWord> WORDS = words();
+
+    private static Map<String, EverydayWord> words() {
+      Map<String, EverydayWord> words = new HashMap<>();
+      EverydayWords.shipped().all().forEach(row -> row.words().forEach(w -> words.put(w, row)));
+      return words;
+    }
+  }
+
+  /** Index after such words; the same for none. */
+  static int past(Line line, int index) {
+    for (int to = Math.min(line.size(), index + LONGEST); to > index; to--) {
+      if (Known.WORDS.containsKey(line.words(index, to))) {
+        return to;
+      }
+    }
+    return index;
+  }
+
+  /** Which operations the first such words of a line may mean. */
+  static Optional<Refusing> first(Line line) {
+    for (int index = 0; index < line.size(); index++) {
+      int to = past(line, index);
+      if (to > index) {
+        List<String> keys = Known.WORDS.get(line.words(index, to)).operations();
+        return Optional.of(new Refusing(index, to, keys));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Words that leave the operation open.
+   *
+   * @param from index of the first
+   * @param to index after the last
+   * @param operations keys of what they may mean
+   */
+  record Refusing(int from, int to, List<String> operations) {}
+}

@@ -1,0 +1,17 @@
+package motebook.reference;
+
+import java.util.List;
+
+/**
+ * Words of every day that leave open which operation is meant.
+ *
+ * @param words the words, each as it may be said
+ * @param operations keys of the operations that they may mean
+ * @param source where that is printed; says so where it is only common practice
+ */
+public record EverydayWord(List<String> words, List<String> operations, String source) {
+  public EverydayWord {
+    words = List.copyOf(words);
+    operations = List.copyOf(operations);
+  }
+}
