@@ -67,7 +67,7 @@ final class Clauses {
     if (line.is(index, "outside")) {
       phrases.add(loose(new Said.Outdoors(), index, index, index + 1));
     }
-    int bare = Maskless.past(line, index);
+    int bare = MaskTalk.past(line, index);
     if (bare > index) {
       phrases.add(loose(new Said.Unmasked(), index, index, bare));
     }
@@ -134,7 +134,7 @@ final class Clauses {
           phrases.add(passed(index, index + 2, Phrase.FILLER));
         }
       }
-      case "wearing" -> worn(index, index + 1, phrases);
+      case "wearing", "wore" -> worn(index, index + 1, phrases);
       case "outdoors" -> phrases.add(plain(new Said.Outdoors(), index, index, index + 1));
       case "at" -> {
         start(index, phrases);
@@ -172,7 +172,7 @@ final class Clauses {
     for (Vocabulary.Match found : names.of(slot).at(line, nameFrom)) {
       Vocabulary.Match match = slot == Slot.OPERATION ? ByHand.in(line, nameFrom, found) : found;
       Phrase phrase = named(slot, from, nameFrom, match, continues);
-      if (slot == Slot.OPERATION && !match.exact() && Everyday.past(line, nameFrom) >= match.to()) {
+      if (slot == Slot.OPERATION && saysTooLittle(nameFrom, match)) {
         continue;
       }
       phrases.add(phrase);
@@ -185,6 +185,12 @@ final class Clauses {
     if (nameFrom > from && Fillers.at(line, nameFrom)) {
       named(slot, from, nameFrom + 1, continues, phrases);
     }
+  }
+
+  /** Words of every day and articles name no operation, though a name may begin like them. */
+  private boolean saysTooLittle(int nameFrom, Vocabulary.Match match) {
+    boolean article = match.to() == nameFrom + 1 && Fillers.at(line, nameFrom);
+    return !match.exact() && (article || Everyday.past(line, nameFrom) >= match.to());
   }
 
   private static Phrase named(
@@ -258,7 +264,8 @@ final class Clauses {
     if (Fillers.at(line, nameFrom)) {
       worn(from, nameFrom + 1, phrases);
     }
-    for (Vocabulary.Match match : names.of(Slot.MASK).at(line, nameFrom)) {
+    for (Vocabulary.Match found : names.of(Slot.MASK).at(line, nameFrom)) {
+      Vocabulary.Match match = MaskTalk.anyOf(names.of(Slot.MASK), line, nameFrom, found);
       if (match.unique()) {
         phrases.add(worn(from, nameFrom, match));
       } else {

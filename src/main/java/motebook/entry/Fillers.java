@@ -26,7 +26,7 @@ final class Fillers {
   private static final Set<String> BEFORE_WORK =
       Set.of(
           "i", "i've", "we", "did", "doing", "done", "spent", "ran", "running", "used", "worked",
-          "working", "was", "been", "had", "have", "today's", "then", "while", "up");
+          "working", "was", "been", "had", "have", "today's", "then", "while", "up", "wore");
 
   /** What work is done to, which no figure depends on. */
   private static final Set<String> THINGS =

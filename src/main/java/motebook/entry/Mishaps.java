@@ -96,7 +96,8 @@ final class Mishaps {
         for (Vocabulary.Match match : told(slot, nameFrom)) {
           int cost = Phrase.WRONG + (match.exact() ? Phrase.WHOLE_NAME : Phrase.SHORTENED);
           Fault fault = new Fault(Kind.ELSEWHERE, slot, match.choices());
-          phrases.add(new Phrase(fault, from, nameFrom, match.to(), cost, false));
+          int to = slot == Slot.MASK ? Fillers.pastRunning(line, match.to()) : match.to();
+          phrases.add(new Phrase(fault, from, nameFrom, to, cost, false));
         }
       }
     }

@@ -13,6 +13,11 @@ class EverydayLinesTest {
     return SpokenLine.say(SpokenLine.read(line, Scenes.usual()), Scenes.usual());
   }
 
+  private static String masked(String line) {
+    Scene scene = Scenes.masks("half mask");
+    return SpokenLine.say(SpokenLine.read(line, scene), scene);
+  }
+
   @ParameterizedTest(name = "{0}")
   @CsvSource({
     "about an hour,60",
@@ -140,11 +145,12 @@ class EverydayLinesTest {
           orbital sanding oak from 1pm until 1:30pm   | 13:00-13:30 orbital sanding of oak
           20m random orbit sanding mdf, outside, no mask | 20m orbital sanding of mdf outdoors
           30m orbital sanding of oak without a mask   | 30m orbital sanding of oak
+          40m table saw of oak, wore half mask, checked | 40m table saw of oak wearing half mask checked
           30m orbital sanding of oak with vacuum attached | 30m orbital sanding of oak with tool vacuum
           30m orbital sanding of oak with the doors open  | 30m orbital sanding of oak with doors open
           """)
   void a_day_is_told_as_somebody_tells_it(String line, String plain) {
-    assertThat(reread(line)).isEqualTo(reread(plain));
+    assertThat(masked(line)).isEqualTo(masked(plain));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -173,11 +179,19 @@ class EverydayLinesTest {
   }
 
   @ParameterizedTest(name = "{0}")
-  @CsvSource({"mask on", "and P100", "'wore a mask'", "with my respirator on"})
+  @CsvSource({"mask on", "and P100", "with mask on", "with my respirator on"})
   void a_mask_is_never_credited_that_was_not_named(String said) {
     Refusals.of("40m table saw of oak " + said, Scenes.masks("half mask", "hood"))
         .message()
-        .contains("say: wearing half mask or wearing hood");
+        .contains("say: wearing half mask");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({"wearing a mask", "wearing my respirator checked", "wore a mask"})
+  void a_mask_at_large_is_asked_about_where_the_book_holds_several(String said) {
+    Refusals.of("40m table saw of oak " + said, Scenes.masks("half mask", "hood"))
+        .message()
+        .contains("may be half mask or hood. Say which.");
   }
 
   @ParameterizedTest(name = "{0}")

@@ -24,7 +24,7 @@ class NearMissTest {
           """
           40m orbitel sanding        | orbitel   | "orbitel": did you mean orbital sanding?
           40m tabel saw oak          | tabel     | "tabel": did you mean table saw?
-          40m sand carving           | sand      | "sand": did you mean hand carving?
+          40m sand carving           | carving   | "carving": did you mean hand carving?
           40m on shop                | shop      | "shop": did you mean in shop?
           40m orbitalsanding         | orbitalsanding | "orbitalsanding": did you mean orbital sanding?
           40m sweping                | sweping   | "sweping": did you mean "dry sweeping" or "with damp sweeping"?

@@ -6,11 +6,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import motebook.model.Names;
 import motebook.model.Text;
 import motebook.model.Work;
 import motebook.reference.Control;
+import motebook.reference.EverydayWords;
 import motebook.reference.Named;
 import motebook.reference.Reference;
 import org.junit.jupiter.api.Test;
@@ -18,6 +21,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class ShippedNamesTest {
+  /** Words that are asked about, though only one name begins like them. */
+  private static final Set<String> EVERYDAY =
+      EverydayWords.shipped().all().stream()
+          .flatMap(row -> row.words().stream())
+          .collect(Collectors.toSet());
+
   private static final Reference TABLES = Reference.shipped();
   private static final String IN_GARAGE = " in big garage";
 
@@ -171,7 +180,7 @@ class ShippedNamesTest {
     Map<String, List<Named>> all = shortenings(rows);
     int read = 0;
     for (Map.Entry<String, List<Named>> shortening : all.entrySet()) {
-      if (shortening.getValue().size() == 1) {
+      if (shortening.getValue().size() == 1 && !EVERYDAY.contains(shortening.getKey())) {
         Named row = shortening.getValue().get(0);
         assertThat(reread.key(shortening.getKey(), row))
             .as(shortening.getKey())

@@ -2,12 +2,12 @@ package motebook.entry;
 
 import java.util.Set;
 
-/** That no mask was worn, as somebody says it: {@code no mask}, {@code without a respirator}. */
-final class Maskless {
+/** Words for masks at large: {@code no mask}, {@code without a respirator}, {@code a mask}. */
+final class MaskTalk {
   private static final Set<String> NONE = Set.of("no", "without");
   private static final Set<String> WORN = Set.of("mask", "respirator", "masks", "dustmask");
 
-  private Maskless() {}
+  private MaskTalk() {}
 
   /** Index after the words; the same where they are not said. */
   static int past(Line line, int index) {
@@ -19,5 +19,13 @@ final class Maskless {
       at++;
     }
     return at < line.size() && WORN.contains(line.token(at).word()) ? at + 1 : index;
+  }
+
+  /** "A mask" alone may be any that the book holds, whichever of them is called so. */
+  static Vocabulary.Match anyOf(Vocabulary held, Line line, int from, Vocabulary.Match match) {
+    boolean general = match.to() == from + 1 && WORN.contains(line.token(from).word());
+    return general && !match.exact()
+        ? new Vocabulary.Match(match.to(), false, held.entries())
+        : match;
   }
 }
