@@ -312,10 +312,10 @@ class GearCommandTest {
     assertThat(done("fit list --person Ana"))
         .isEqualTo(
             """
-            2026-01-05  Ana  medical clearance
-            2026-02-01  Ana  hair under the seal, still there
-            2026-02-20  Ana  change of teeth: a new fit test is asked for
-            2026-03-01  Ana  training""");
+            1  2026-01-05  Ana  medical clearance
+               3  2026-02-01  Ana  hair under the seal, still there
+               4  2026-02-20  Ana  change of teeth: a new fit test is asked for
+               2  2026-03-01  Ana  training""");
     assertThat(done("fit hair --person Ana --to 2026-02-10"))
         .isEqualTo("Hair under the seal of Ana was there from 2026-02-01 to 2026-02-10.");
     done("fit hair --person Ana --from 2026-02-01 --to 2026-02-09");

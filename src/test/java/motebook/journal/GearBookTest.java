@@ -286,7 +286,7 @@ class GearBookTest {
     Gear gear = book.gear();
     assertThat(gear.respirators().get(0).retired()).contains(new Retirement(MONDAY, "perished"));
     assertThat(gear.elements().get(0).retired())
-        .contains(new Retirement(MONDAY, "with its respirator"));
+        .contains(new Retirement(MONDAY, 24 * 60, "with its respirator"));
     refuses(
         () -> book.retiring().retire("half mask", new Retirement(MONDAY, "again")),
         "was retired on 2026-03-02 already (perished)");
