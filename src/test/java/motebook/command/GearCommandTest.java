@@ -294,6 +294,22 @@ class GearCommandTest {
         .endsWith("saccharin, not passed");
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "filtering facepiece FFP3, air-purifying, filtering facepiece",
+    "full mask P3, air-purifying, full facepiece",
+    "hood TH2, powered, helmet or hood"
+  })
+  void a_facepiece_may_be_called_with_the_rating_of_its_element(
+      String said, String kind, String facepiece) {
+    assertThat(
+            done(
+                "gear add respirator m --scheme uk --kind %s --facepiece \"%s\""
+                    .formatted(kind, said)))
+        .startsWith("Added m: " + facepiece);
+    refused("gear add respirator n --scheme uk --facepiece \"half mask P9\"", "assigns no factor");
+  }
+
   @Test
   void what_needs_no_seal_needs_no_fit_test() {
     done("gear add respirator hood --kind powered --facepiece hood");
