@@ -1,7 +1,6 @@
 package motebook.command;
 
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -169,7 +168,7 @@ final class FitCommand {
         names = "--what",
         required = true,
         paramLabel = "WHAT",
-        description = "weight, dental or face.")
+        description = "weight, or how much was lost since the test (25lb, 11kg); dental; face.")
     private String what;
 
     OfChange(Desk desk) {
@@ -178,22 +177,24 @@ final class FitCommand {
 
     @Override
     public Integer call() {
-      FaceChange.What changed =
-          FaceChange.What.of(what)
-              .orElseThrow(
-                  () ->
-                      new Refusal(
-                          "\"%s\" is no change that is kept: say %s."
-                              .formatted(Text.clean(what), changes())));
+      FaceChange.What changed = changed();
       try (Book book = desk.open()) {
         note(new FaceChange(0, who.person(desk, book), who.on(desk), changed), desk, book);
       }
       return ExitCode.DONE;
     }
 
-    private static String changes() {
-      return String.join(
-          ", ", Arrays.stream(FaceChange.What.values()).map(FaceChange.What::key).toList());
+    private FaceChange.What changed() {
+      if (WeightLost.says(what)) {
+        WeightLost.requireMuch(what);
+        return FaceChange.What.WEIGHT;
+      }
+      return FaceChange.What.of(what)
+          .orElseThrow(
+              () ->
+                  new Refusal(
+                      "\"%s\" is no change that is kept: say weight (or how much, like 25lb or 11kg), dental or face."
+                          .formatted(Text.clean(what))));
     }
   }
 

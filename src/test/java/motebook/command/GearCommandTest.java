@@ -310,6 +310,20 @@ class GearCommandTest {
     refused("gear add respirator n --scheme uk --facepiece \"half mask P9\"", "assigns no factor");
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"weight", "20lb", "\"25 lbs\"", "9kg", "\"9.5 kg\""})
+  void losing_20_lb_or_9_kg_asks_for_a_new_fit_test(String lost) {
+    assertThat(done("fit change --what " + lost)).contains("change of weight: a new fit test");
+  }
+
+  @Test
+  void losing_less_asks_for_none() {
+    refused("fit change --what 19lb", "19lb is less than the 20 lb (9 kg)");
+    refused("fit change --what 8.9kg", "less than the 20 lb (9 kg)");
+    refused("fit change --what beard", "say weight (or how much, like 25lb or 11kg), dental or");
+    assertThat(done("fit change --what teeth")).contains("change of teeth: a new fit test");
+  }
+
   @Test
   void what_needs_no_seal_needs_no_fit_test() {
     done("gear add respirator hood --kind powered --facepiece hood");
