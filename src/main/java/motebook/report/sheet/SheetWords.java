@@ -9,9 +9,11 @@ import java.util.Locale;
 import motebook.desk.UsedFigure;
 import motebook.desk.WeekReport;
 import motebook.desk.WeekReview;
+import motebook.desk.WeekVapour;
 import motebook.model.Text;
 import motebook.report.Figures;
 import motebook.report.PlaceReport;
+import motebook.report.VapourWords;
 import motebook.report.WearText;
 import motebook.report.WeekWords;
 import motebook.report.Wording;
@@ -78,6 +80,10 @@ final class SheetWords {
     if (review.year().points().size() > review.quarter().points().size()) {
       said.add("52 weeks: " + WeekWords.trend(review.year()) + ".");
     }
+    WeekVapour.of(review.week())
+        .map(VapourWords::week)
+        .ifPresent(
+            vapour -> said.add("Vapour, limit 1 for all solvents together: " + vapour + "."));
     review.change().ifPresent(change -> said.add(WeekWords.change(change, person)));
     review.best().ifPresent(best -> said.add(WeekWords.best(best, person)));
     review.longDays().forEach(day -> said.add(WeekWords.longDay(day) + "."));
