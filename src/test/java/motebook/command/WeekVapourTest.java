@@ -72,8 +72,8 @@ class WeekVapourTest {
     said("export --html " + folder.resolve("wet.html") + " --week 2026-03-02");
     assertThat(Files.readString(folder.resolve("dry.html"))).doesNotContain("Vapour, limit");
     assertThat(Files.readString(folder.resolve("wet.html")))
-        .contains("Vapour, limit 1 for all solvents together: worst outside about ")
-        .contains(" on Wed 4 Mar, no mask worn; 1 day with vapour, 1 over 1.");
+        .contains("Vapour, limit 1 in all: worst outside about ")
+        .contains(" on Wed 4 Mar, 1 day over.");
   }
 
   @Test

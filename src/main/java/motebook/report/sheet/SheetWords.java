@@ -80,15 +80,19 @@ final class SheetWords {
     if (review.year().points().size() > review.quarter().points().size()) {
       said.add("52 weeks: " + WeekWords.trend(review.year()) + ".");
     }
-    WeekVapour.of(review.week())
-        .map(VapourWords::week)
-        .ifPresent(
-            vapour -> said.add("Vapour, limit 1 for all solvents together: " + vapour + "."));
     review.change().ifPresent(change -> said.add(WeekWords.change(change, person)));
     review.best().ifPresent(best -> said.add(WeekWords.best(best, person)));
     review.longDays().forEach(day -> said.add(WeekWords.longDay(day) + "."));
     said.addAll(review.remarks());
     return said;
+  }
+
+  /** The vapour of the week in a sentence; none where none was breathed. */
+  static List<String> vapour(WeekReport week) {
+    return WeekVapour.of(week)
+        .map(vapour -> "Vapour, limit 1 in all: " + VapourWords.brief(vapour) + ".")
+        .stream()
+        .toList();
   }
 
   /** How to read the figures, then those of each kind run on in one text. */
