@@ -93,7 +93,7 @@ final class Keeping {
     List<CareRow> rows = new ArrayList<>();
     for (Respirator mask : gear.respirators()) {
       if (mask.retired().isEmpty()) {
-        rows.add(mask(mask, gear));
+        rows.add(mask(mask, care));
         gear.elementsOf(mask.name()).stream()
             .filter(element -> element.retired().isEmpty())
             .forEach(element -> rows.add(element(element, care)));
@@ -102,17 +102,13 @@ final class Keeping {
     return rows;
   }
 
-  private CareRow mask(Respirator mask, Gear gear) {
-    List<String> fits =
-        gear.fitTestsOf(mask.name()).stream()
-            .map(test -> test.person() + " was fit-tested with it on " + test.date())
-            .toList();
+  private CareRow mask(Respirator mask, Care care) {
     return new CareRow(
         mask.name(),
         words.told(mask),
         OptionalDouble.empty(),
         false,
-        fits.isEmpty() ? List.of("Nobody was fit-tested with it.") : fits,
+        care.fits(mask),
         Optional.empty(),
         Optional.empty(),
         mask.name(),
