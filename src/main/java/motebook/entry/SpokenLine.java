@@ -1,6 +1,8 @@
 package motebook.entry;
 
+import java.time.LocalTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import motebook.model.Amount;
 import motebook.model.Refusal;
@@ -67,6 +69,15 @@ public final class SpokenLine {
     return scene.finishes().get().inUseOn(scene.today()).stream()
         .map(finish -> Amounts.EXAMPLE + " " + Saying.finish(finish))
         .toList();
+  }
+
+  /**
+   * A line that says another start in the place of the one it says, or before its note.
+   *
+   * @return empty where the line cannot be read
+   */
+  public static Optional<String> startingAt(String line, LocalTime start, Scene scene) {
+    return new Retimed(line, start).in(scene);
   }
 
   /**

@@ -40,6 +40,12 @@ class GoldenScreenTest {
               "line-understood",
               pilot -> {
                 ShopDay.log(pilot);
+                pilot.type("20m orb sand of mdf with tool vac at 11:40");
+              }),
+          new Scene(
+              "line-overlap",
+              pilot -> {
+                ShopDay.log(pilot);
                 pilot.type("20m orb sand of mdf with tool vac at 11:20");
               }),
           new Scene(

@@ -7,6 +7,7 @@ import motebook.model.Text;
 import motebook.screen.draw.Aloud;
 import motebook.screen.state.Focus;
 import motebook.screen.state.Form;
+import motebook.screen.state.Reading;
 import motebook.screen.state.State;
 
 /** What there is to tell after a line was typed: what is new, and nothing that was told before. */
@@ -59,7 +60,13 @@ final class Told {
       return Aloud.page(state);
     }
     List<String> lines = new ArrayList<>(Aloud.reading(state, state.line()));
-    boolean fits = state.line().current().map(r -> r.understood().isPresent()).orElse(false);
+    boolean fits =
+        state
+            .line()
+            .current()
+            .flatMap(Reading::understood)
+            .filter(u -> u.clash().isEmpty())
+            .isPresent();
     lines.add(
         fits
             ? "An empty line or yes logs it; another line takes its place; no drops it; esc leaves it."

@@ -74,7 +74,7 @@ public sealed interface Message {
   record FormOpened(Form form) implements Message {}
 
   /** A form was read; it may have been filled in further since. */
-  record FormRead(Reading reading, List<String> controls) implements Message {}
+  record FormRead(Reading reading, List<String> controls, List<String> starts) implements Message {}
 
   /** A form was not written; the fault may point into its line. */
   record FormRefused(Fault fault) implements Message {}
