@@ -7,6 +7,9 @@ import java.util.stream.Stream;
 import motebook.model.Amount;
 import motebook.model.Refusal;
 import motebook.model.Work;
+import motebook.reference.Control;
+import motebook.reference.Finish;
+import motebook.reference.Named;
 
 /** The spoken line: a session in one line of plain words, read and said back. */
 public final class SpokenLine {
@@ -62,6 +65,14 @@ public final class SpokenLine {
   /** One amount as the line says it, such as {@code 250ml} or {@code 8 fl oz}. */
   public static String amount(Amount amount) {
     return Amounts.written(amount.millilitres());
+  }
+
+  /** A row of the tables by the name that {@link #say} gives it. */
+  public static String name(Named row) {
+    if (row instanceof Finish finish) {
+      return Saying.finish(finish);
+    }
+    return row instanceof Control ? row.spoken() : Saying.name(row);
   }
 
   /** Every finish with an amount before it, as an example of each. */

@@ -67,6 +67,12 @@ class GoldenScreenTest {
                 pilot.press("n");
               }),
           new Scene("help", pilot -> pilot.open().press("?")),
+          new Scene(
+              "words",
+              pilot -> {
+                ShopDay.log(pilot);
+                pilot.type("40m orbital sanding of oak with ").press("Ctrl-N");
+              }),
           new Scene("first-run", Pilot::openFresh),
           new Scene(
               "week",

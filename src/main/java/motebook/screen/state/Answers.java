@@ -35,6 +35,9 @@ final class Answers {
           on(
               Message.EvidenceRead.class,
               (s, m) -> Step.to(s.with(s.pages().evidence().with(m.evidence())))),
+          on(
+              Message.WordsRead.class,
+              (s, m) -> Step.to(s.with(s.pages().with(s.pages().words().with(m.parts()))))),
           on(Message.Settled.class, Answers::settled),
           on(
               Message.GearSaved.class,
