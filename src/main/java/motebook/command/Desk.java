@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.temporal.ChronoField;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -100,6 +101,11 @@ final class Desk {
 
   LocalDate today() {
     return LocalDate.now(clock());
+  }
+
+  /** The minute of today that it is. */
+  int minuteNow() {
+    return LocalDateTime.now(clock()).get(ChronoField.MINUTE_OF_DAY);
   }
 
   /** A date as a person gives it; today where none is given. */

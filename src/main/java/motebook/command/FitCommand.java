@@ -38,6 +38,8 @@ final class FitCommand {
         .addSubcommand(new OfHair(desk))
         .addSubcommand(new OfChange(desk))
         .addSubcommand(new Checked(desk))
+        .addSubcommand(new Wore(desk))
+        .addSubcommand(new Remove(desk))
         .addSubcommand(new ListAll(desk));
   }
 
@@ -212,17 +214,80 @@ final class FitCommand {
     @Override
     public Integer call() {
       try (Book book = desk.open()) {
-        Work was =
-            book.session(id)
-                .map(Session::work)
-                .orElseThrow(
-                    () -> new Refusal("The book holds no session with the number " + id + "."));
+        Work was = work(book, id);
         MaskUse mask =
             was.mask()
                 .orElseThrow(() -> new Refusal("No respirator was worn in session " + id + "."));
         book.amend(id, was.withMask(new MaskUse(mask.respirator(), true, mask.wornPercent())));
         desk.out()
             .println("Session %d: the seal of %s was checked.".formatted(id, mask.respirator()));
+      }
+      return ExitCode.DONE;
+    }
+  }
+
+  private static Work work(Book book, long id) {
+    return book.session(id)
+        .map(Session::work)
+        .orElseThrow(() -> new Refusal("The book holds no session with the number " + id + "."));
+  }
+
+  @Command(
+      name = "wore",
+      description = {
+        "Another respirator was worn in a session than its line says. The seal check and the",
+        "percentage stay as they were said; without any, it was worn all the time.",
+        "Example: motebook fit wore 12 \"air line\" --checked"
+      })
+  static final class Wore implements Callable<Integer> {
+    private final Desk desk;
+
+    @Parameters(index = "0", paramLabel = "SESSION", description = "The session's number.")
+    private long id;
+
+    @Parameters(index = "1", paramLabel = "RESPIRATOR", description = "What was worn.")
+    private String respirator;
+
+    @Option(names = "--checked", description = "Its seal was checked.")
+    private boolean checked;
+
+    Wore(Desk desk) {
+      this.desk = desk;
+    }
+
+    @Override
+    public Integer call() {
+      try (Book book = desk.open()) {
+        Work was = work(book, id);
+        String worn = book.rack().respirator(respirator, was.date()).name();
+        boolean sealed = checked || was.mask().map(MaskUse::checked).orElse(false);
+        double percent = was.mask().map(MaskUse::wornPercent).orElse(100.0);
+        book.amend(id, was.withMask(new MaskUse(worn, sealed, percent)));
+        desk.out().println("Session %d: %s was worn.".formatted(id, worn));
+      }
+      return ExitCode.DONE;
+    }
+  }
+
+  @Command(
+      name = "remove",
+      description = "Takes out a record that was wrong, by its number in fit list.")
+  static final class Remove implements Callable<Integer> {
+    private final Desk desk;
+
+    @Parameters(paramLabel = "NUMBER", description = "The number of the record.")
+    private long id;
+
+    Remove(Desk desk) {
+      this.desk = desk;
+    }
+
+    @Override
+    public Integer call() {
+      try (Book book = desk.open()) {
+        FitReport report = new FitReport(GearCommand.allowed(), book.gear());
+        FitRecord wrong = book.fits().remove(id);
+        desk.out().println("Took out: " + report.line(wrong));
       }
       return ExitCode.DONE;
     }
@@ -258,7 +323,7 @@ final class FitCommand {
             () ->
                 records.isEmpty()
                     ? List.of("Nothing is on record yet. See: motebook fit --help")
-                    : records.stream().map(report::line).toList());
+                    : records.stream().map(report::numbered).toList());
       }
       return ExitCode.DONE;
     }

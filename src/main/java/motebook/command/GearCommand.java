@@ -17,6 +17,7 @@ import motebook.model.Text;
 import motebook.model.Upkeep;
 import motebook.reference.Masks;
 import motebook.reference.Reference;
+import motebook.report.Figures;
 import motebook.report.GearReport;
 import motebook.report.UpkeepReport;
 import picocli.CommandLine;
@@ -116,7 +117,10 @@ final class GearCommand {
 
   @Command(
       name = "change",
-      description = "Retires an element and puts a fresh one of the same kind in its place.")
+      description = {
+        "Retires an element and puts a fresh one of the same kind in its place. A change that was",
+        "forgotten is told with its day: the fresh one is worn until the next one on record."
+      })
   static final class ChangeIt implements Callable<Integer> {
     private final Desk desk;
 
@@ -126,6 +130,17 @@ final class GearCommand {
     @Option(names = "--on", paramLabel = "DATE", description = "When; today unless told.")
     private String on;
 
+    @Option(
+        names = "--at",
+        paramLabel = "HH:MM",
+        description = "Between the work of that day; before all of it unless told.")
+    private String at;
+
+    @Option(
+        names = "--single-use",
+        description = "From then on a fresh one each day, without a change being told.")
+    private boolean singleUse;
+
     ChangeIt(Desk desk) {
       this.desk = desk;
     }
@@ -133,13 +148,23 @@ final class GearCommand {
     @Override
     public Integer call() {
       try (Book book = desk.open()) {
-        Element fresh = book.rack().change(name, desk.date(on));
-        desk.out()
-            .println(
-                "Changed %s: a fresh one is on %s from %s."
-                    .formatted(fresh.name(), fresh.respirator(), fresh.from()));
+        int minute = at == null ? 0 : Times.minute("--at", at);
+        desk.out().println(told(book.rack().change(name, desk.date(on), minute, singleUse)));
       }
       return ExitCode.DONE;
+    }
+
+    private String told(Element fresh) {
+      String since = fresh.from() + (at == null ? "" : " at " + Figures.clock(fresh.fromMinute()));
+      String what = fresh.singleUse() ? "a fresh one each day" : "a fresh one";
+      return "Changed %s: ".formatted(fresh.name())
+          + fresh
+              .retired()
+              .map(
+                  end ->
+                      "%s was on %s from %s until %s (%s)."
+                          .formatted(what, fresh.respirator(), since, end.on(), end.why()))
+              .orElse("%s is on %s from %s.".formatted(what, fresh.respirator(), since));
     }
   }
 
@@ -160,6 +185,12 @@ final class GearCommand {
         description = "damaged, soiled, \"hard to breathe\", …")
     private String why;
 
+    @Option(
+        names = "--at",
+        paramLabel = "HH:MM",
+        description = "Of an element: from when on; today from now, else all of that day.")
+    private String at;
+
     Retire(Desk desk) {
       this.desk = desk;
     }
@@ -168,12 +199,20 @@ final class GearCommand {
     public Integer call() {
       LocalDate day = desk.date(on);
       try (Book book = desk.open()) {
-        Retirement end = new Retirement(day, why);
+        Retirement end = new Retirement(day, minute(day), why);
         book.retiring().retire(name, end);
         desk.out()
             .println("Retired %s on %s (%s).".formatted(Text.clean(name), end.on(), end.why()));
       }
       return ExitCode.DONE;
+    }
+
+    // what was done this morning was done with it on
+    private int minute(LocalDate day) {
+      if (at != null) {
+        return Times.minute("--at", at);
+      }
+      return day.equals(desk.today()) ? desk.minuteNow() : 0;
     }
   }
 

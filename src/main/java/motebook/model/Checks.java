@@ -1,6 +1,7 @@
 package motebook.model;
 
 import java.time.LocalDate;
+import java.util.Locale;
 
 /** The guards that the records of this package check themselves with. */
 final class Checks {
@@ -46,6 +47,18 @@ final class Checks {
     if (day.getYear() < 1900 || day.getYear() > 2199) {
       throw new Refusal("The date " + day + " is outside 1900 to 2199.");
     }
+  }
+
+  /**
+   * @throws Refusal unless it is a minute of a day, 0 to 1440
+   */
+  static void minute(int minute) {
+    within("minute of the day", minute, 0, 1440, "min");
+  }
+
+  /** A minute of a day as a time of day. */
+  static String time(int minute) {
+    return String.format(Locale.ROOT, "%02d:%02d", minute / 60, minute % 60);
   }
 
   /**

@@ -71,6 +71,7 @@ public final class GearReport {
             one.opened().isPresent()
                 ? ""
                 : one.sealedUntil().map(day -> "good until " + day).orElse(""),
+            one.singleUse() ? "a fresh one each day" : "",
             figure("at most ", one.limitHours(), " h"),
             figure("at most ", one.limitMg(), " mg"),
             figure("", one.carbonGrams(), " g of carbon"),
@@ -155,7 +156,15 @@ public final class GearReport {
             "sealed_until", one.sealedUntil().map(LocalDate::toString).orElse(null),
             "limit_hours", orNull(one.limitHours()),
             "limit_mg", orNull(one.limitMg()),
-            "carbon_g", orNull(one.carbonGrams())));
+            "carbon_g", orNull(one.carbonGrams()),
+            "worn_from_time", one.fromMinute() == 0 ? null : Figures.clock(one.fromMinute()),
+            "retired_time",
+                one.retired()
+                    .map(Retirement::minute)
+                    .filter(m -> m > 0)
+                    .map(Figures::clock)
+                    .orElse(null),
+            "single_use", one.singleUse()));
   }
 
   private static Map<String, Object> object(ShopFilter one, Gear gear) {

@@ -2,6 +2,8 @@ package motebook.screen;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.temporal.ChronoField;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -198,7 +200,8 @@ final class Keeping {
 
   Message damaged(Task.Damaged damaged) {
     LocalDate today = LocalDate.now(clock);
-    book.retiring().retire(damaged.element(), new Retirement(today, DAMAGED));
+    int now = LocalTime.now(clock).get(ChronoField.MINUTE_OF_DAY);
+    book.retiring().retire(damaged.element(), new Retirement(today, now, DAMAGED));
     return new Message.Settled(
         "Retired "
             + damaged.element()

@@ -294,6 +294,22 @@ class GearCommandTest {
         .endsWith("saccharin, not passed");
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "filtering facepiece FFP3, air-purifying, filtering facepiece",
+    "full mask P3, air-purifying, full facepiece",
+    "hood TH2, powered, helmet or hood"
+  })
+  void a_facepiece_may_be_called_with_the_rating_of_its_element(
+      String said, String kind, String facepiece) {
+    assertThat(
+            done(
+                "gear add respirator m --scheme uk --kind %s --facepiece \"%s\""
+                    .formatted(kind, said)))
+        .startsWith("Added m: " + facepiece);
+    refused("gear add respirator n --scheme uk --facepiece \"half mask P9\"", "assigns no factor");
+  }
+
   @Test
   void what_needs_no_seal_needs_no_fit_test() {
     done("gear add respirator hood --kind powered --facepiece hood");
@@ -312,10 +328,10 @@ class GearCommandTest {
     assertThat(done("fit list --person Ana"))
         .isEqualTo(
             """
-            2026-01-05  Ana  medical clearance
-            2026-02-01  Ana  hair under the seal, still there
-            2026-02-20  Ana  change of teeth: a new fit test is asked for
-            2026-03-01  Ana  training""");
+            1  2026-01-05  Ana  medical clearance
+               3  2026-02-01  Ana  hair under the seal, still there
+               4  2026-02-20  Ana  change of teeth: a new fit test is asked for
+               2  2026-03-01  Ana  training""");
     assertThat(done("fit hair --person Ana --to 2026-02-10"))
         .isEqualTo("Hair under the seal of Ana was there from 2026-02-01 to 2026-02-10.");
     done("fit hair --person Ana --from 2026-02-01 --to 2026-02-09");

@@ -214,10 +214,20 @@ class GearBookTest {
         "The book holds no respirator \"half mask\". It holds none yet; see: motebook gear add");
     book.rack().add(mask("half mask"));
     refuses(() -> book.rack().add(element("filters", "hood", MONDAY)), "It holds: half mask.");
-    book.retiring().retire("half mask", new Retirement(MONDAY, "damaged"));
+    LocalDate sunday = MONDAY.minusDays(1);
+    book.retiring().retire("half mask", new Retirement(sunday, "damaged"));
     refuses(
         () -> book.rack().add(element("filters", "half mask", MONDAY)),
-        "\"half mask\" was retired on 2026-03-02 already (damaged).");
+        "\"half mask\" was retired on 2026-03-01 already (damaged).");
+  }
+
+  @Test
+  void an_element_that_was_on_a_respirator_now_retired_goes_with_it() {
+    book.rack().add(mask("half mask"));
+    book.retiring().retire("half mask", new Retirement(MONDAY.minusDays(1), "damaged"));
+    Element late = book.rack().add(element("filters", "half mask", MONDAY.minusDays(3)));
+    assertThat(late.wornAt(MONDAY.minusDays(1), 600)).isTrue();
+    assertThat(late.wornAt(MONDAY, 0)).isFalse();
   }
 
   @Test
@@ -286,7 +296,7 @@ class GearBookTest {
     Gear gear = book.gear();
     assertThat(gear.respirators().get(0).retired()).contains(new Retirement(MONDAY, "perished"));
     assertThat(gear.elements().get(0).retired())
-        .contains(new Retirement(MONDAY, "with its respirator"));
+        .contains(new Retirement(MONDAY, 24 * 60, "with its respirator"));
     refuses(
         () -> book.retiring().retire("half mask", new Retirement(MONDAY, "again")),
         "was retired on 2026-03-02 already (perished)");
