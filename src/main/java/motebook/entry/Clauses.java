@@ -108,7 +108,9 @@ final class Clauses {
     }
     // A name may begin like a word that says nothing, so both ways are tried.
     if (nameFrom > from && Fillers.at(line, nameFrom)) {
-      named(slot, from, nameFrom + 1, continues, phrases);
+      List<Phrase> behind = new ArrayList<>();
+      named(slot, from, nameFrom + 1, continues, behind);
+      behind.forEach(phrase -> phrases.add(phrase.dearer()));
     }
   }
 
@@ -168,7 +170,9 @@ final class Clauses {
 
   private void worn(int from, int nameFrom, List<Phrase> phrases) {
     if (Fillers.at(line, nameFrom)) {
-      worn(from, nameFrom + 1, phrases);
+      List<Phrase> behind = new ArrayList<>();
+      worn(from, nameFrom + 1, behind);
+      behind.forEach(phrase -> phrases.add(phrase.dearer()));
     }
     for (Vocabulary.Match match : names.of(Slot.MASK).at(line, nameFrom)) {
       if (match.unique()) {
