@@ -14,6 +14,7 @@ import java.util.List;
  */
 record Phrase(Said said, int from, int nameFrom, int to, int cost, boolean continues) {
   static final int WHOLE_NAME = 1;
+  static final int FILLER = 20;
   static final int SHORTENED = 101;
   static final int WRONG = 10_000;
   static final int NO_OPERATION = 30_000;
@@ -22,6 +23,11 @@ record Phrase(Said said, int from, int nameFrom, int to, int cost, boolean conti
 
   boolean faulty() {
     return said instanceof Said.Fault;
+  }
+
+  /** The same at a little more: a name said in full goes before one behind a word passed by. */
+  Phrase dearer() {
+    return new Phrase(said, from, nameFrom, to, cost + 1, continues);
   }
 
   /** The same words as a slot said once too often. */
