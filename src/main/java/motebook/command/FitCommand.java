@@ -193,7 +193,7 @@ final class FitCommand {
           .orElseThrow(
               () ->
                   new Refusal(
-                      "\"%s\" is no change that is kept: say weight (or how much, like 25lb or 11kg), dental or face."
+                      "\"%s\" is no change that is kept: say weight, dental, face, or how much was lost, like 25lb or 11kg."
                           .formatted(Text.clean(what))));
     }
   }

@@ -320,7 +320,7 @@ class GearCommandTest {
   void losing_less_asks_for_none() {
     refused("fit change --what 19lb", "19lb is less than the 20 lb (9 kg)");
     refused("fit change --what 8.9kg", "less than the 20 lb (9 kg)");
-    refused("fit change --what beard", "say weight (or how much, like 25lb or 11kg), dental or");
+    refused("fit change --what beard", "say weight, dental, face, or how much was lost, like 25lb");
     assertThat(done("fit change --what teeth")).contains("change of teeth: a new fit test");
   }
 

@@ -225,8 +225,7 @@ class SpokenLineTest {
 
   @Test
   void a_name_said_in_full_goes_before_a_name_behind_a_word_that_says_nothing() {
-    assertThat(
-            SpokenLine.read("9m assembly wearing a hood", Scenes.masks("a hood", "hood")).mask())
+    assertThat(SpokenLine.read("9m assembly wearing a hood", Scenes.masks("a hood", "hood")).mask())
         .contains(new MaskUse("a hood", false, 100));
   }
 
