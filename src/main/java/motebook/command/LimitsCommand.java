@@ -84,7 +84,11 @@ final class LimitsCommand {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  @Command(name = "use", description = "Chooses the set that every day is held against.")
+  @Command(
+      name = "use",
+      description =
+          "Chooses the set that every day is held against; motebook limits list tells what each"
+              + " comes to.")
   static final class Use implements Callable<Integer> {
     private final Desk desk;
 

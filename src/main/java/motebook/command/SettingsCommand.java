@@ -2,6 +2,7 @@ package motebook.command;
 
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import motebook.desk.Choice;
 import motebook.desk.Choices;
 import motebook.journal.Book;
@@ -97,13 +98,16 @@ final class SettingsCommand implements Callable<Integer> {
   private static List<String> changed(Choice choice, Settings before, Settings after) {
     String now = choice.told(after);
     String was = choice.told(before);
-    return List.of(
+    String told =
         choice.key()
             + ": "
             + now
             + (now.equals(was) ? ", as it was" : ", was " + was)
             + " ("
             + choice.what()
-            + ")");
+            + ")";
+    return Stream.concat(
+            Stream.of(told), SettingsReport.figures(choice, after).stream().map("  "::concat))
+        .toList();
   }
 }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import motebook.entry.NearMiss;
 import motebook.journal.Settings;
 import motebook.model.OwnFigure;
@@ -150,7 +151,9 @@ public final class Choices {
           "There is no set of limits \""
               + Text.clean(said)
               + "\". There are: "
-              + String.join(", ", sets)
+              + sets.stream()
+                  .map(set -> set + " (" + LimitFigures.of(set) + ")")
+                  .collect(Collectors.joining(", "))
               + ".");
     }
     return key;

@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Map;
 import motebook.desk.Choice;
 import motebook.desk.Choices;
+import motebook.desk.LimitFigures;
 import motebook.journal.Settings;
 
 /** The owner's choices as text and as JSON. */
 public final class SettingsReport {
+  private static final String LIMITS = "limits";
   private static final String COMMAND = "motebook settings ";
 
   private SettingsReport() {}
@@ -23,6 +25,7 @@ public final class SettingsReport {
       String mark = choice.changed(settings) ? "* " : "  ";
       String key = choice.key() + " ".repeat(keys - choice.key().length());
       lines.add(mark + key + "  " + choice.told(settings) + "  (" + choice.what() + ")");
+      figures(choice, settings).forEach(f -> lines.add(" ".repeat(keys + 4) + f));
     }
     lines.add("More of one: motebook settings KEY. Change it: motebook settings KEY VALUE,");
     lines.add("or back to what is shipped: motebook settings KEY --default");
@@ -33,13 +36,30 @@ public final class SettingsReport {
   public static List<String> lines(Choice choice, Settings settings) {
     List<String> lines = new ArrayList<>();
     lines.add(choice.key() + ": " + choice.told(settings) + " (" + choice.what() + ")");
+    figures(choice, settings).forEach(figure -> lines.add("          " + figure));
     choice.shipped().ifPresent(value -> lines.add("shipped   " + choice.withUnit(value)));
-    lines.add("allowed   " + choice.allowed());
+    lines.addAll(allowed(choice));
     if (!choice.basis().isEmpty()) {
       lines.add("basis     " + choice.basis());
     }
     lines.add("change    " + COMMAND + choice.key() + " VALUE");
     return lines;
+  }
+
+  /** What the chosen limits come to; nothing for what tells its value itself. */
+  public static List<String> figures(Choice choice, Settings settings) {
+    return choice.key().equals(LIMITS)
+        ? Arrays.asList(LimitFigures.of(choice.told(settings)).split("; ", -1))
+        : List.of();
+  }
+
+  private static List<String> allowed(Choice choice) {
+    if (!choice.key().equals(LIMITS)) {
+      return List.of("allowed   " + choice.allowed());
+    }
+    return choice.offered().stream()
+        .map(set -> String.format("allowed   %-13s  %s", set, LimitFigures.of(set)))
+        .toList();
   }
 
   /** All of them. */

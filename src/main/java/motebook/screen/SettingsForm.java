@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import motebook.desk.Choice;
 import motebook.desk.Choices;
+import motebook.desk.LimitFigures;
 import motebook.journal.Book;
 import motebook.journal.Settings;
 import motebook.model.Place;
@@ -80,11 +81,12 @@ final class SettingsForm {
     return List.of(
         field("person", "your name", "as you want to be called here", settings.person(), List.of()),
         field(
-            "limits",
-            "limits",
-            "the limits that apply to you, or that you choose",
-            settings.limitSet(),
-            Choices.of("limits").offered()),
+                "limits",
+                "limits",
+                "the limits that apply to you, or that you choose",
+                settings.limitSet(),
+                Choices.of("limits").offered())
+            .telling(LimitFigures.on(LocalDate.now(clock))),
         field(
             "units",
             "units",

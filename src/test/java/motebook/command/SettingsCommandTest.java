@@ -50,6 +50,19 @@ class SettingsCommandTest {
   }
 
   @Test
+  void limits_are_told_with_their_figures_wherever_they_are_chosen() {
+    assertThat(said("settings").lines())
+        .contains(
+            " ".repeat(29) + "1 mg/m³ inhalable, most woods", " ".repeat(29) + "0.5 red cedar");
+    assertThat(said("settings limits"))
+        .contains("          1 mg/m³ inhalable, most woods\n")
+        .contains("allowed   niosh          1 mg/m³ total, all wood\n");
+    assertThat(said("settings limits niosh"))
+        .contains("limits: niosh, was acgih")
+        .contains("  1 mg/m³ total, all wood\n");
+  }
+
+  @Test
   void a_changed_choice_is_marked_told_and_undone() {
     assertThat(said("settings opened-gas-months 3"))
         .isEqualTo(

@@ -75,6 +75,11 @@ class GoldenScreenTest {
               }),
           new Scene("first-run", Pilot::openFresh),
           new Scene(
+              "first-run-limits",
+              pilot -> {
+                pilot.openFresh().press("Down", "Right");
+              }),
+          new Scene(
               "week",
               pilot -> {
                 ShopWeeks.log(pilot);

@@ -209,4 +209,15 @@ class NewcomerTest {
     pilot.press("Escape");
     assertThat(pilot.state().focus()).isEqualTo(Focus.LINE);
   }
+
+  @Test
+  void a_set_of_limits_is_chosen_by_its_figures() {
+    pilot.press("o", "Down");
+    assertThat(pilot.screen()).contains("acgih  1 mg/m³ inhalable, most woods; 0.5 red cedar");
+    pilot.press("Right");
+    assertThat(pilot.screen()).contains("niosh  1 mg/m³ total, all wood");
+    pilot.resize(120, 40);
+    assertThat(pilot.screen().lines())
+        .anyMatch(line -> line.matches(" +osha +15 mg/m³ total, all wood; 5 mg/m³ respirable, .*"));
+  }
 }

@@ -140,7 +140,7 @@ public final class Aloud {
   private static List<String> field(Form form) {
     List<String> lines = new ArrayList<>();
     var field = form.field();
-    String holds = field.text().isEmpty() ? "empty" : field.text();
+    String holds = field.text().isEmpty() ? "empty" : field.told(field.text());
     lines.add(
         "Field "
             + (form.at() + 1)
@@ -154,7 +154,9 @@ public final class Aloud {
             + field.hint()
             + ")");
     if (!field.choices().isEmpty()) {
-      lines.add("Choices: " + String.join(", ", field.choices()));
+      String between = field.told().isEmpty() ? ", " : "; ";
+      lines.add(
+          "Choices: " + String.join(between, field.choices().stream().map(field::told).toList()));
     }
     return lines;
   }

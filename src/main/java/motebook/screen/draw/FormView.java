@@ -8,6 +8,7 @@ import motebook.screen.state.State;
 /** A form: a window of its fields, what may stand in the one that is typed in, what it says. */
 final class FormView {
   private static final int VALUE = 19;
+  private static final int LEAST_LISTED = 3;
 
   private final Canvas canvas;
   private final State state;
@@ -25,7 +26,12 @@ final class FormView {
     List<Told.Part> told = told();
     int bottom = keys - 1 - Math.min(told.size(), canvas.rows() >= 20 ? 4 : 1);
     int fields = fields(1 + intro(), bottom - 1);
-    hint(Math.min(fields, bottom - 1));
+    int hint = Math.min(fields, bottom - 1);
+    boolean listed = !form.field().told().isEmpty() && bottom - hint > LEAST_LISTED;
+    hint(hint, listed);
+    if (listed) {
+      listed(hint + 1, bottom, form.field());
+    }
     for (int row = bottom; row < keys - 1 && row - bottom < told.size(); row++) {
       Told.Part part = told.get(row - bottom);
       canvas.fitted(row + 1, 1, canvas.columns() - 1, part.text(), part.role());
@@ -80,6 +86,10 @@ final class FormView {
     int end = canvas.columns() - 1;
     String text = field.line().text();
     int behind = canvas.fitted(row, VALUE, end, text, role(field, here));
+    String more = field.told().getOrDefault(field.text(), "");
+    if (!more.isEmpty()) {
+      canvas.fitted(row, behind + 2, end, more, Role.QUIET);
+    }
     if (here) {
       canvas.caret(Math.min(behind, end), row);
     }
@@ -91,9 +101,28 @@ final class FormView {
     return replaced ? Role.CHOSEN : here ? Role.TYPED : Role.PLAIN;
   }
 
-  private void hint(int row) {
+  /** The choices around the one that stands in the field, with what is told of each. */
+  private void listed(int top, int end, Field field) {
+    int chosen = Math.max(0, field.choices().indexOf(field.text()));
+    Listing.draw(
+        top,
+        end,
+        field.choices().size(),
+        chosen,
+        (row, index) -> {
+          String choice = field.choices().get(index);
+          String told = field.told().getOrDefault(choice, "");
+          Role role = index == chosen ? Role.CHOSEN : Role.QUIET;
+          canvas.text(row, 3, index == chosen ? ">" : " ", Role.KEY);
+          canvas.fitted(row, 5, VALUE - 1, choice, role);
+          canvas.fitted(row, VALUE, canvas.columns() - 1, told, Role.QUIET);
+        });
+  }
+
+  private void hint(int row, boolean listedBelow) {
     Field field = form.field();
-    List<String> offers = field.offers();
+    List<String> offers =
+        listedBelow ? List.of() : field.offers().stream().map(field::told).toList();
     String choices =
         offers.isEmpty() ? "" : canvas.glyph("  → ", "  > ") + String.join(", ", offers);
     canvas.fitted(row, 3, canvas.columns() - 1, field.hint() + choices, Role.QUIET);

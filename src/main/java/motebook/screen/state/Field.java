@@ -2,6 +2,7 @@ package motebook.screen.state;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /**
  * One field of a form.
@@ -12,13 +13,37 @@ import java.util.Locale;
  * @param lead the word that joins it to a spoken line; empty for none
  * @param line what stands in it
  * @param choices what it can be, where that is a matter of choosing
+ * @param told what is to be told of a choice beside its name, by the choice
  */
 public record Field(
-    String key, String label, String hint, String lead, Line line, List<String> choices) {
+    String key,
+    String label,
+    String hint,
+    String lead,
+    Line line,
+    List<String> choices,
+    Map<String, String> told) {
   private static final String JOINT = " and ";
 
   public Field {
     choices = List.copyOf(choices);
+    told = Map.copyOf(told);
+  }
+
+  /** A field whose choices say all by their names. */
+  public Field(
+      String key, String label, String hint, String lead, Line line, List<String> choices) {
+    this(key, label, hint, lead, line, choices, Map.of());
+  }
+
+  /** The same, telling more of its choices. */
+  public Field telling(Map<String, String> more) {
+    return new Field(key, label, hint, lead, line, choices, more);
+  }
+
+  /** A choice with what is told of it; another text as it stands. */
+  public String told(String choice) {
+    return told.containsKey(choice) ? choice + "  " + told.get(choice) : choice;
   }
 
   /** What stands in it, without the spaces at its ends. */
@@ -37,11 +62,11 @@ public record Field(
   }
 
   Field with(Line other) {
-    return new Field(key, label, hint, lead, other, choices);
+    return new Field(key, label, hint, lead, other, choices, told);
   }
 
   Field offering(List<String> other) {
-    return new Field(key, label, hint, lead, line, other);
+    return new Field(key, label, hint, lead, line, other, told);
   }
 
   /** Whether several choices may stand in it. */
