@@ -11,13 +11,13 @@ import motebook.desk.Allowed;
 import motebook.journal.Book;
 import motebook.model.Element;
 import motebook.model.Gear;
+import motebook.model.MinuteOfDay;
 import motebook.model.Refusal;
 import motebook.model.Retirement;
 import motebook.model.Text;
 import motebook.model.Upkeep;
 import motebook.reference.Masks;
 import motebook.reference.Reference;
-import motebook.report.Figures;
 import motebook.report.GearReport;
 import motebook.report.UpkeepReport;
 import picocli.CommandLine;
@@ -155,7 +155,8 @@ final class GearCommand {
     }
 
     private String told(Element fresh) {
-      String since = fresh.from() + (at == null ? "" : " at " + Figures.clock(fresh.fromMinute()));
+      String since =
+          fresh.from() + (at == null ? "" : " at " + MinuteOfDay.told(fresh.fromMinute()));
       String what = fresh.singleUse() ? "a fresh one each day" : "a fresh one";
       return "Changed %s: ".formatted(fresh.name())
           + fresh

@@ -3,10 +3,10 @@ package motebook.desk;
 import static motebook.model.ShellWord.quoted;
 
 import java.time.LocalDate;
-import java.util.Locale;
 import java.util.Optional;
 import motebook.model.FitRecord;
 import motebook.model.Gear;
+import motebook.model.MinuteOfDay;
 import motebook.model.Text;
 
 /** The commands that settle what is due and mend what is refused, as a person types them. */
@@ -78,8 +78,7 @@ final class Settle {
 
   /** The same at a minute of the day: the work before it stays with the one taken off. */
   static String change(String element, LocalDate on, int minute) {
-    return change(element, on)
-        + String.format(Locale.ROOT, " --at %02d:%02d", minute / 60, minute % 60);
+    return change(element, on) + " --at " + MinuteOfDay.told(minute);
   }
 
   static String retire(String name) {

@@ -4,7 +4,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoField;
-import java.util.Locale;
+import motebook.model.MinuteOfDay;
 import motebook.model.Refusal;
 
 /** Sees to it that what is told as done has been done. */
@@ -25,12 +25,12 @@ final class Today {
     if (day.atStartOfDay().plusMinutes(minute).isAfter(now)) {
       throw new Refusal(
           "Nothing can have been %s at %s on %s: it is %s. Give now or an earlier time."
-              .formatted(what, hour(minute), day, hour(now.get(ChronoField.MINUTE_OF_DAY))));
+              .formatted(
+                  what,
+                  MinuteOfDay.told(minute),
+                  day,
+                  MinuteOfDay.told(now.get(ChronoField.MINUTE_OF_DAY))));
     }
-  }
-
-  private static String hour(int minute) {
-    return String.format(Locale.ROOT, "%02d:%02d", minute / 60, minute % 60);
   }
 
   /** The same of a whole day. */

@@ -1,7 +1,6 @@
 package motebook.model;
 
 import java.time.LocalDate;
-import java.util.Locale;
 
 /** The guards that the records of this package check themselves with. */
 final class Checks {
@@ -54,11 +53,6 @@ final class Checks {
    */
   static void minute(int minute) {
     within("minute of the day", minute, 0, 1440, "min");
-  }
-
-  /** A minute of a day as a time of day. */
-  static String time(int minute) {
-    return String.format(Locale.ROOT, "%02d:%02d", minute / 60, minute % 60);
   }
 
   /**

@@ -111,7 +111,7 @@ public record Element(
     if (retired.filter(end -> end.on().equals(from) && end.minute() < fromMinute).isPresent()) {
       throw new Refusal(
           "\"%s\" was put on at %s on %s, so it cannot be taken off before that."
-              .formatted(name, Checks.time(fromMinute), from));
+              .formatted(name, MinuteOfDay.told(fromMinute), from));
     }
   }
 

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import motebook.desk.Allowed;
 import motebook.model.Element;
 import motebook.model.Gear;
+import motebook.model.MinuteOfDay;
 import motebook.model.Respirator;
 import motebook.model.Retirement;
 import motebook.model.ShopFilter;
@@ -157,12 +158,12 @@ public final class GearReport {
             "limit_hours", orNull(one.limitHours()),
             "limit_mg", orNull(one.limitMg()),
             "carbon_g", orNull(one.carbonGrams()),
-            "worn_from_time", one.fromMinute() == 0 ? null : Figures.clock(one.fromMinute()),
+            "worn_from_time", one.fromMinute() == 0 ? null : MinuteOfDay.told(one.fromMinute()),
             "retired_time",
                 one.retired()
                     .map(Retirement::minute)
                     .filter(m -> m > 0)
-                    .map(Figures::clock)
+                    .map(MinuteOfDay::told)
                     .orElse(null),
             "single_use", one.singleUse()));
   }
