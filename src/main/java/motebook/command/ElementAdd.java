@@ -92,10 +92,7 @@ final class ElementAdd implements Callable<Integer> {
   public Integer call() {
     Allowed allowed = GearCommand.allowed();
     try (Book book = desk.open()) {
-      Respirator mask =
-          opened == null && from == null
-              ? book.rack().respirator(respirator)
-              : book.rack().respirator(respirator, first());
+      Respirator mask = book.rack().respirator(respirator, first());
       String key = allowed.elementClass(mask, elementClass).key();
       Element added = book.rack().add(element(mask, key));
       String told = new GearReport(allowed).told(added);

@@ -59,9 +59,7 @@ final class Elements {
     return gear.respirators().stream()
         .filter(one -> one.retired().isEmpty() && suppliesAir(one))
         .findFirst()
-        .map(
-            one ->
-                "If " + one.name() + " was worn, say so: " + Settle.wore(session.id(), one.name()))
+        .map(one -> Settle.ifWorn(session.id(), one.name()))
         .orElseGet(
             () -> "If supplied air was worn, or will be, add it: " + Settle.addSuppliedAir(gear));
   }

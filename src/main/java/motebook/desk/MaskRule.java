@@ -153,12 +153,7 @@ final class MaskRule implements CreditRule {
       return gear.respirators().stream()
           .filter(one -> one.retired().isEmpty() && one.isFor(work.person()))
           .findFirst()
-          .map(
-              one ->
-                  "If "
-                      + one.name()
-                      + " was worn, say so: "
-                      + Settle.wore(session.id(), one.name()));
+          .map(one -> Settle.ifWorn(session.id(), one.name()));
     }
 
     private Optional<Objection> unchecked() {

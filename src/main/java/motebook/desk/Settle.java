@@ -32,8 +32,10 @@ final class Settle {
         + " --kind \"supplied air, continuous flow\" --scheme osha";
   }
 
-  static String wore(long session, String respirator) {
-    return FIT + "wore " + session + " " + quoted(respirator);
+  /** That another respirator was worn in a session than is said, as a sentence. */
+  static String ifWorn(long session, String respirator) {
+    return "If %s was worn, say so: %swore %d %s"
+        .formatted(respirator, FIT, session, quoted(respirator));
   }
 
   static String remove(FitRecord record) {
