@@ -3,6 +3,7 @@ package motebook.entry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -108,10 +109,15 @@ final class Clauses {
     }
     // A name may begin like a word that says nothing, so both ways are tried.
     if (nameFrom > from && Fillers.at(line, nameFrom)) {
-      List<Phrase> behind = new ArrayList<>();
-      named(slot, from, nameFrom + 1, continues, behind);
-      behind.forEach(phrase -> phrases.add(phrase.dearer()));
+      dearer(behind -> named(slot, from, nameFrom + 1, continues, behind), phrases);
     }
+  }
+
+  // A name said in full goes before one behind a word that was passed by.
+  private static void dearer(Consumer<List<Phrase>> found, List<Phrase> phrases) {
+    List<Phrase> behind = new ArrayList<>();
+    found.accept(behind);
+    behind.forEach(phrase -> phrases.add(phrase.dearer()));
   }
 
   private static Phrase named(
@@ -170,9 +176,7 @@ final class Clauses {
 
   private void worn(int from, int nameFrom, List<Phrase> phrases) {
     if (Fillers.at(line, nameFrom)) {
-      List<Phrase> behind = new ArrayList<>();
-      worn(from, nameFrom + 1, behind);
-      behind.forEach(phrase -> phrases.add(phrase.dearer()));
+      dearer(behind -> worn(from, nameFrom + 1, behind), phrases);
     }
     for (Vocabulary.Match match : names.of(Slot.MASK).at(line, nameFrom)) {
       if (match.unique()) {
