@@ -13,6 +13,7 @@ import motebook.desk.Ledger;
 import motebook.entry.Days;
 import motebook.entry.Scene;
 import motebook.journal.Book;
+import motebook.journal.Changes;
 import motebook.model.Person;
 import motebook.model.Refusal;
 import motebook.model.Text;
@@ -80,7 +81,7 @@ final class Desk {
 
   /** What went wrong beside the last change, such as a daily copy that could not be made. */
   Optional<String> warning() {
-    return opened.flatMap(Book::warning);
+    return opened.map(Book::changes).flatMap(Changes::warning);
   }
 
   Color color() {
@@ -127,8 +128,8 @@ final class Desk {
         LocalDateTime.now(clock()),
         book.settings().person(),
         book.settings().place(),
-        book.people(),
-        book::places,
+        book.premises().people(),
+        book.premises()::places,
         book.rack().respiratorNames(),
         Reference.shipped(),
         new Ledger(book)::finishes);
@@ -139,7 +140,7 @@ final class Desk {
     if (given == null) {
       return book.settings().person();
     }
-    List<Person> people = book.people();
+    List<Person> people = book.premises().people();
     return people.stream()
         .map(Person::name)
         .filter(name -> Text.folded(name).equals(Text.folded(given)))

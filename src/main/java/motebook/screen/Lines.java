@@ -54,8 +54,8 @@ final class Lines {
         LocalDateTime.now(clock),
         person.isEmpty() ? settings.person() : person,
         settings.place(),
-        book.people(),
-        book::places,
+        book.premises().people(),
+        book.premises()::places,
         book.rack().respiratorNames(),
         Reference.shipped(),
         ledger::finishes);

@@ -44,7 +44,7 @@ class GearBookTest {
   @BeforeEach
   void open() {
     book = Shop.open(folder);
-    book.addPerson("Ana");
+    book.premises().addPerson("Ana");
   }
 
   @AfterEach
@@ -163,7 +163,7 @@ class GearBookTest {
             new FaceChange(6, "Ana", MONDAY, FaceChange.What.DENTAL));
     records.forEach(book.fits()::note);
     assertThat(book.gear().fit()).isEqualTo(records);
-    book.renamePerson("Ana", "Anna");
+    book.premises().renamePerson("Ana", "Anna");
     assertThat(book.gear().fitTests("Anna", "half mask")).hasSize(2);
   }
 
@@ -180,7 +180,7 @@ class GearBookTest {
         .extracting(Element::retired)
         .containsExactly(
             Optional.of(new Retirement(MONDAY.minusDays(2), "changed")), Optional.empty());
-    book.undo();
+    book.changes().undo();
     assertThat(book.gear().elements()).hasSize(1);
     assertThat(book.gear().element("filters").orElseThrow().opened()).contains(MONDAY.minusDays(9));
   }
@@ -331,8 +331,8 @@ class GearBookTest {
     assertThat(book.retiring().delete("half mask", MONDAY)).isTrue();
     assertThat(book.retiring().delete("bag", MONDAY)).isTrue();
     assertThat(book.gear()).isEqualTo(Gear.NONE);
-    book.undo();
-    book.undo();
+    book.changes().undo();
+    book.changes().undo();
     assertThat(book.gear().respirator("half mask").orElseThrow().people()).containsExactly("Ana");
   }
 
@@ -384,7 +384,7 @@ class GearBookTest {
     assertThat(book.gear().fit(Hair.class, "Ana"))
         .extracting(Hair::to)
         .containsExactly(Optional.of(MONDAY.minusDays(1)));
-    book.undo();
+    book.changes().undo();
     assertThat(book.gear().hairOn("Ana", MONDAY)).isTrue();
   }
 }

@@ -54,7 +54,8 @@ class NewcomerTest {
   void what_is_typed_into_a_field_just_gone_to_takes_the_place_of_what_stood_there() {
     pilot.press("o", "Down", "Down", "Down").type("70").press("Enter");
     assertThat(words()).contains("Changed: shop");
-    Indoors shop = (Indoors) pilot.book().place("shop", TODAY).orElseThrow().surroundings();
+    Indoors shop =
+        (Indoors) pilot.book().premises().place("shop", TODAY).orElseThrow().surroundings();
     assertThat(shop.volumeM3()).isEqualTo(70);
   }
 
