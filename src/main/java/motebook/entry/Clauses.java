@@ -62,7 +62,10 @@ final class Clauses {
         named(Slot.MATERIAL, index, index + 1, false, phrases);
         wholeOperation(index, phrases);
       }
-      case "with" -> named(Slot.CONTROL, index, index + 1, false, phrases);
+      case "with" -> {
+        named(Slot.CONTROL, index, index + 1, false, phrases);
+        amount(index, index + 1, false, phrases);
+      }
       case "and" -> {
         named(Slot.CONTROL, index, past("with", index + 1), true, phrases);
         amount(index, index + 1, true, phrases);

@@ -87,7 +87,16 @@ final class Lines {
     Reading reading =
         reading(
             line.text(), completions, Optional.empty(), () -> SpokenLine.read(line.text(), scene));
-    return new Message.LineRead(offeringTime(reading, scene));
+    return new Message.LineRead(offeringWood(offeringTime(reading, scene), scene));
+  }
+
+  /** Where a wood has no figures of its own, the line with what stands for it comes first. */
+  private static Reading offeringWood(Reading reading, Scene scene) {
+    return reading
+        .fault()
+        .flatMap(fault -> SpokenLine.withKnownWood(reading.text(), scene))
+        .map(reading::offering)
+        .orElse(reading);
   }
 
   /** Where the work would overlap other work, the line at a time that is free comes first. */

@@ -221,4 +221,13 @@ class NewcomerTest {
     assertThat(pilot.screen().lines())
         .anyMatch(line -> line.matches(" +osha +15 mg/m³ total, all wood; 5 mg/m³ respirable, .*"));
   }
+
+  @Test
+  void a_wood_without_figures_is_replaced_by_what_stands_for_it_with_one_key() {
+    pilot.type("40m table saw of walnut at 9:00");
+    assertThat(pilot.screen())
+        .contains("There is no material \"walnut\"; hardwood stands for it", "[Tab: hardwood");
+    pilot.press("Tab");
+    assertThat(pilot.screen()).contains("table saw of hardwood", "at 09:00", "day outside about");
+  }
 }
