@@ -130,7 +130,8 @@ VALUES (?, ?, (SELECT id FROM person WHERE name = ?));
 -- name: export-elements
 SELECT
   element.id, element.name, respirator.name, class, is_pair, worn_from, opened, sealed_until,
-  limit_hours, limit_mg, carbon_g, element.retired_on, element.retired_why
+  limit_hours, limit_mg, carbon_g, element.retired_on, element.retired_why, worn_from_minute,
+  retired_minute, is_single_use
 FROM element
 JOIN respirator ON respirator.id = respirator_id
 ORDER BY element.id;
@@ -138,8 +139,9 @@ ORDER BY element.id;
 -- name: import-elements
 INSERT INTO element (
   id, name, respirator_id, class, is_pair, worn_from, opened, sealed_until, limit_hours, limit_mg,
-  carbon_g, retired_on, retired_why, folded)
-VALUES (?, ?, (SELECT id FROM respirator WHERE name = ?), ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?);
+  carbon_g, retired_on, retired_why, worn_from_minute, retired_minute, is_single_use, folded)
+VALUES (
+  ?, ?, (SELECT id FROM respirator WHERE name = ?), ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?);
 
 -- name: export-shop-filters
 SELECT

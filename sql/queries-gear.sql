@@ -40,18 +40,21 @@ UPDATE element SET
   class = ?1 ->> 'class', is_pair = ?1 ->> 'is_pair', worn_from = ?1 ->> 'worn_from',
   opened = ?1 ->> 'opened', sealed_until = ?1 ->> 'sealed_until',
   limit_hours = ?1 ->> 'limit_hours', limit_mg = ?1 ->> 'limit_mg', carbon_g = ?1 ->> 'carbon_g',
-  retired_on = ?1 ->> 'retired_on', retired_why = ?1 ->> 'retired_why'
+  worn_from_minute = ?1 ->> 'worn_from_minute', is_single_use = ?1 ->> 'is_single_use',
+  retired_on = ?1 ->> 'retired_on', retired_minute = ?1 ->> 'retired_minute',
+  retired_why = ?1 ->> 'retired_why'
 WHERE id = ?1 ->> 'id';
 
 -- name: restore-deleted-element
 INSERT INTO element (
   id, name, folded, respirator_id, class, is_pair, worn_from, opened, sealed_until, limit_hours,
-  limit_mg, carbon_g, retired_on, retired_why)
+  limit_mg, carbon_g, retired_on, retired_why, worn_from_minute, retired_minute, is_single_use)
 SELECT
   ?1 ->> 'id', ?1 ->> 'name', ?1 ->> 'folded', ?1 ->> 'respirator_id', ?1 ->> 'class',
   ?1 ->> 'is_pair', ?1 ->> 'worn_from', ?1 ->> 'opened', ?1 ->> 'sealed_until',
   ?1 ->> 'limit_hours', ?1 ->> 'limit_mg', ?1 ->> 'carbon_g', ?1 ->> 'retired_on',
-  ?1 ->> 'retired_why';
+  ?1 ->> 'retired_why', ?1 ->> 'worn_from_minute', ?1 ->> 'retired_minute',
+  ?1 ->> 'is_single_use';
 
 -- name: restore-inserted-shop_filter
 DELETE FROM shop_filter WHERE id = ?1 ->> 'id';
@@ -160,14 +163,14 @@ ORDER BY element.id;
 -- name: element-insert
 INSERT INTO element (
   respirator_id, name, folded, class, is_pair, worn_from, opened, sealed_until, limit_hours,
-  limit_mg, carbon_g)
-VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id;
+  limit_mg, carbon_g, worn_from_minute, is_single_use, retired_on, retired_minute, retired_why)
+VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING id;
 
 -- name: element-open
 UPDATE element SET worn_from = ?2, opened = ?2 WHERE id = ?1;
 
 -- name: element-retire
-UPDATE element SET retired_on = ?2, retired_why = ?3 WHERE id = ?1;
+UPDATE element SET retired_on = ?2, retired_minute = ?3, retired_why = ?4 WHERE id = ?1;
 
 -- name: element-delete
 DELETE FROM element WHERE id = ?;
@@ -225,6 +228,12 @@ SELECT fit_record_id, factor FROM fit_exercise ORDER BY fit_record_id, position;
 -- name: fit-record-insert
 INSERT INTO fit_record (kind, person_id, date, respirator_id, agent, passed, until, changed)
 VALUES (?, ?, ?, ?, ?, ?, ?, ?) RETURNING id;
+
+-- name: fit-exercises-delete
+DELETE FROM fit_exercise WHERE fit_record_id = ?;
+
+-- name: fit-record-delete
+DELETE FROM fit_record WHERE id = ?;
 
 -- name: fit-exercise-insert
 INSERT INTO fit_exercise (fit_record_id, position, factor) VALUES (?, ?, ?);

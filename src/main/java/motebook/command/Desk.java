@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.temporal.ChronoField;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -12,6 +13,7 @@ import motebook.desk.Ledger;
 import motebook.entry.Days;
 import motebook.entry.Scene;
 import motebook.journal.Book;
+import motebook.journal.Changes;
 import motebook.model.Person;
 import motebook.model.Refusal;
 import motebook.model.Text;
@@ -79,7 +81,7 @@ final class Desk {
 
   /** What went wrong beside the last change, such as a daily copy that could not be made. */
   Optional<String> warning() {
-    return opened.flatMap(Book::warning);
+    return opened.map(Book::changes).flatMap(Changes::warning);
   }
 
   Color color() {
@@ -102,6 +104,11 @@ final class Desk {
     return LocalDate.now(clock());
   }
 
+  /** The minute of today that it is. */
+  int minuteNow() {
+    return LocalDateTime.now(clock()).get(ChronoField.MINUTE_OF_DAY);
+  }
+
   /** A date as a person gives it; today where none is given. */
   LocalDate date(String given) {
     if (given == null) {
@@ -121,8 +128,8 @@ final class Desk {
         LocalDateTime.now(clock()),
         book.settings().person(),
         book.settings().place(),
-        book.people(),
-        book::places,
+        book.premises().people(),
+        book.premises()::places,
         book.rack().respiratorNames(),
         Reference.shipped(),
         new Ledger(book)::finishes);
@@ -133,7 +140,7 @@ final class Desk {
     if (given == null) {
       return book.settings().person();
     }
-    List<Person> people = book.people();
+    List<Person> people = book.premises().people();
     return people.stream()
         .map(Person::name)
         .filter(name -> Text.folded(name).equals(Text.folded(given)))

@@ -7,6 +7,7 @@ import motebook.desk.Allowed;
 import motebook.journal.Book;
 import motebook.model.Element;
 import motebook.model.Respirator;
+import motebook.model.Retirement;
 import motebook.report.GearReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -42,6 +43,11 @@ final class ElementAdd implements Callable<Integer> {
   @Option(names = "--pair", description = "Two are worn side by side and changed together.")
   private boolean pair;
 
+  @Option(
+      names = "--single-use",
+      description = "A fresh one on each day, without a change being told: disposable masks.")
+  private boolean singleUse;
+
   @Option(names = "--opened", paramLabel = "DATE", description = "When it was unpacked.")
   private String opened;
 
@@ -56,6 +62,12 @@ final class ElementAdd implements Callable<Integer> {
       paramLabel = "DATE",
       description = "Last day of its shelf life in the package.")
   private String sealedUntil;
+
+  @Option(
+      names = "--until",
+      paramLabel = "DATE",
+      description = "The day on which the next one took its place, of one that is gone.")
+  private String until;
 
   @Option(
       names = "--limit-hours",
@@ -80,7 +92,7 @@ final class ElementAdd implements Callable<Integer> {
   public Integer call() {
     Allowed allowed = GearCommand.allowed();
     try (Book book = desk.open()) {
-      Respirator mask = book.rack().respirator(respirator);
+      Respirator mask = book.rack().respirator(respirator, first());
       String key = allowed.elementClass(mask, elementClass).key();
       Element added = book.rack().add(element(mask, key));
       String told = new GearReport(allowed).told(added);
@@ -89,23 +101,31 @@ final class ElementAdd implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
+  private Optional<LocalDate> unpacked() {
+    return opened == null && sealedUntil != null && from == null
+        ? Optional.empty()
+        : Optional.of(desk.date(opened == null ? from : opened));
+  }
+
+  private LocalDate first() {
+    return from == null ? unpacked().orElseGet(desk::today) : desk.date(from);
+  }
+
   private Element element(Respirator mask, String key) {
-    Optional<LocalDate> unpacked =
-        opened == null && sealedUntil != null && from == null
-            ? Optional.empty()
-            : Optional.of(desk.date(opened == null ? from : opened));
     return new Element(
         0,
         name,
         mask.name(),
         key,
         pair,
-        from == null ? unpacked.orElseGet(desk::today) : desk.date(from),
-        unpacked,
+        first(),
+        unpacked(),
         Desk.optional(sealedUntil).map(desk::date),
         GearAdd.figure("--limit-hours", limitHours),
         GearAdd.figure("--limit-mg", limitMg),
         GearAdd.figure("--carbon", carbon),
-        Optional.empty());
+        Desk.optional(until).map(desk::date).map(day -> new Retirement(day, Retirement.CHANGED)),
+        0,
+        singleUse);
   }
 }

@@ -1,21 +1,16 @@
 package motebook.command;
 
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.BiFunction;
 import motebook.journal.Book;
 import motebook.model.FitRecord;
-import motebook.model.FitRecord.FaceChange;
-import motebook.model.FitRecord.Hair;
 import motebook.model.FitRecord.Medical;
 import motebook.model.FitRecord.Training;
-import motebook.model.MaskUse;
 import motebook.model.Refusal;
 import motebook.model.Session;
-import motebook.model.Text;
 import motebook.model.Work;
 import motebook.report.FitReport;
 import motebook.report.Json;
@@ -23,7 +18,6 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Who is fit to wear what. */
 final class FitCommand {
@@ -35,9 +29,11 @@ final class FitCommand {
         .addSubcommand(new FitTestCommand(desk))
         .addSubcommand(new OfMedical(desk))
         .addSubcommand(new OfTraining(desk))
-        .addSubcommand(new OfHair(desk))
-        .addSubcommand(new OfChange(desk))
-        .addSubcommand(new Checked(desk))
+        .addSubcommand(new FitHair(desk))
+        .addSubcommand(new FitChange(desk))
+        .addSubcommand(new FitChecked(desk))
+        .addSubcommand(new FitWore(desk))
+        .addSubcommand(new FitRemove(desk))
         .addSubcommand(new ListAll(desk));
   }
 
@@ -109,123 +105,11 @@ final class FitCommand {
     }
   }
 
-  @Command(
-      name = "hair",
-      description = {
-        "There is hair under the seal, from a day on, perhaps to a last day.",
-        "With --to alone, the hair that is on record ends."
-      })
-  static final class OfHair implements Callable<Integer> {
-    private final Desk desk;
-
-    @Option(
-        names = "--person",
-        paramLabel = "PERSON",
-        description = "Whose; the book's own person unless told.")
-    private String person;
-
-    @Option(names = "--from", paramLabel = "DATE", description = "First day; today unless told.")
-    private String from;
-
-    @Option(names = "--to", paramLabel = "DATE", description = "Last day, if it is gone.")
-    private String to;
-
-    OfHair(Desk desk) {
-      this.desk = desk;
-    }
-
-    @Override
-    public Integer call() {
-      try (Book book = desk.open()) {
-        String whose = desk.person(person, book);
-        Optional<LocalDate> last = Desk.optional(to).map(desk::date);
-        if (from == null && last.isPresent()) {
-          Hair ended = book.fits().endHair(whose, last.get());
-          desk.out()
-              .println(
-                  "Hair under the seal of %s was there from %s to %s."
-                      .formatted(ended.person(), ended.date(), last.get()));
-        } else {
-          note(new Hair(0, whose, desk.date(from), last), desk, book);
-        }
-      }
-      return ExitCode.DONE;
-    }
-  }
-
-  @Command(
-      name = "change",
-      description = {
-        "A face changed, so that a new fit test is asked for: weight (20 lb or 9 kg), dental work,",
-        "or the face itself."
-      })
-  static final class OfChange implements Callable<Integer> {
-    private final Desk desk;
-    @Mixin private WhoAndWhen who;
-
-    @Option(
-        names = "--what",
-        required = true,
-        paramLabel = "WHAT",
-        description = "weight, dental or face.")
-    private String what;
-
-    OfChange(Desk desk) {
-      this.desk = desk;
-    }
-
-    @Override
-    public Integer call() {
-      FaceChange.What changed =
-          FaceChange.What.of(what)
-              .orElseThrow(
-                  () ->
-                      new Refusal(
-                          "\"%s\" is no change that is kept: say %s."
-                              .formatted(Text.clean(what), changes())));
-      try (Book book = desk.open()) {
-        note(new FaceChange(0, who.person(desk, book), who.on(desk), changed), desk, book);
-      }
-      return ExitCode.DONE;
-    }
-
-    private static String changes() {
-      return String.join(
-          ", ", Arrays.stream(FaceChange.What.values()).map(FaceChange.What::key).toList());
-    }
-  }
-
-  @Command(
-      name = "checked",
-      description =
-          "The seal was checked at the donning of a session, though its line left it out.")
-  static final class Checked implements Callable<Integer> {
-    private final Desk desk;
-
-    @Parameters(paramLabel = "SESSION", description = "The session's number.")
-    private long id;
-
-    Checked(Desk desk) {
-      this.desk = desk;
-    }
-
-    @Override
-    public Integer call() {
-      try (Book book = desk.open()) {
-        Work was =
-            book.session(id)
-                .map(Session::work)
-                .orElseThrow(
-                    () -> new Refusal("The book holds no session with the number " + id + "."));
-        MaskUse mask =
-            was.mask()
-                .orElseThrow(() -> new Refusal("No respirator was worn in session " + id + "."));
-        book.amend(id, was.withMask(new MaskUse(mask.respirator(), true, mask.wornPercent())));
-        desk.out()
-            .println("Session %d: the seal of %s was checked.".formatted(id, mask.respirator()));
-      }
-      return ExitCode.DONE;
-    }
+  /** The work of a session, which must be there. */
+  static Work work(Book book, long id) {
+    return book.session(id)
+        .map(Session::work)
+        .orElseThrow(() -> new Refusal("The book holds no session with the number " + id + "."));
   }
 
   @Command(name = "list", description = "Lists what is on record, oldest first.")
@@ -258,7 +142,7 @@ final class FitCommand {
             () ->
                 records.isEmpty()
                     ? List.of("Nothing is on record yet. See: motebook fit --help")
-                    : records.stream().map(report::line).toList());
+                    : records.stream().map(report::numbered).toList());
       }
       return ExitCode.DONE;
     }

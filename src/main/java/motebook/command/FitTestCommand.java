@@ -72,7 +72,7 @@ final class FitTestCommand implements Callable<Integer> {
     Method how = measured() ? quantitative() : qualitative();
     LocalDate day = who.on(desk);
     try (Book book = desk.open()) {
-      Respirator worn = book.rack().respirator(respirator);
+      Respirator worn = book.rack().respirator(respirator, day);
       requireSeal(worn);
       FitTest test = new FitTest(0, worn.name(), who.person(desk, book), day, how);
       FitCommand.note(test, desk, book);

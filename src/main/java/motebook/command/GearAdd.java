@@ -177,7 +177,8 @@ final class GearAdd {
 
     private String place(Book book) {
       String wanted = place == null ? book.settings().place() : place;
-      return book.place(wanted, desk.today())
+      return book.premises()
+          .place(wanted, desk.today())
           .orElseThrow(
               () ->
                   new Refusal(
@@ -186,7 +187,9 @@ final class GearAdd {
                               wanted,
                               String.join(
                                   ", ",
-                                  book.places(desk.today()).stream().map(p -> p.name()).toList()))))
+                                  book.premises().places(desk.today()).stream()
+                                      .map(p -> p.name())
+                                      .toList()))))
           .name();
     }
   }

@@ -31,7 +31,7 @@ final class HistoryCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Book book = desk.open()) {
-      List<Change> changes = book.history(Math.max(1, last));
+      List<Change> changes = book.changes().history(Math.max(1, last));
       desk.answer(
           answer.json(),
           () -> Json.object("changes", changes.stream().map(HistoryCommand::object).toList()),

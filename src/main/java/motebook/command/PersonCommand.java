@@ -30,7 +30,7 @@ final class PersonCommand {
     @Override
     public Integer call() {
       try (Book book = desk.open()) {
-        desk.out().println("Added " + book.addPerson(name).name() + ".");
+        desk.out().println("Added " + book.premises().addPerson(name).name() + ".");
       }
       return ExitCode.DONE;
     }
@@ -54,7 +54,7 @@ final class PersonCommand {
     public Integer call() {
       try (Book book = desk.open()) {
         String was = desk.person(old, book);
-        desk.out().println(was + " is now " + book.renamePerson(was, name).name() + ".");
+        desk.out().println(was + " is now " + book.premises().renamePerson(was, name).name() + ".");
       }
       return ExitCode.DONE;
     }
@@ -94,7 +94,7 @@ final class PersonCommand {
     @Override
     public Integer call() {
       try (Book book = desk.open()) {
-        List<String> names = book.people().stream().map(Person::name).toList();
+        List<String> names = book.premises().people().stream().map(Person::name).toList();
         String own = book.settings().person();
         desk.answer(
             answer.json(),

@@ -44,7 +44,7 @@ final class PlaceCommand {
     public Integer call() {
       Surroundings surroundings = figures.fresh();
       try (Book book = desk.open()) {
-        Place place = book.addPlace(name, surroundings);
+        Place place = book.premises().addPlace(name, surroundings);
         desk.out().println("Added " + place.name() + ": " + PlaceReport.figures(surroundings));
       }
       return ExitCode.DONE;
@@ -80,7 +80,7 @@ final class PlaceCommand {
       Optional<LocalDate> first = Desk.optional(from).map(desk::date);
       try (Book book = desk.open()) {
         Place was = place(name, book, desk.today());
-        book.changePlace(was.name(), figures::applied, first, "changed " + was.name());
+        book.premises().changePlace(was.name(), figures::applied, first, "changed " + was.name());
         Place now = place(name, book, first.orElse(desk.today()));
         desk.out().println(now.name() + ": " + PlaceReport.figures(now.surroundings()));
         desk.out().println(since(first));
@@ -109,35 +109,39 @@ final class PlaceCommand {
     @Override
     public Integer call() {
       try (Book book = desk.open()) {
-        List<Place> places = book.places(desk.today());
+        List<Place> places = book.premises().places(desk.today());
         desk.answer(
             answer.json(),
             () -> Json.object("places", places.stream().map(p -> object(p, book)).toList()),
             () ->
                 places.stream()
                     .flatMap(
-                        p -> PlaceReport.lines(p.name(), book.placeVersions(p.name())).stream())
+                        p ->
+                            PlaceReport.lines(p.name(), book.premises().placeVersions(p.name()))
+                                .stream())
                     .toList());
       }
       return ExitCode.DONE;
     }
 
     private static Map<String, Object> object(Place place, Book book) {
-      List<PlaceVersion> versions = book.placeVersions(place.name());
+      List<PlaceVersion> versions = book.premises().placeVersions(place.name());
       return Json.object(
           "name", place.name(), "versions", versions.stream().map(PlaceReport::object).toList());
     }
   }
 
   private static Place place(String name, Book book, LocalDate on) {
-    return book.place(Text.clean(name), on)
+    return book.premises()
+        .place(Text.clean(name), on)
         .orElseThrow(
             () ->
                 new Refusal(
                     "The book knows no place \""
                         + Text.clean(name)
                         + "\". It knows: "
-                        + String.join(", ", book.places(on).stream().map(Place::name).toList())
+                        + String.join(
+                            ", ", book.premises().places(on).stream().map(Place::name).toList())
                         + ". Add one with: motebook place add NAME --volume 90"));
   }
 }

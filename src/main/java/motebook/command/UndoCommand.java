@@ -36,8 +36,8 @@ final class UndoCommand implements Callable<Integer> {
 
   private Optional<Change> undo(Book book) {
     try (Progress progress =
-        Progress.over(desk.world(), "Taking the change back", book.rowsToTakeBack())) {
-      return book.undo(progress::step);
+        Progress.over(desk.world(), "Taking the change back", book.changes().rowsToTakeBack())) {
+      return book.changes().undo(progress::step);
     }
   }
 }

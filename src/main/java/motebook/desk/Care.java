@@ -7,6 +7,7 @@ import java.util.Optional;
 import motebook.desk.DueItem.State;
 import motebook.model.Element;
 import motebook.model.Gear;
+import motebook.model.Respirator;
 import motebook.model.ShopFilter;
 import motebook.reference.Masks;
 
@@ -43,6 +44,11 @@ public final class Care {
   /** Where a filter of the shop stands. */
   public FilterStanding standing(ShopFilter filter) {
     return filters.standing(filter);
+  }
+
+  /** How a respirator fits each person that it concerns, in sentences; at least one. */
+  public List<String> fits(Respirator mask) {
+    return MaskFits.told(mask, gear, masks, this);
   }
 
   /** What a week used up; the day up to which this looks is its Sunday. */

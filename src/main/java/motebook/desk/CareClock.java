@@ -84,6 +84,13 @@ public record CareClock(
         Optional.of(lastDay));
   }
 
+  /** The same without a look ahead. */
+  CareClock unforeseen() {
+    return ranOut.isPresent()
+        ? this
+        : new CareClock(kind, used, limit, ranOut, OptionalDouble.empty(), Optional.empty());
+  }
+
   /** What has run as a share of the whole; 1 and more where it is over. */
   public double share() {
     return limit == 0 ? 1 : used / limit;

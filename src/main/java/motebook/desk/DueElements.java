@@ -31,7 +31,8 @@ final class DueElements {
     for (Element element : gear.elements()) {
       boolean kept =
           gear.respirator(element.respirator()).filter(m -> m.inUseOn(today)).isPresent();
-      if (kept && element.retired().isEmpty()) {
+      boolean lasting = !element.singleUse() || element.opened().isEmpty();
+      if (kept && lasting && element.retired().isEmpty()) {
         item(element).ifPresent(items::add);
       }
     }
@@ -89,7 +90,7 @@ final class DueElements {
             today,
             State.DUE,
             "It is worn, and no element is on record on it",
-            Settle.addElement(mask.name(), Elements.usual(mask, masks), today),
+            Settle.addElement(gear, mask.name(), Elements.usual(mask, masks), today),
             OptionalDouble.empty(),
             Optional.empty()));
   }

@@ -14,6 +14,7 @@ import motebook.desk.CareClock.Kind;
 import motebook.desk.CareClock.RanOut;
 import motebook.model.Element;
 import motebook.model.Session;
+import motebook.model.Work;
 import motebook.reference.ElementClass;
 import motebook.reference.ElementClass.Service;
 import motebook.reference.Masks;
@@ -27,6 +28,7 @@ final class ElementCare {
   private final VapourCare vapours;
   private final ClassCare classes;
   private final Map<Long, ElementStanding> standings = new HashMap<>();
+  private final Map<Long, Map<LocalDate, ElementStanding>> days = new HashMap<>();
 
   ElementCare(Masks masks, WearLog log, VapourAir air, CareRules rules) {
     this.masks = masks;
@@ -38,7 +40,15 @@ final class ElementCare {
 
   /** Where an element stands at the end of the log. */
   ElementStanding standing(Element element) {
-    return standings.computeIfAbsent(element.id(), id -> reckon(element));
+    return standings.computeIfAbsent(element.id(), id -> reckon(element, log.last()));
+  }
+
+  /** The same as far as it matters on a day: of a fresh one each day, that day's own. */
+  ElementStanding standing(Element element, LocalDate day) {
+    return element.singleUse()
+        ? days.computeIfAbsent(element.id(), id -> new HashMap<>())
+            .computeIfAbsent(day, any -> reckon(element, day))
+        : standing(element);
   }
 
   ElementClass classOf(Element element) {
@@ -53,15 +63,9 @@ final class ElementCare {
         key, key, List.of(), Set.of(), Set.of(), "", 0, Service.OPEN, "", "not in the table");
   }
 
-  private ElementStanding reckon(Element element) {
+  private ElementStanding reckon(Element element, LocalDate day) {
     ElementClass kind = classOf(element);
-    List<Wear> worn =
-        element.opened().isEmpty()
-            ? List.of()
-            : log.of(
-                element.respirator(),
-                element.from(),
-                element.retired().map(gone -> gone.on()).orElse(log.last().plusDays(1)));
+    List<Wear> worn = element.opened().isEmpty() ? List.of() : worn(element, day);
     return new ElementStanding(
         element,
         kind,
@@ -69,6 +73,19 @@ final class ElementCare {
         vapours.typicalShare(element, worn),
         daysOpen(element),
         element.opened().isPresent() ? clocks(element, kind, worn) : shelf(element));
+  }
+
+  private List<Wear> worn(Element element, LocalDate day) {
+    LocalDate last = element.retired().map(gone -> gone.on()).orElse(log.last());
+    List<Wear> around =
+        element.singleUse()
+            ? log.of(element.respirator(), day, day.plusDays(1))
+            : log.of(element.respirator(), element.from(), last.plusDays(1));
+    return around.stream().filter(wear -> isOn(element, wear.session().work())).toList();
+  }
+
+  private static boolean isOn(Element element, Work work) {
+    return element.wornAt(work.date(), work.startMinute());
   }
 
   private OptionalLong daysOpen(Element element) {
@@ -98,7 +115,15 @@ final class ElementCare {
       clocks.add(opened(element));
       clocks.addAll(vapours.clocks(element, kind, tally));
     }
-    return clocks;
+    return element.singleUse() ? ofOneDay(clocks) : clocks;
+  }
+
+  // Thrown away in the evening: no date ends it, and nothing is foreseen but for that day.
+  private static List<CareClock> ofOneDay(List<CareClock> clocks) {
+    return clocks.stream()
+        .filter(clock -> clock.kind() != Kind.SHIFT && clock.kind() != Kind.OPENED)
+        .map(CareClock::unforeseen)
+        .toList();
   }
 
   // Shelf life and service life are two clocks: one opened after its shelf life was never good.

@@ -1,5 +1,6 @@
 package motebook.desk;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -7,8 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import motebook.model.Element;
+import motebook.model.Gear;
 import motebook.model.Respirator;
 import motebook.model.Scheme;
+import motebook.model.Session;
 import motebook.model.Work;
 import motebook.reference.ElementClass;
 import motebook.reference.Hazard;
@@ -19,16 +23,20 @@ import motebook.reference.ProtectionFactor;
 final class Elements {
   private static final String GAS = "gas";
 
+  private final Gear gear;
   private final Respirator mask;
+  private final Session session;
   private final Work work;
   private final List<ElementStanding> on;
   private final Masks masks;
   private final Set<String> lacking = new LinkedHashSet<>();
 
-  Elements(Respirator mask, Work work, List<ElementStanding> on, Masks masks) {
+  Elements(Gear gear, Respirator mask, Session session, List<ElementStanding> on, Masks masks) {
+    this.gear = gear;
     this.masks = masks;
     this.mask = mask;
-    this.work = work;
+    this.session = session;
+    this.work = session.work();
     this.on = on;
   }
 
@@ -37,15 +45,28 @@ final class Elements {
     if (hazard.suppliedAirOnly()) {
       return List.of(
           Objection.mendable(
-              "needs supplied air",
-              withoutStop(hazard.advice()),
-              "For work to come: " + Settle.addSuppliedAir()));
+              "needs supplied air", withoutStop(hazard.advice()), throughAnAirLine()));
     }
     List<ElementStanding> holding =
         on.stream().filter(this::ofScheme).filter(e -> hazard.heldBy(e.elementClass())).toList();
     return holding.isEmpty()
         ? List.of(missing(hazard))
         : holding.stream().flatMap(one -> over(one).stream()).toList();
+  }
+
+  /** What mends that no element holds it: one that brings its own air, first of the book's. */
+  String throughAnAirLine() {
+    return gear.respirators().stream()
+        .filter(one -> one.retired().isEmpty() && suppliesAir(one))
+        .findFirst()
+        .map(one -> Settle.ifWorn(session.id(), one.name()))
+        .orElseGet(
+            () -> "If supplied air was worn, or will be, add it: " + Settle.addSuppliedAir(gear));
+  }
+
+  private boolean suppliesAir(Respirator one) {
+    return masks.factors(one.scheme().key(), one.kind(), one.facepiece()).stream()
+        .anyMatch(ProtectionFactor::suppliedAir);
   }
 
   private boolean ofScheme(ElementStanding one) {
@@ -57,7 +78,18 @@ final class Elements {
     return Objection.mendable(
         on.isEmpty() ? "no element" : "wrong element",
         lack(hazard),
-        "If one was on it, say so: " + Settle.addElement(mask.name(), wanted(hazard), work.date()));
+        "If one was on it, say so: "
+            + Settle.addElement(gear, mask.name(), wanted(hazard), work.date())
+            + Settle.until(next(hazard)));
+  }
+
+  // When one that holds it was put on later: what is told for before that ends there.
+  private Optional<LocalDate> next(Hazard hazard) {
+    return gear.elementsOf(mask.name()).stream()
+        .filter(one -> one.opened().isPresent() && one.from().isAfter(work.date()))
+        .filter(one -> masks.elementClass(one.elementClass()).filter(hazard::heldBy).isPresent())
+        .map(Element::from)
+        .min(Comparator.naturalOrder());
   }
 
   private String lack(Hazard hazard) {
@@ -107,8 +139,22 @@ final class Elements {
                         + clock.ranOut().orElseThrow().date()
                         + ": "
                         + Clocks.ended(clock),
-                    "If it was changed by then, say so: "
-                        + Settle.change(one.element().name(), work.date())));
+                    mend(one, clock)));
+  }
+
+  // What ran out earlier on the same day is changed between the two; that work stays with it.
+  private String mend(ElementStanding one, CareClock clock) {
+    String name = one.element().name();
+    boolean sameDay = clock.ranOut().orElseThrow().date().equals(work.date());
+    String change =
+        sameDay && clock.kind() != CareClock.Kind.SHELF
+            ? Settle.change(name, work.date(), work.startMinute())
+            : Settle.change(name, work.date());
+    return "If it was changed by then, say so: "
+        + change
+        + (clock.kind() == CareClock.Kind.SHIFT
+            ? ". If a fresh one is taken each day, add --single-use to that"
+            : "");
   }
 
   private boolean cameBefore(CareClock.RanOut end) {
@@ -158,7 +204,7 @@ final class Elements {
             + ", only for "
             + rows.stream().map(ProtectionFactor::rating).collect(Collectors.joining(", ")),
         "If another was on it, say so: "
-            + Settle.addElement(mask.name(), usual(mask, masks), work.date()));
+            + Settle.addElement(gear, mask.name(), usual(mask, masks), work.date()));
   }
 
   private static String withoutStop(String sentence) {

@@ -107,13 +107,19 @@ record FitStanding(
   }
 
   private static Objection underSeal(Hair hair, LocalDate day) {
-    String reason = "Hair under the seal of " + hair.person() + " is on record from " + hair.date();
+    String reason =
+        "Hair under the seal of "
+            + hair.person()
+            + " is on record from "
+            + hair.date()
+            + hair.to().map(last -> " to " + last).orElse("");
     return hair.to().isEmpty() && hair.date().isBefore(day)
         ? Objection.mendable(
             "hair under the seal",
             reason,
             "If it was gone by then, say so: " + Settle.shaved(hair.person(), day.minusDays(1)))
-        : Objection.lasting("hair under the seal", reason);
+        : Objection.mendable(
+            "hair under the seal", reason, "If that is wrong, take it out: " + Settle.remove(hair));
   }
 
   /** What the test that counts leaves of an assigned factor. */

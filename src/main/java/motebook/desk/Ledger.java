@@ -149,7 +149,8 @@ public final class Ledger {
   }
 
   private Shop published(LocalDate date, CreditRule credits) {
-    return Shop.of(reference, book.settings(), book.places(date), credits, this::finishes);
+    return Shop.of(
+        reference, book.settings(), book.premises().places(date), credits, this::finishes);
   }
 
   /** The book's own past, each day's shop read once. */
@@ -175,7 +176,7 @@ public final class Ledger {
   /** What the book's samples taught; reckoned anew only when the book has changed. */
   private synchronized Learned learned() {
     // A copy that took the book's place may end with a change of the same number.
-    List<Long> newest = List.of(book.newestChange(), book.dataVersion());
+    List<Long> newest = List.of(book.changes().newest(), book.dataVersion());
     if (!newest.equals(learnedAt)) {
       learned = learn();
       learnedAt = newest;

@@ -72,7 +72,10 @@ final class MaskRule implements CreditRule {
       this.work = session.work();
       this.use = use;
       this.mask = mask;
-      this.on = gear.elementsOn(mask.name(), work.date()).stream().map(elements::standing).toList();
+      this.on =
+          gear.elementsOn(mask.name(), work.date(), work.startMinute()).stream()
+              .map(element -> elements.standing(element, work.date()))
+              .toList();
       this.rows = masks.factors(mask.scheme().key(), mask.kind(), mask.facepiece());
       this.fit =
           seal()
@@ -97,12 +100,12 @@ final class MaskRule implements CreditRule {
     private Verdict verdict(List<Hazard> hazards) {
       Set<Objection> objections = new LinkedHashSet<>();
       retired().ifPresent(objections::add);
-      Elements judged = new Elements(mask, work, on, masks);
+      Elements judged = new Elements(gear, mask, session, on, masks);
       if (rows.isEmpty()) {
         objections.add(judged.notAllowed());
       } else if (!rows.get(0).suppliedAir()) {
         hazards.forEach(hazard -> objections.addAll(judged.against(hazard)));
-        objections.addAll(tooThick(hazards));
+        objections.addAll(tooThick(hazards, judged));
       }
       Optional<ProtectionFactor> row = judged.row(rows);
       if (!rows.isEmpty() && row.isEmpty() && objections.isEmpty()) {
@@ -115,16 +118,17 @@ final class MaskRule implements CreditRule {
     }
 
     // 42 CFR 84.190: where gas elements end, judged at the typical figure.
-    private List<Objection> tooThick(List<Hazard> hazards) {
+    private List<Objection> tooThick(List<Hazard> hazards, Elements judged) {
       double ppm = elements.organicPpm(session);
       return ppm <= CartridgeUse.MOST_PPM || hazards.stream().noneMatch(air::carbonHolds)
           ? List.of()
           : List.of(
-              Objection.lasting(
+              Objection.mendable(
                   "too much vapour",
                   "The vapour was about "
                       + Figure.plain(ppm)
-                      + " ppm; organic-vapour elements end at 1000 ppm"));
+                      + " ppm; organic-vapour elements end at 1000 ppm",
+                  judged.throughAnAirLine()));
     }
 
     private OptionalDouble figure(Optional<ProtectionFactor> row) {
@@ -141,8 +145,15 @@ final class MaskRule implements CreditRule {
           : mask.retired()
               .map(
                   end ->
-                      Objection.lasting(
-                          "mask retired", mask.name() + " was retired on " + end.on()));
+                      new Objection(
+                          "mask retired", mask.name() + " was retired on " + end.on(), another()));
+    }
+
+    private Optional<String> another() {
+      return gear.respirators().stream()
+          .filter(one -> one.retired().isEmpty() && one.isFor(work.person()))
+          .findFirst()
+          .map(one -> Settle.ifWorn(session.id(), one.name()));
     }
 
     private Optional<Objection> unchecked() {

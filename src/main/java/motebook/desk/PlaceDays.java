@@ -18,8 +18,8 @@ final class PlaceDays implements Function<LocalDate, List<Place>> {
 
   PlaceDays(Book book, LocalDate today) {
     this.book = book;
-    for (Place place : book.places(today)) {
-      book.placeVersions(place.name()).stream()
+    for (Place place : book.premises().places(today)) {
+      book.premises().placeVersions(place.name()).stream()
           .flatMap(version -> version.from().stream())
           .forEach(changes::add);
     }
@@ -29,6 +29,6 @@ final class PlaceDays implements Function<LocalDate, List<Place>> {
   public List<Place> apply(LocalDate day) {
     LocalDate change = changes.floor(day);
     return since.computeIfAbsent(
-        change == null ? LocalDate.MIN : change, any -> List.copyOf(book.places(day)));
+        change == null ? LocalDate.MIN : change, any -> List.copyOf(book.premises().places(day)));
   }
 }

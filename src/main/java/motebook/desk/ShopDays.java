@@ -23,8 +23,8 @@ final class ShopDays {
    */
   ShopDays(Book book, LocalDate first, LocalDate last, Function<LocalDate, Shop> shop) {
     fromDay.put(first, shop.apply(first));
-    for (Place place : book.places(first)) {
-      List<PlaceVersion> versions = book.placeVersions(place.name());
+    for (Place place : book.premises().places(first)) {
+      List<PlaceVersion> versions = book.premises().placeVersions(place.name());
       versions.stream()
           .flatMap(version -> version.from().stream())
           .filter(from -> from.isAfter(first) && !from.isAfter(last))

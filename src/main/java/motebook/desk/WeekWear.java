@@ -128,7 +128,10 @@ public record WeekWear(List<OfElement> elements, List<OfFilter> filters) {
     Optional<OfElement> of(Element element, String person) {
       List<Wear> worn =
           care.log().of(element.respirator(), monday).stream()
-              .filter(wear -> element.wornOn(wear.session().work().date()))
+              .filter(
+                  wear ->
+                      element.wornAt(
+                          wear.session().work().date(), wear.session().work().startMinute()))
               .toList();
       boolean theirs =
           worn.stream().anyMatch(wear -> wear.session().work().person().equals(person))

@@ -3,6 +3,7 @@ package motebook.entry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -183,14 +184,22 @@ final class Clauses {
     }
     // A name may begin like a word that says nothing, so both ways are tried.
     if (nameFrom > from && Fillers.at(line, nameFrom)) {
-      named(slot, from, nameFrom + 1, continues, phrases);
+      dearer(behind -> named(slot, from, nameFrom + 1, continues, behind), phrases);
     }
   }
 
+<<<<<<< HEAD
   /** Words of every day and articles name no operation, though a name may begin like them. */
   private boolean saysTooLittle(int nameFrom, Vocabulary.Match match) {
     boolean article = match.to() == nameFrom + 1 && Fillers.at(line, nameFrom);
     return !match.exact() && (article || Everyday.past(line, nameFrom) >= match.to());
+=======
+  // A name said in full goes before one behind a word that was passed by.
+  private static void dearer(Consumer<List<Phrase>> found, List<Phrase> phrases) {
+    List<Phrase> behind = new ArrayList<>();
+    found.accept(behind);
+    behind.forEach(phrase -> phrases.add(phrase.dearer()));
+>>>>>>> main
   }
 
   private static Phrase named(
@@ -262,7 +271,7 @@ final class Clauses {
 
   private void worn(int from, int nameFrom, List<Phrase> phrases) {
     if (Fillers.at(line, nameFrom)) {
-      worn(from, nameFrom + 1, phrases);
+      dearer(behind -> worn(from, nameFrom + 1, behind), phrases);
     }
     for (Vocabulary.Match found : names.of(Slot.MASK).at(line, nameFrom)) {
       Vocabulary.Match match = MaskTalk.anyOf(names.of(Slot.MASK), line, nameFrom, found);

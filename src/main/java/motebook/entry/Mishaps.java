@@ -82,6 +82,7 @@ final class Mishaps {
     phrases.add(fault(alone, filled, index, index, index + 1, Phrase.UNKNOWN));
     Amounts.at(line, next)
         .filter(amount -> amount.to() < line.size())
+        .filter(amount -> told(Slot.FINISH, amount.to()).isEmpty())
         .ifPresent(amount -> unknown(Slot.FINISH, index, amount.to(), phrases));
     if (next < line.size()) {
       elsewhere(filled == null ? Set.of() : EnumSet.of(slot), index, next, phrases);

@@ -2,6 +2,7 @@ package motebook.entry;
 
 import java.time.LocalTime;
 import java.util.Optional;
+import motebook.model.MinuteOfDay;
 import motebook.model.Refusal;
 import motebook.model.Work;
 
@@ -42,7 +43,7 @@ record Retimed(String line, LocalTime start) {
 
   private String range(int minutes) {
     int end = start.getHour() * 60 + start.getMinute() + minutes;
-    return Wording.time(start) + "-" + Wording.minuteOfDay(end);
+    return Wording.time(start) + "-" + MinuteOfDay.told(end);
   }
 
   private String at() {

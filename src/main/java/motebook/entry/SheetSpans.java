@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import motebook.model.MinuteOfDay;
 import motebook.model.Work;
 
 /** When each row's work was: from two of start, end and minutes, and a date. */
@@ -91,7 +92,7 @@ final class SheetSpans {
       row.fault(
           SheetColumn.END,
           "start and duration make it end at %s: correct one of the three."
-              .formatted(Wording.minuteOfDay(from + minutes)));
+              .formatted(MinuteOfDay.told(from + minutes)));
     }
     return row.faultCount() == before;
   }

@@ -92,6 +92,15 @@ public final class SpokenLine {
   }
 
   /**
+   * A line that names a wood without figures of its own, with what stands for it in its place.
+   *
+   * @return empty where there is no such wood in it, or more is wrong with it
+   */
+  public static Optional<String> withKnownWood(String line, Scene scene) {
+    return KnownWood.in(line, scene);
+  }
+
+  /**
    * What could follow a line that is being typed.
    *
    * @return lines that each begin with the given one, the best first, at most 8; none inside a note

@@ -37,9 +37,4 @@ final class Wording {
   static String time(LocalTime time) {
     return String.format(Locale.ROOT, "%02d:%02d", time.getHour(), time.getMinute());
   }
-
-  /** A minute of the day, 0 to 1440, likewise. */
-  static String minuteOfDay(int minute) {
-    return String.format(Locale.ROOT, "%02d:%02d", minute / 60, minute % 60);
-  }
 }

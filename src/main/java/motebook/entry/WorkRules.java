@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import motebook.model.MaskUse;
+import motebook.model.MinuteOfDay;
 import motebook.model.Place;
 import motebook.model.Refusal;
 import motebook.model.ShellWord;
@@ -59,7 +60,7 @@ public final class WorkRules {
             Slot.START,
             "",
             message.formatted(
-                Wording.minuteOfDay(work.endMinute()),
+                MinuteOfDay.told(work.endMinute()),
                 work.date(),
                 Wording.time(scene.now().toLocalTime()),
                 scene.today())));

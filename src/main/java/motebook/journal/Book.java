@@ -9,8 +9,6 @@ import java.util.function.IntConsumer;
 import java.util.function.LongConsumer;
 import java.util.function.UnaryOperator;
 import motebook.model.Gear;
-import motebook.model.Person;
-import motebook.model.Place;
 import motebook.model.Refusal;
 import motebook.model.Session;
 import motebook.model.Surroundings;
@@ -31,6 +29,7 @@ public final class Book implements AutoCloseable {
   private final Changes changes;
   private final People people;
   private final Places places;
+  private final Premises premises;
   private final Sessions sessions;
   private final Logging logging;
   private final Preferences preferences;
@@ -52,6 +51,7 @@ public final class Book implements AutoCloseable {
     changes = new Changes(store, clock, copies);
     people = new People(store);
     places = new Places(store);
+    premises = new Premises(changes, people, places);
     sessions = new Sessions(store, clock);
     logging = new Logging(store, sessions, people, places);
     preferences = new Preferences(store, people, places);
@@ -104,28 +104,14 @@ public final class Book implements AutoCloseable {
     return store.file();
   }
 
-  /** Everyone, in the order in which they were added. */
-  public List<Person> people() {
-    return people.all();
+  /** Who works in the shop, and in which places. */
+  public Premises premises() {
+    return premises;
   }
 
-  /** Every place as it is on a day, in the order in which they were added. */
-  public List<Place> places(LocalDate on) {
-    return places.on(on);
-  }
-
-  /** The place of that name, whatever the case, as it is on a day. */
-  public Optional<Place> place(String name, LocalDate on) {
-    return places.find(name, on);
-  }
-
-  /**
-   * All that a place was and will be, in order of time; the first is from the beginning.
-   *
-   * @throws Refusal if there is no such place
-   */
-  public List<PlaceVersion> placeVersions(String name) {
-    return places.versions(name);
+  /** What was changed, and the way back. */
+  public Changes changes() {
+    return changes;
   }
 
   /** Everyone's sessions of a day, by start, then by number. */
@@ -198,11 +184,6 @@ public final class Book implements AutoCloseable {
     return samples;
   }
 
-  /** A number that differs from an earlier one once anything was changed, by whatever program. */
-  public long newestChange() {
-    return store.number("newest-change");
-  }
-
   /** The work that is being timed. */
   public Stopwatches stopwatches() {
     return stopwatches;
@@ -241,11 +222,6 @@ public final class Book implements AutoCloseable {
   /** The whole book out, and in again. */
   public Exchange exchange() {
     return exchange;
-  }
-
-  /** The newest changes, newest first, undos among them. */
-  public List<Change> history(int limit) {
-    return changes.history(limit);
   }
 
   /**
@@ -306,47 +282,6 @@ public final class Book implements AutoCloseable {
   }
 
   /**
-   * Adds somebody who works in the shop.
-   *
-   * @throws Refusal if the name is taken, whatever its case, or cannot be a name
-   */
-  public Person addPerson(String name) {
-    return changes.make("Added person " + name, () -> people.add(name));
-  }
-
-  /**
-   * Gives somebody another name, on all days.
-   *
-   * @throws Refusal if nobody has the old name, or the new one is taken or cannot be a name
-   */
-  public Person renamePerson(String old, String name) {
-    return changes.make("Renamed " + old + " to " + name, () -> people.rename(old, name));
-  }
-
-  /**
-   * Adds a place, which is so from the beginning.
-   *
-   * @throws Refusal if the name is taken, whatever its case, or cannot be a name
-   */
-  public Place addPlace(String name, Surroundings surroundings) {
-    return changes.make("Added place " + name, () -> places.add(name, surroundings));
-  }
-
-  /**
-   * Changes what the air of a place does.
-   *
-   * @param change the figures as they will be, from the figures as they were
-   * @param from the first day of the change; later versions take over each figure that was still
-   *     the old one. Empty: all versions are changed, each by itself
-   * @param what the change in words, for the history
-   * @throws Refusal if there is no such place or a figure becomes impossible
-   */
-  public void changePlace(
-      String name, UnaryOperator<Surroundings> change, Optional<LocalDate> from, String what) {
-    changes.make(what, () -> places.change(name, change, from));
-  }
-
-  /**
    * Changes what the book assumes where nothing else is said.
    *
    * @param what the change in words, for the history
@@ -363,8 +298,8 @@ public final class Book implements AutoCloseable {
    * @param name what the person is called from now on
    * @param air the figures of the place on all its days, from the figures as they were; empty where
    *     they stay
-   * @throws Refusal as {@link #change(Settings, String)}, {@link #renamePerson} and {@link
-   *     #changePlace}
+   * @throws Refusal as {@link #change(Settings, String)}, {@link Premises#renamePerson} and {@link
+   *     Premises#changePlace}
    */
   public void change(
       Settings settings, String name, Optional<UnaryOperator<Surroundings>> air, String what) {
@@ -377,35 +312,6 @@ public final class Book implements AutoCloseable {
           }
           air.ifPresent(figures -> places.change(settings.place(), figures, Optional.empty()));
         });
-  }
-
-  /**
-   * Takes back the last change that still stands and is not itself an undo, so that repeated undo
-   * walks back.
-   *
-   * @return the change that was taken back; empty when there is none
-   */
-  public Optional<Change> undo() {
-    return undo(row -> {});
-  }
-
-  /**
-   * The same for a change that may be a long one.
-   *
-   * @param done is told of each row; {@link #rowsToTakeBack} tells how many there are
-   */
-  public Optional<Change> undo(LongConsumer done) {
-    return changes.undo(done);
-  }
-
-  /** How many rows an undo has to take back. */
-  public long rowsToTakeBack() {
-    return changes.rowsToTakeBack();
-  }
-
-  /** What went wrong beside the last change, such as a daily copy that could not be made. */
-  public Optional<String> warning() {
-    return changes.warning();
   }
 
   /** What is wrong with the book, a sentence each; empty when it is sound. */

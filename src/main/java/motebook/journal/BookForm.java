@@ -23,7 +23,7 @@ public final class BookForm {
   public static final String FORMAT = "motebook-book";
 
   /** The version of the form that is written; those before it are read too. */
-  public static final int VERSION = 1;
+  public static final int VERSION = 2;
 
   private static final CSVFormat TABLE =
       CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();

@@ -12,8 +12,10 @@ import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 import motebook.model.Text;
 
-/** Makes changes, each whole and each recorded, and takes them back. */
-final class Changes {
+/**
+ * Makes the changes of a book, each whole and each recorded, tells of them, and takes them back.
+ */
+public final class Changes {
   private final Store store;
   private final Clock clock;
   private final Copies copies;
@@ -64,13 +66,18 @@ final class Changes {
     }
   }
 
-  /** What went wrong beside the last change, if anything did. */
-  Optional<String> warning() {
+  /** What went wrong beside the last change, such as a daily copy that could not be made. */
+  public Optional<String> warning() {
     return Optional.of(warning).filter(text -> !text.isEmpty());
   }
 
-  /** The newest changes, newest first. */
-  List<Change> history(int limit) {
+  /** A number that differs from an earlier one once anything was changed, by whatever program. */
+  public long newest() {
+    return store.number("newest-change");
+  }
+
+  /** The newest changes, newest first, undos among them. */
+  public List<Change> history(int limit) {
     return store.list("history", Changes::read, limit);
   }
 
@@ -83,17 +90,27 @@ final class Changes {
         Row.optional(row, "undoes").map(Long::valueOf));
   }
 
-  /** How many rows the last change that still stands has written. */
-  long rowsToTakeBack() {
+  /** How many rows the last change that still stands has written: what an undo has to take back. */
+  public long rowsToTakeBack() {
     return store.number("rows-to-take-back");
   }
 
   /**
-   * Takes back the last change that still stands; answers it, or nothing where none does.
+   * Takes back the last change that still stands and is not itself an undo, so that repeated undo
+   * walks back.
    *
-   * @param done is told of each row
+   * @return the change that was taken back; empty when there is none
    */
-  Optional<Change> undo(LongConsumer done) {
+  public Optional<Change> undo() {
+    return undo(row -> {});
+  }
+
+  /**
+   * The same for a change that may be a long one.
+   *
+   * @param done is told of each row; {@link #rowsToTakeBack} tells how many there are
+   */
+  public Optional<Change> undo(LongConsumer done) {
     copyOncePerDay();
     return store.atomically(
         () -> {

@@ -27,6 +27,17 @@ final class Columns {
         : Optional.of(new Retirement(on.get(), row.getString("retired_why")));
   }
 
+  /** When an element was retired, the minute of that day told. */
+  static Optional<Retirement> retiredAt(ResultSet row) throws SQLException {
+    int minute = row.getInt("retired_minute");
+    return retired(row).map(end -> new Retirement(end.on(), minute, end.why()));
+  }
+
+  /** The minute of a day, or NULL where all of the day is meant. */
+  static Object minute(int minute) {
+    return minute == 0 ? null : minute;
+  }
+
   /** The value or NULL. */
   static Object orNull(OptionalDouble value) {
     return value.isPresent() ? value.getAsDouble() : null;

@@ -107,6 +107,19 @@ record Entry(Kind kind, List<Object> values) {
     return day("retired_on").map(on -> new Retirement(on, text("retired_because")));
   }
 
+  /** The same with the time of day in another column, empty for all of the day. */
+  Optional<Retirement> retiredAt(String column) {
+    if (!has("retired_on")) {
+      refuse(column);
+    }
+    return retired().map(end -> new Retirement(end.on(), minute(column), end.why()));
+  }
+
+  /** A time as the minute of its day; 0 where it is empty. */
+  int minute(String column) {
+    return has(column) ? whole(column) : 0;
+  }
+
   @SuppressWarnings("unchecked")
   List<List<Object>> items(String column) {
     return (List<List<Object>>) needed(column);

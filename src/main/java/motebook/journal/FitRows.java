@@ -110,6 +110,12 @@ final class FitRows {
     return record instanceof Hair ? "hair" : "change";
   }
 
+  /** Takes a record out. */
+  void delete(FitRecord record) {
+    store.run("fit-exercises-delete", record.id());
+    store.run("fit-record-delete", record.id());
+  }
+
   /** Puts right when hair had gone. */
   void end(Hair hair, Optional<LocalDate> last) {
     store.run("hair-end", hair.id(), last);

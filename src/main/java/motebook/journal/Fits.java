@@ -39,7 +39,9 @@ public final class Fits {
   private void write(FitRecord record) {
     long person = people.known().idOf(record.person());
     if (record instanceof FitTest test) {
-      tables.fits().insert(test, tables.names().respirator(test.respirator()).id(), person);
+      tables
+          .fits()
+          .insert(test, tables.names().respirator(test.respirator(), test.date()).id(), person);
     } else {
       writePlain(record, person);
     }
@@ -109,6 +111,28 @@ public final class Fits {
                 new Refusal(
                     "No hair under the seal of %s is on record without an end."
                         .formatted(Text.clean(person))));
+  }
+
+  /**
+   * Takes out a record that was wrong.
+   *
+   * @return what it was
+   * @throws Refusal if none has the number
+   */
+  public FitRecord remove(long id) {
+    FitRecord wrong =
+        tables.read().fit().stream()
+            .filter(record -> record.id() == id)
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new Refusal(
+                        "The book holds no record of fit with the number %d. See: motebook fit list"
+                            .formatted(id)));
+    changes.make(
+        "Took out %s of %s on %s".formatted(wrong.told(), wrong.person(), wrong.date()),
+        () -> tables.fits().delete(wrong));
+    return wrong;
   }
 
   private static String done(FitRecord record) {

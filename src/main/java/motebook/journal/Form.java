@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.regex.Pattern;
+import motebook.model.MinuteOfDay;
 import motebook.model.Refusal;
 import motebook.model.Text;
 
@@ -68,7 +69,7 @@ public enum Form {
   public String text(Object value) {
     return switch (this) {
       case NUMBER -> plain((Double) value);
-      case TIME -> "%02d:%02d".formatted((Long) value / HOUR, (Long) value % HOUR);
+      case TIME -> MinuteOfDay.told(Math.toIntExact((Long) value));
       case FLAG -> (Boolean) value ? "yes" : "no";
       default -> value.toString();
     };

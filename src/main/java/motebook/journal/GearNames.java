@@ -1,5 +1,7 @@
 package motebook.journal;
 
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -49,6 +51,25 @@ record GearNames(Gear gear) {
     return found;
   }
 
+  /**
+   * The respirator of that name, in use on a day, though it may have been retired since.
+   *
+   * @throws Refusal if there is none, or it was retired before
+   */
+  Respirator respirator(String name, LocalDate day) {
+    return gear.respirator(name).filter(r -> r.inUseOn(day)).orElseGet(() -> respirator(name));
+  }
+
+  /** The number of a respirator, retired or not, that elements of the book are on. */
+  long numberOf(String respirator) {
+    return gear.respirator(respirator).orElseThrow().id();
+  }
+
+  /** The element of that number. */
+  Element withNumber(long id) {
+    return gear.elements().stream().filter(e -> e.id() == id).findFirst().orElseThrow();
+  }
+
   private static List<String> inUse(List<Respirator> respirators) {
     return respirators.stream().filter(r -> r.retired().isEmpty()).map(Respirator::name).toList();
   }
@@ -92,7 +113,8 @@ record GearNames(Gear gear) {
   private Optional<Element> lastRetired(String name) {
     return gear.elements().stream()
         .filter(e -> Text.folded(e.name()).equals(Text.folded(name)))
-        .reduce((first, last) -> last);
+        .filter(e -> e.retired().isPresent())
+        .max(Comparator.comparing(e -> e.retired().orElseThrow().on()));
   }
 
   private List<String> elementNames() {

@@ -52,7 +52,9 @@ final class GearRowChecks {
             row.perhaps("limit_hours"),
             row.perhaps("limit_mg"),
             row.perhaps("carbon_g"),
-            row.retired()));
+            row.retiredAt("retired_time"),
+            row.minute("worn_from_time"),
+            row.has("single_use") && row.flag("single_use")));
   }
 
   static void shopFilter(Entry row) {

@@ -12,7 +12,12 @@ record Migration(int version, String script) {
   /** The files of the steps, in order; the first leads to version 1. */
   static final List<String> FILES =
       List.of(
-          "001-book.sql", "002-bench.sql", "003-gear.sql", "004-finishes.sql", "005-samples.sql");
+          "001-book.sql",
+          "002-bench.sql",
+          "003-gear.sql",
+          "004-finishes.sql",
+          "005-samples.sql",
+          "006-element-times.sql");
 
   /** The steps this program knows, read when a book needs one. */
   static Migration shipped(int version) {

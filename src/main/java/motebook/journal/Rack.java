@@ -46,6 +46,11 @@ public final class Rack {
     return tables.names().respirator(name);
   }
 
+  /** The same where it was in use on a day, though it may have been retired since. */
+  public Respirator respirator(String name, LocalDate day) {
+    return tables.names().respirator(name, day);
+  }
+
   /** The shop filter of that name, in use; refuses likewise. */
   public ShopFilter filter(String name) {
     return tables.names().filter(name);
@@ -92,13 +97,22 @@ public final class Rack {
   public Element add(Element element) {
     element.opened().ifPresent(day -> today.requireCome(day, "opened"));
     today.requireCome(element.from(), "put to use");
+    element.retired().ifPresent(end -> today.requireCome(end.on(), "changed"));
     return changes.make(
         "Added the element %s to %s".formatted(element.name(), element.respirator()),
         () -> {
-          Respirator respirator = tables.names().respirator(element.respirator());
+          Respirator respirator = tables.names().respirator(element.respirator(), element.from());
           tables.names().requireFresh(element.name());
-          tables.respirators().insert(element, respirator.id());
-          return tables.names().element(element.name());
+          Element told =
+              element.retired().isPresent()
+                  ? element
+                  : respirator
+                      .retired()
+                      .map(Retirement::withIt)
+                      .map(element::retired)
+                      .orElse(element);
+          long id = tables.respirators().insert(told, respirator.id());
+          return tables.names().withNumber(id);
         });
   }
 
@@ -131,17 +145,33 @@ public final class Rack {
    *     opening or still to come
    */
   public Element change(String name, LocalDate on) {
-    today.requireCome(on, "changed");
+    return change(name, on, 0, false);
+  }
+
+  /**
+   * The same at a minute of the day; the work before it stays with the one that was taken off. One
+   * that was forgotten goes in between: the fresh one is then worn until the next change on record.
+   *
+   * @param singleUse whether from then on a fresh one is taken each day
+   */
+  public Element change(String name, LocalDate on, int minute, boolean singleUse) {
+    today.requireCome(on, minute, "changed");
     return changes.make(
         "Changed " + name + " on " + on,
         () -> {
-          Element worn = tables.names().element(name);
+          GearNames names = tables.names();
+          Element worn =
+              names.gear().elementAt(name, on, minute).orElseGet(() -> names.element(name));
           refuseSealed(worn);
-          Element gone = worn.retired(new Retirement(on, Retirement.CHANGED));
-          long respirator = tables.names().respirator(worn.respirator()).id();
+          Element gone = worn.retired(new Retirement(on, minute, Retirement.CHANGED));
+          Element next = worn.successor(on, minute);
+          Element fresh = worn.retired().map(next::retired).orElse(next);
           tables.respirators().retire(gone, gone.retired().orElseThrow());
-          tables.respirators().insert(worn.successor(on), respirator);
-          return tables.names().element(name);
+          long id =
+              tables
+                  .respirators()
+                  .insert(singleUse ? fresh.forOneDay() : fresh, names.numberOf(worn.respirator()));
+          return tables.names().withNumber(id);
         });
   }
 

@@ -115,7 +115,9 @@ final class Respirators {
         Columns.number(row, "limit_hours"),
         Columns.number(row, "limit_mg"),
         Columns.number(row, "carbon_g"),
-        Columns.retired(row));
+        Columns.retiredAt(row),
+        row.getInt("worn_from_minute"),
+        row.getBoolean("is_single_use"));
   }
 
   long insert(Element element, long respirator) {
@@ -131,7 +133,12 @@ final class Respirators {
         element.sealedUntil(),
         Columns.orNull(element.limitHours()),
         Columns.orNull(element.limitMg()),
-        Columns.orNull(element.carbonGrams()));
+        Columns.orNull(element.carbonGrams()),
+        Columns.minute(element.fromMinute()),
+        element.singleUse() ? 1 : null,
+        element.retired().map(Retirement::on).orElse(null),
+        Columns.minute(element.retired().map(Retirement::minute).orElse(0)),
+        element.retired().map(Retirement::why).orElse(null));
   }
 
   void open(Element element, LocalDate on) {
@@ -139,7 +146,7 @@ final class Respirators {
   }
 
   void retire(Element element, Retirement end) {
-    store.run("element-retire", element.id(), end.on(), end.why());
+    store.run("element-retire", element.id(), end.on(), Columns.minute(end.minute()), end.why());
   }
 
   boolean isInSessions(Element element) {

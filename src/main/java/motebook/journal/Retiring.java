@@ -11,7 +11,6 @@ import motebook.model.ShopFilter;
 
 /** How masks and filters go: retired, or deleted while nothing refers to them. */
 public final class Retiring {
-  private static final String WITH_ITS_RESPIRATOR = "with its respirator";
   private static final String DELETED = "deleted";
 
   private final GearTables tables;
@@ -31,7 +30,7 @@ public final class Retiring {
    *     still to come, or a session wore it later
    */
   public void retire(String name, Retirement end) {
-    today.requireCome(end.on(), "retired");
+    today.requireCome(end.on(), end.minute(), "retired");
     changes.make(
         "Retired %s on %s (%s)".formatted(name, end.on(), end.why()), () -> end(name, end));
   }
@@ -62,7 +61,7 @@ public final class Retiring {
     tables.respirators().retire(respirator, end);
     gear.elementsOf(respirator.name()).stream()
         .filter(element -> element.retired().isEmpty())
-        .forEach(element -> end(element, new Retirement(end.on(), WITH_ITS_RESPIRATOR)));
+        .forEach(element -> end(element, end.withIt()));
   }
 
   private static void refuseWorn(Respirator respirator, LocalDate day) {

@@ -49,6 +49,13 @@ final class Checks {
   }
 
   /**
+   * @throws Refusal unless it is a minute of a day, 0 to 1440
+   */
+  static void minute(int minute) {
+    within("minute of the day", minute, 0, 1440, "min");
+  }
+
+  /**
    * A few words, cleaned.
    *
    * @throws Refusal if there is none, or they are too long

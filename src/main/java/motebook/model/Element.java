@@ -23,6 +23,8 @@ import java.util.OptionalDouble;
  * @param limitMg dust load after which the owner changes it, mg, if set; above 0
  * @param carbonGrams carbon it holds altogether, g, if known; above 0
  * @param retired when and why it was taken off, if it was
+ * @param fromMinute minute of the first day from which it was on the mask; 0 for all of the day
+ * @param singleUse whether it stands for a fresh one on each day, thrown away at its end
  */
 public record Element(
     long id,
@@ -36,12 +38,15 @@ public record Element(
     OptionalDouble limitHours,
     OptionalDouble limitMg,
     OptionalDouble carbonGrams,
-    Optional<Retirement> retired) {
+    Optional<Retirement> retired,
+    int fromMinute,
+    boolean singleUse) {
   public Element {
     name = Names.check("element", name);
     respirator = Names.check("respirator", respirator);
     elementClass = Checks.key("class of an element", elementClass);
     Checks.believable(from);
+    Checks.minute(fromMinute);
     opened.ifPresent(Checks::believable);
     sealedUntil.ifPresent(Checks::believable);
     limitHours.ifPresent(hours -> Checks.aboveZero("limit of hours worn", hours, 1e5, "h"));
@@ -49,6 +54,7 @@ public record Element(
     carbonGrams.ifPresent(grams -> Checks.aboveZero("carbon", grams, 1e5, "g"));
     requireOpenedFirst(name, opened, from);
     requireRetiredLast(name, opened, from, retired);
+    requireLater(name, from, fromMinute, retired);
   }
 
   private static void requireOpenedFirst(String name, Optional<LocalDate> opened, LocalDate from) {
@@ -69,26 +75,21 @@ public record Element(
         });
   }
 
-  /**
-   * Whether it is on the mask on a day. The day it was retired no longer counts: that day belongs
-   * to what came in its place, so that no day loads two.
-   */
-  public boolean wornOn(LocalDate day) {
-    return opened.isPresent() && !day.isBefore(from) && isKeptOn(day);
-  }
-
-  /** Whether it lies in its sealed package on a day. */
-  public boolean sealedOn(LocalDate day) {
-    return opened.map(day::isBefore).orElse(true) && isKeptOn(day);
-  }
-
-  private boolean isKeptOn(LocalDate day) {
-    return retired.map(end -> day.isBefore(end.on())).orElse(true);
-  }
-
-  /** The same, taken off. */
-  public Element retired(Retirement end) {
-    return new Element(
+  /** One that has a whole first day and is used until it is changed. */
+  public Element(
+      long id,
+      String name,
+      String respirator,
+      String elementClass,
+      boolean pair,
+      LocalDate from,
+      Optional<LocalDate> opened,
+      Optional<LocalDate> sealedUntil,
+      OptionalDouble limitHours,
+      OptionalDouble limitMg,
+      OptionalDouble carbonGrams,
+      Optional<Retirement> retired) {
+    this(
         id,
         name,
         respirator,
@@ -100,40 +101,90 @@ public record Element(
         limitHours,
         limitMg,
         carbonGrams,
-        Optional.of(end));
+        retired,
+        0,
+        false);
+  }
+
+  private static void requireLater(
+      String name, LocalDate from, int fromMinute, Optional<Retirement> retired) {
+    if (retired.filter(end -> end.on().equals(from) && end.minute() < fromMinute).isPresent()) {
+      throw new Refusal(
+          "\"%s\" was put on at %s on %s, so it cannot be taken off before that."
+              .formatted(name, MinuteOfDay.told(fromMinute), from));
+    }
+  }
+
+  /**
+   * Whether it is on the mask at a minute of a day. From the minute it was retired it no longer
+   * counts: that belongs to what came in its place, so that no work loads two.
+   */
+  public boolean wornAt(LocalDate day, int minute) {
+    return opened.isPresent()
+        && (day.isAfter(from) || (day.equals(from) && minute >= fromMinute))
+        && retired
+            .map(e -> day.isBefore(e.on()) || (day.equals(e.on()) && minute < e.minute()))
+            .orElse(true);
+  }
+
+  /** Whether it is on the mask as a day ends. */
+  public boolean wornOn(LocalDate day) {
+    return wornAt(day, 24 * 60);
+  }
+
+  /** Whether it lies in its sealed package on a day. */
+  public boolean sealedOn(LocalDate day) {
+    return opened.map(day::isBefore).orElse(true)
+        && retired.map(end -> day.isBefore(end.on())).orElse(true);
+  }
+
+  /** The same, taken off. */
+  public Element retired(Retirement end) {
+    return with(id, from, fromMinute, opened, sealedUntil, Optional.of(end), singleUse);
   }
 
   /** A sealed one, opened and put on the mask. */
   public Element opened(LocalDate on) {
-    return new Element(
-        id,
-        name,
-        respirator,
-        elementClass,
-        pair,
-        on,
-        Optional.of(on),
-        sealedUntil,
-        limitHours,
-        limitMg,
-        carbonGrams,
-        retired);
+    return with(id, on, 0, Optional.of(on), sealedUntil, retired, singleUse);
+  }
+
+  /** The same, and a fresh one of it each day. */
+  public Element forOneDay() {
+    return with(id, from, fromMinute, opened, sealedUntil, retired, true);
   }
 
   /** A fresh one of the same kind, opened and put on the mask on a day; its shelf is not known. */
   public Element successor(LocalDate on) {
+    return successor(on, 0);
+  }
+
+  /** The same from a minute of the day on. */
+  public Element successor(LocalDate on, int minute) {
+    return with(0, on, minute, Optional.of(on), Optional.empty(), Optional.empty(), singleUse);
+  }
+
+  private Element with(
+      long number,
+      LocalDate first,
+      int minute,
+      Optional<LocalDate> unpacked,
+      Optional<LocalDate> shelf,
+      Optional<Retirement> end,
+      boolean oneDay) {
     return new Element(
-        0,
+        number,
         name,
         respirator,
         elementClass,
         pair,
-        on,
-        Optional.of(on),
-        Optional.empty(),
+        first,
+        unpacked,
+        shelf,
         limitHours,
         limitMg,
         carbonGrams,
-        Optional.empty());
+        end,
+        minute,
+        oneDay);
   }
 }

@@ -152,7 +152,7 @@ public sealed interface FitRecord {
 
       /** What is meant by a word, whatever its case. */
       public static Optional<What> of(String word) {
-        String folded = Text.folded(word);
+        String folded = Text.folded(word).replace("teeth", DENTAL.key());
         return Arrays.stream(values()).filter(what -> what.key().equals(folded)).findFirst();
       }
     }

@@ -49,15 +49,27 @@ public record Gear(
     return elements.stream().filter(e -> e.retired().isEmpty() && same(e.name(), name)).findFirst();
   }
 
+  /** The element of that name that was on its mask at a minute of a day, retired since or not. */
+  public Optional<Element> elementAt(String name, LocalDate day, int minute) {
+    return elements.stream()
+        .filter(e -> same(e.name(), name) && e.wornAt(day, minute))
+        .reduce((earlier, later) -> earlier.retired().isEmpty() ? earlier : later);
+  }
+
   /** Every element a respirator ever had, oldest first as added. */
   public List<Element> elementsOf(String respirator) {
     return elements.stream().filter(e -> same(e.respirator(), respirator)).toList();
   }
 
-  /** The elements on a respirator on a day. */
+  /** The elements on a respirator as a day ends. */
   public List<Element> elementsOn(String respirator, LocalDate day) {
+    return elementsOn(respirator, day, 24 * 60);
+  }
+
+  /** The elements on a respirator at a minute of a day. */
+  public List<Element> elementsOn(String respirator, LocalDate day, int minute) {
     return elements.stream()
-        .filter(e -> e.wornOn(day) && same(e.respirator(), respirator))
+        .filter(e -> e.wornAt(day, minute) && same(e.respirator(), respirator))
         .toList();
   }
 

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import motebook.model.Text;
 
 /** The shipped tables of respirators: factors, classes of elements, hazards, breathing. */
@@ -113,9 +114,11 @@ public final class Masks {
     return breathing.get(rate);
   }
 
+  // The rating of the element may be said with it, as in "half mask P3".
   private static boolean called(ProtectionFactor factor, String facepiece) {
-    return same(factor.facepiece(), facepiece)
-        || factor.also().stream().anyMatch(name -> same(name, facepiece));
+    return Stream.concat(Stream.of(factor.facepiece()), factor.also().stream())
+        .flatMap(name -> Stream.of(name, name + " " + factor.rating()))
+        .anyMatch(name -> same(name, facepiece));
   }
 
   private static boolean same(String one, String other) {

@@ -11,6 +11,7 @@ import motebook.desk.Evidence.Agreement;
 import motebook.desk.Evidence.Lesson;
 import motebook.desk.Evidence.Line;
 import motebook.desk.Measured;
+import motebook.model.MinuteOfDay;
 import motebook.model.Sample;
 
 /** Samples beside the estimates, as JSON and as text. */
@@ -31,8 +32,8 @@ public final class EvidenceReport {
         "id", sample.id(),
         "person", sample.person(),
         "date", sample.date().toString(),
-        "from", Figures.clock(sample.fromMinute()),
-        "to", Figures.clock(sample.toMinute()),
+        "from", MinuteOfDay.told(sample.fromMinute()),
+        "to", MinuteOfDay.told(sample.toMinute()),
         "fraction", sample.fraction(),
         "kind", sample.kind().key(),
         "mg_m3", line.measured().mgPerM3(),
@@ -85,8 +86,8 @@ public final class EvidenceReport {
         "%4d  %s %s-%s %s: %s mg/m³ %s%s",
         sample.id(),
         sample.date(),
-        Figures.clock(sample.fromMinute()),
-        Figures.clock(sample.toMinute()),
+        MinuteOfDay.told(sample.fromMinute()),
+        MinuteOfDay.told(sample.toMinute()),
         sample.person(),
         measured(line.measured()),
         sample.fraction(),
@@ -101,8 +102,8 @@ public final class EvidenceReport {
         Locale.ROOT,
         "%s %s-%s %s: %s %s",
         sample.date(),
-        Figures.clock(sample.fromMinute()),
-        Figures.clock(sample.toMinute()),
+        MinuteOfDay.told(sample.fromMinute()),
+        MinuteOfDay.told(sample.toMinute()),
         sample.person(),
         measured(measured),
         sample.fraction());
@@ -145,9 +146,9 @@ public final class EvidenceReport {
   public static String said(Sample sample) {
     return sample.date()
         + " "
-        + Figures.clock(sample.fromMinute())
+        + MinuteOfDay.told(sample.fromMinute())
         + "-"
-        + Figures.clock(sample.toMinute())
+        + MinuteOfDay.told(sample.toMinute())
         + " "
         + sample.person()
         + ": "

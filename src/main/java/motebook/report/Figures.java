@@ -46,9 +46,4 @@ public final class Figures {
         ? minutes / 60 + " h"
         : String.format(Locale.ROOT, "%d h %02d", minutes / 60, minutes % 60);
   }
-
-  /** A minute of the day as {@code 09:15}; the end of the day is {@code 24:00}. */
-  public static String clock(int minuteOfDay) {
-    return String.format(Locale.ROOT, "%02d:%02d", minuteOfDay / 60, minuteOfDay % 60);
-  }
 }

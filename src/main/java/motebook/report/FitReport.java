@@ -1,6 +1,7 @@
 package motebook.report;
 
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import motebook.desk.Allowed;
@@ -30,6 +31,11 @@ public final class FitReport {
   /** {@code 2026-03-02 Ana fit test with half mask: overall fit factor 138.56, passed …}. */
   public String line(FitRecord record) {
     return record.date() + "  " + record.person() + "  " + told(record);
+  }
+
+  /** The same behind its number, by which it is taken out. */
+  public String numbered(FitRecord record) {
+    return String.format(Locale.ROOT, "%4d  %s", record.id(), line(record));
   }
 
   /** The record without its person and day. */

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import motebook.desk.Allowed;
 import motebook.model.Element;
 import motebook.model.Gear;
+import motebook.model.MinuteOfDay;
 import motebook.model.Respirator;
 import motebook.model.Retirement;
 import motebook.model.ShopFilter;
@@ -71,6 +72,7 @@ public final class GearReport {
             one.opened().isPresent()
                 ? ""
                 : one.sealedUntil().map(day -> "good until " + day).orElse(""),
+            one.singleUse() ? "a fresh one each day" : "",
             figure("at most ", one.limitHours(), " h"),
             figure("at most ", one.limitMg(), " mg"),
             figure("", one.carbonGrams(), " g of carbon"),
@@ -155,7 +157,15 @@ public final class GearReport {
             "sealed_until", one.sealedUntil().map(LocalDate::toString).orElse(null),
             "limit_hours", orNull(one.limitHours()),
             "limit_mg", orNull(one.limitMg()),
-            "carbon_g", orNull(one.carbonGrams())));
+            "carbon_g", orNull(one.carbonGrams()),
+            "worn_from_time", one.fromMinute() == 0 ? null : MinuteOfDay.told(one.fromMinute()),
+            "retired_time",
+                one.retired()
+                    .map(Retirement::minute)
+                    .filter(m -> m > 0)
+                    .map(MinuteOfDay::told)
+                    .orElse(null),
+            "single_use", one.singleUse()));
   }
 
   private static Map<String, Object> object(ShopFilter one, Gear gear) {

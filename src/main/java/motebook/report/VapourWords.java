@@ -62,6 +62,17 @@ public final class VapourWords {
         + (unknown ? "; some of it has no figure" : "");
   }
 
+  /** {@code worst about 0.27 (0.086 to 0.85) on Tue 3 Mar, 1 day over; some has no figure}. */
+  public static String brief(WeekVapour vapour) {
+    boolean unknown = vapour.days().stream().anyMatch(OfDay::notEstimated);
+    return "worst outside "
+        + figure(vapour.worst().outside())
+        + " on "
+        + DAY.format(vapour.worst().date())
+        + (vapour.daysOver() > 0 ? ", " + days(vapour.daysOver()) + " over" : "")
+        + (unknown ? "; some has no figure" : "");
+  }
+
   private static String days(long days) {
     return days == 1 ? "1 day" : days + " days";
   }

@@ -16,6 +16,7 @@ import motebook.desk.Objection;
 import motebook.desk.Source;
 import motebook.entry.SpokenLine;
 import motebook.model.Amount;
+import motebook.model.MinuteOfDay;
 import motebook.model.Work;
 import motebook.reference.Limit;
 import motebook.reference.Material;
@@ -108,7 +109,7 @@ public final class Wording {
 
   /** {@code 09:00-10:00}. */
   public static String span(Work work) {
-    return Figures.clock(work.startMinute()) + "-" + Figures.clock(work.endMinute());
+    return MinuteOfDay.told(work.startMinute()) + "-" + MinuteOfDay.told(work.endMinute());
   }
 
   /** {@code 1 mg/m³ inhalable dust (ACGIH TLV, advisory)}. */

@@ -70,7 +70,7 @@ final class GearForm {
   }
 
   private List<String> people() {
-    return book.people().stream().map(Person::name).toList();
+    return book.premises().people().stream().map(Person::name).toList();
   }
 
   private List<Field> respirator(String person) {

@@ -2,6 +2,8 @@ package motebook.screen;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.temporal.ChronoField;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -91,7 +93,7 @@ final class Keeping {
     List<CareRow> rows = new ArrayList<>();
     for (Respirator mask : gear.respirators()) {
       if (mask.retired().isEmpty()) {
-        rows.add(mask(mask, gear));
+        rows.add(mask(mask, care));
         gear.elementsOf(mask.name()).stream()
             .filter(element -> element.retired().isEmpty())
             .forEach(element -> rows.add(element(element, care)));
@@ -100,17 +102,13 @@ final class Keeping {
     return rows;
   }
 
-  private CareRow mask(Respirator mask, Gear gear) {
-    List<String> fits =
-        gear.fitTestsOf(mask.name()).stream()
-            .map(test -> test.person() + " was fit-tested with it on " + test.date())
-            .toList();
+  private CareRow mask(Respirator mask, Care care) {
     return new CareRow(
         mask.name(),
         words.told(mask),
         OptionalDouble.empty(),
         false,
-        fits.isEmpty() ? List.of("Nobody was fit-tested with it.") : fits,
+        care.fits(mask),
         Optional.empty(),
         Optional.empty(),
         mask.name(),
@@ -198,7 +196,8 @@ final class Keeping {
 
   Message damaged(Task.Damaged damaged) {
     LocalDate today = LocalDate.now(clock);
-    book.retiring().retire(damaged.element(), new Retirement(today, DAMAGED));
+    int now = LocalTime.now(clock).get(ChronoField.MINUTE_OF_DAY);
+    book.retiring().retire(damaged.element(), new Retirement(today, now, DAMAGED));
     return new Message.Settled(
         "Retired "
             + damaged.element()

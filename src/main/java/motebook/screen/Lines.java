@@ -22,6 +22,7 @@ import motebook.reference.Reference;
 import motebook.screen.state.Fault;
 import motebook.screen.state.Message;
 import motebook.screen.state.Reading;
+import motebook.screen.state.Reading.Clash;
 import motebook.screen.state.Reading.Understood;
 import motebook.screen.state.Task;
 
@@ -53,8 +54,8 @@ final class Lines {
         LocalDateTime.now(clock),
         person.isEmpty() ? settings.person() : person,
         settings.place(),
-        book.people(),
-        book::places,
+        book.premises().people(),
+        book.premises()::places,
         book.rack().respiratorNames(),
         Reference.shipped(),
         ledger::finishes);
@@ -86,24 +87,27 @@ final class Lines {
     Reading reading =
         reading(
             line.text(), completions, Optional.empty(), () -> SpokenLine.read(line.text(), scene));
-    return new Message.LineRead(offeringTime(reading, scene));
+    return new Message.LineRead(offeringWood(offeringTime(reading, scene), scene));
+  }
+
+  /** Where a wood has no figures of its own, the line with what stands for it comes first. */
+  private static Reading offeringWood(Reading reading, Scene scene) {
+    return reading
+        .fault()
+        .flatMap(fault -> SpokenLine.withKnownWood(reading.text(), scene))
+        .map(reading::offering)
+        .orElse(reading);
   }
 
   /** Where the work would overlap other work, the line at a time that is free comes first. */
   private Reading offeringTime(Reading reading, Scene scene) {
     return reading
         .understood()
-        .filter(understood -> understood.clash().isPresent())
-        .flatMap(understood -> overlap(understood.work(), Optional.empty()))
-        .flatMap(Overlap::free)
+        .flatMap(Understood::clash)
+        .flatMap(Clash::free)
         .flatMap(start -> SpokenLine.startingAt(reading.text(), start, scene))
         .map(reading::offering)
         .orElse(reading);
-  }
-
-  /** What some work would overlap; except a session in whose place it would come. */
-  Optional<Overlap> overlap(Work work, Optional<Session> except) {
-    return Overlap.of(work, except, book, LocalDateTime.now(clock));
   }
 
   /**
@@ -129,6 +133,7 @@ final class Lines {
     List<Session> before = book.sessionsOn(work.date());
     List<Session> after = new ArrayList<>(before);
     except.ifPresent(session -> after.removeIf(other -> other.id() == session.id()));
+    Optional<Clash> clash = clash(work, after);
     after.add(new Session(0, work));
     DayReport now = report(work, before);
     DayReport then = report(work, after);
@@ -138,7 +143,12 @@ final class Lines {
         now.outside().estimate().central(),
         then.outside().estimate().central(),
         then.outside().chanceOverLimit(),
-        overlap(work, except).map(Overlap::told));
+        clash);
+  }
+
+  private Optional<Clash> clash(Work work, List<Session> others) {
+    boolean own = work.person().equals(book.settings().person());
+    return Overlap.of(work, others, own, LocalDateTime.now(clock));
   }
 
   private DayReport report(Work work, List<Session> sessions) {

@@ -64,7 +64,7 @@ final class Looking {
   }
 
   private List<String> people() {
-    return book.people().stream().map(Person::name).toList();
+    return book.premises().people().stream().map(Person::name).toList();
   }
 
   private static List<motebook.model.Work> on(LocalDate date, Timing timing) {
@@ -109,7 +109,7 @@ final class Looking {
   }
 
   static Optional<Undoable> last(Book book) {
-    return book.history(RECENT).stream()
+    return book.changes().history(RECENT).stream()
         .filter(change -> change.undoes().isEmpty() && !change.undone())
         .findFirst()
         .map(change -> new Undoable(change.id(), unnumbered(change.what())));

@@ -26,6 +26,8 @@ import motebook.screen.state.Form.Kind;
 import motebook.screen.state.Line;
 import motebook.screen.state.Message;
 import motebook.screen.state.Reading;
+import motebook.screen.state.Reading.Clash;
+import motebook.screen.state.Reading.Understood;
 import motebook.screen.state.Task;
 
 /** A session by fields: the form says one spoken line, so every rule of the line holds for it. */
@@ -151,16 +153,16 @@ final class SessionForm {
     return new Message.FormRead(
         reading,
         Serving.controls(form.text("operation"), form.text("place"), scene),
-        starts(form, reading, amended));
+        starts(form, reading));
   }
 
   /** A time that is free, where the work would overlap other work at the one that it has. */
-  private List<String> starts(Form form, Reading reading, Optional<Session> amended) {
+  private static List<String> starts(Form form, Reading reading) {
     return reading
         .understood()
         .filter(understood -> Durations.parse(form.text("minutes")).isPresent())
-        .flatMap(understood -> lines.overlap(understood.work(), amended))
-        .flatMap(Overlap::free)
+        .flatMap(Understood::clash)
+        .flatMap(Clash::free)
         .map(start -> List.of(CLOCK.format(start)))
         .orElse(List.of());
   }

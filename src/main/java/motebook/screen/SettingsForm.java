@@ -56,7 +56,7 @@ final class SettingsForm {
   }
 
   Optional<Message> openFirst() {
-    boolean untouched = !book.hasSessions() && book.history(1).isEmpty();
+    boolean untouched = !book.hasSessions() && book.changes().history(1).isEmpty();
     return untouched ? Optional.of(open(Form.Kind.FIRST)) : Optional.empty();
   }
 
@@ -70,7 +70,8 @@ final class SettingsForm {
   }
 
   private Optional<Indoors> shop(Settings settings) {
-    return book.place(settings.place(), LocalDate.now(clock))
+    return book.premises()
+        .place(settings.place(), LocalDate.now(clock))
         .map(Place::surroundings)
         .filter(Indoors.class::isInstance)
         .map(Indoors.class::cast);
@@ -133,7 +134,7 @@ final class SettingsForm {
   }
 
   private List<String> places() {
-    return book.places(LocalDate.now(clock)).stream().map(Place::name).toList();
+    return book.premises().places(LocalDate.now(clock)).stream().map(Place::name).toList();
   }
 
   private static Field field(

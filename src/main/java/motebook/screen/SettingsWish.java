@@ -110,7 +110,7 @@ final class SettingsWish {
   }
 
   private static Optional<Indoors> indoors(Book book, String place, LocalDate today) {
-    Optional<Surroundings> found = book.place(place, today).map(p -> p.surroundings());
+    Optional<Surroundings> found = book.premises().place(place, today).map(p -> p.surroundings());
     return found.filter(Indoors.class::isInstance).map(Indoors.class::cast);
   }
 

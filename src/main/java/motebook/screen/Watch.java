@@ -11,6 +11,7 @@ import motebook.entry.Scene;
 import motebook.entry.SpokenLine;
 import motebook.entry.Timed;
 import motebook.journal.Book;
+import motebook.model.MinuteOfDay;
 import motebook.model.Refusal;
 import motebook.model.Session;
 import motebook.model.Stopwatch;
@@ -142,7 +143,7 @@ final class Watch {
   private String lingers(Work last) {
     List<Session> sessions = book.sessionsOn(last.date());
     return Timing.clearAt(last, sessions, lines.ledger().shop(last.date())).stream()
-        .mapToObj(at -> " Fine dust falls to a tenth by about " + Figures.clock(at) + ".")
+        .mapToObj(at -> " Fine dust falls to a tenth by about " + MinuteOfDay.told(at) + ".")
         .findFirst()
         .orElse("");
   }

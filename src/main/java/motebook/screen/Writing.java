@@ -45,7 +45,7 @@ final class Writing {
   }
 
   private String warning() {
-    return book.warning().map(". "::concat).orElse("");
+    return book.changes().warning().map(". "::concat).orElse("");
   }
 
   Message logAtOnce(Task.LogAtOnce line) {
@@ -76,7 +76,7 @@ final class Writing {
 
   Message undo(Undoable change) {
     boolean stillLast = Looking.last(book).equals(Optional.of(change));
-    Optional<Change> undone = stillLast ? book.undo() : Optional.empty();
+    Optional<Change> undone = stillLast ? book.changes().undo() : Optional.empty();
     lines.forget();
     return new Message.Undone(undone.map(Change::what));
   }

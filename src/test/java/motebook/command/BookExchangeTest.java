@@ -129,7 +129,7 @@ class BookExchangeTest {
   void the_document_is_json_that_says_what_it_is_with_lists_as_lists() throws IOException {
     simpleBook();
     Map<String, Object> document = JSON.std.mapFrom(Files.readString(json));
-    assertThat(document).containsEntry("format", "motebook-book").containsEntry("version", 1);
+    assertThat(document).containsEntry("format", "motebook-book").containsEntry("version", 2);
     Object session = Shell.at(document, "sessions", 0);
     assertThat(Shell.at(session, "controls")).isEqualTo(List.of("doors-open", "window-fan"));
     assertThat(Shell.at(session, "finishes_ml"))
@@ -236,7 +236,7 @@ class BookExchangeTest {
         "places.csv | 2,yard | 2,yard\\n3,attic | The place \"attic\" has no figures",
         "place-figures.csv | outdoors | upstairs | line 3: The kind is indoors or outdoors",
         "place-figures.csv | ,100, | ,0, | line 2: The volume must lie between",
-        "format.csv | motebook-book,1 | motebook-book,2 | version 2 of the form, and this Motebook reads up to version 1",
+        "format.csv | motebook-book,2 | motebook-book,3 | version 3 of the form, and this Motebook reads up to version 2",
         "format.csv | motebook-book | letter | is no export of a book",
       })
   void what_is_wrong_in_a_folder_is_told_with_file_line_and_column_and_nothing_comes_in(
@@ -267,7 +267,7 @@ class BookExchangeTest {
         "[\"doors-open\" | [[\"doors-open\"] | column controls: It holds no list and no object",
         "\"people\":[ | \"folk\":[ | \"people\" should stand where \"folk\" stands",
         "\"stopwatches\":[] | \"stopwatches\":[],\"more\":[] | the end should stand where \"more\" stands",
-        "\"version\":1 | \"version\":9 | version 9 of the form",
+        "\"version\":2 | \"version\":9 | version 9 of the form",
         "\"format\":\"motebook-book\" | \"format\":\"letter\" | is no export of a book",
         "]} | ] | is no whole JSON: at line",
       })

@@ -294,6 +294,36 @@ class GearCommandTest {
         .endsWith("saccharin, not passed");
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "filtering facepiece FFP3, air-purifying, filtering facepiece",
+    "full mask P3, air-purifying, full facepiece",
+    "hood TH2, powered, helmet or hood"
+  })
+  void a_facepiece_may_be_called_with_the_rating_of_its_element(
+      String said, String kind, String facepiece) {
+    assertThat(
+            done(
+                "gear add respirator m --scheme uk --kind %s --facepiece \"%s\""
+                    .formatted(kind, said)))
+        .startsWith("Added m: " + facepiece);
+    refused("gear add respirator n --scheme uk --facepiece \"half mask P9\"", "assigns no factor");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"weight", "20lb", "\"25 lbs\"", "9kg", "\"9.5 kg\""})
+  void losing_20_lb_or_9_kg_asks_for_a_new_fit_test(String lost) {
+    assertThat(done("fit change --what " + lost)).contains("change of weight: a new fit test");
+  }
+
+  @Test
+  void losing_less_asks_for_none() {
+    refused("fit change --what 19lb", "19lb is less than the 20 lb (9 kg)");
+    refused("fit change --what 8.9kg", "less than the 20 lb (9 kg)");
+    refused("fit change --what beard", "say weight, dental, face, or how much was lost, like 25lb");
+    assertThat(done("fit change --what teeth")).contains("change of teeth: a new fit test");
+  }
+
   @Test
   void what_needs_no_seal_needs_no_fit_test() {
     done("gear add respirator hood --kind powered --facepiece hood");
@@ -312,10 +342,10 @@ class GearCommandTest {
     assertThat(done("fit list --person Ana"))
         .isEqualTo(
             """
-            2026-01-05  Ana  medical clearance
-            2026-02-01  Ana  hair under the seal, still there
-            2026-02-20  Ana  change of teeth: a new fit test is asked for
-            2026-03-01  Ana  training""");
+            1  2026-01-05  Ana  medical clearance
+               3  2026-02-01  Ana  hair under the seal, still there
+               4  2026-02-20  Ana  change of teeth: a new fit test is asked for
+               2  2026-03-01  Ana  training""");
     assertThat(done("fit hair --person Ana --to 2026-02-10"))
         .isEqualTo("Hair under the seal of Ana was there from 2026-02-01 to 2026-02-10.");
     done("fit hair --person Ana --from 2026-02-01 --to 2026-02-09");

@@ -4,6 +4,7 @@ import static motebook.command.Shell.at;
 import static motebook.command.Shell.number;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -61,6 +62,18 @@ class WeekVapourTest {
     assertThat(shell.say("week").out())
         .contains("vapour      limit 1 for all together: worst outside about ")
         .contains(" on Wed 4 Mar, no mask worn; 2 days with vapour, 1 over 1");
+  }
+
+  @Test
+  void the_printed_week_tells_its_vapour_too() throws Exception {
+    said("log 60m orbital sanding of oak at 9:00 on 2026-03-02");
+    said("export --html " + folder.resolve("dry.html") + " --week 2026-03-02");
+    said("log 60m finishing using 1500ml contact cement at 9:00 on 2026-03-04");
+    said("export --html " + folder.resolve("wet.html") + " --week 2026-03-02");
+    assertThat(Files.readString(folder.resolve("dry.html"))).doesNotContain("Vapour, limit");
+    assertThat(Files.readString(folder.resolve("wet.html")))
+        .contains("Vapour, limit 1 in all: worst outside about ")
+        .contains(" on Wed 4 Mar, 1 day over.");
   }
 
   @Test

@@ -102,6 +102,7 @@ class AmountsTest {
     for (String line :
         List.of(
             "25m finishing of oak using 40ml oil stain, 20ml spirits in shop",
+            "25m finishing of oak with 40ml oil stain and 20ml spirits in shop",
             "25m finishing using 40 ml of oil stain and 20 ml of spirits of oak",
             "25m using 40ml oil stain and 20ml spirits finishing oak with doors open")) {
       assertThat(read(line).amounts()).as(line).isEqualTo(both);
@@ -133,6 +134,8 @@ class AmountsTest {
           40m finishing using 1,500ml lacquer            | 1,500ml lacquer | does not begin with an amount
           40m finishing using 250ml laquer               | laquer          | did you mean lacquer
           40m finishing using 250ml xyzzy                | xyzzy           | is no finish. Known are lacquer, acrylic lacquer
+          40m finishing with 250ml xyzzy                 | xyzzy           | is no finish. Known are lacquer, acrylic lacquer
+          40m finishing in 250ml lacquer                 | 250ml           | The book has no place
           40m finishing using 50ml lacquer and 9ml xyzzy | xyzzy           | is no finish
           40m finishing using 250ml poly                 | poly            | may be oil polyurethane or two part polyurethane
           40m finishing using 9ml lacquer and 9ml lacquer | lacquer        | is said twice. Add the amounts

@@ -202,6 +202,22 @@ class EverydayLinesTest {
         .contains("say: wearing half mask");
   }
 
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          40m table saw of walnut at 9:00   | 40m table saw of hardwood at 9:00
+          40m table saw, Black Walnut, dull | ''
+          40m table saw black walnut        | 40m table saw hardwood
+          40m table saw of birch plywood    | ''
+          40m table saw of oak              | ''
+          """)
+  void a_line_with_a_wood_that_has_no_figures_is_offered_with_what_stands_for_it(
+      String line, String offered) {
+    assertThat(SpokenLine.withKnownWood(line, Scenes.usual()).orElse("")).isEqualTo(offered);
+  }
+
   @Test
   void a_choice_with_a_joint_is_set_off_from_the_others() {
     Refusals.of("25m sweping").message().contains("\"dry sweeping\" or \"with damp sweeping\"");

@@ -223,6 +223,12 @@ class SpokenLineTest {
         .contains(new MaskUse("half mask", checked, percent));
   }
 
+  @Test
+  void a_name_said_in_full_goes_before_a_name_behind_a_word_that_says_nothing() {
+    assertThat(SpokenLine.read("9m assembly wearing a hood", Scenes.masks("a hood", "hood")).mask())
+        .contains(new MaskUse("a hood", false, 100));
+  }
+
   static motebook.model.Place renamed(String name) {
     return new motebook.model.Place(9, name, Scenes.SHOP.surroundings());
   }

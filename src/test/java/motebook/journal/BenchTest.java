@@ -48,7 +48,7 @@ class BenchTest {
               org.assertj.core.groups.Tuple.tuple("Carcass", "1h20 assembly"));
       book.favourites().remove("sweep up");
       assertThat(book.favourites().all()).hasSize(1);
-      book.undo();
+      book.changes().undo();
       assertThat(book.favourites().all()).hasSize(2);
     }
   }
@@ -80,7 +80,7 @@ class BenchTest {
   @Test
   void each_person_has_one_stopwatch() {
     try (Book book = Shop.open(folder)) {
-      book.addPerson("Ana");
+      book.premises().addPerson("Ana");
       book.stopwatches().start("me", "assembly");
       book.stopwatches().start("Ana", "sweeping");
       assertThatThrownBy(() -> book.stopwatches().start("me", "planer"))
@@ -105,7 +105,7 @@ class BenchTest {
       book.stopwatches().stop("me", List.of(work("10:30", 10), work("11:00", 10)));
       assertThat(book.stopwatches().of("me")).isEmpty();
       assertThat(book.sessionsOn(MONDAY)).hasSize(3);
-      book.undo();
+      book.changes().undo();
       assertThat(book.stopwatches().of("me")).isPresent();
       assertThat(book.sessionsOn(MONDAY)).hasSize(1);
       book.stopwatches().discard("me");
@@ -119,13 +119,13 @@ class BenchTest {
   @Test
   void cautions_are_set_aside_for_one_person_and_one_day_and_the_history_says_so() {
     try (Book book = Shop.open(folder)) {
-      book.addPerson("Ana");
+      book.premises().addPerson("Ana");
       book.setAside().put(MONDAY, "me", List.of("formaldehyde", "explosion"));
       book.setAside().put(MONDAY, "me", List.of("formaldehyde"));
       assertThat(book.setAside().on(MONDAY, "me")).containsExactly("formaldehyde", "explosion");
       assertThat(book.setAside().on(MONDAY, "Ana")).isEmpty();
       assertThat(book.setAside().on(MONDAY.plusDays(1), "me")).isEmpty();
-      assertThat(book.history(1).get(0).what())
+      assertThat(book.changes().history(1).get(0).what())
           .isEqualTo("Set aside for 2026-03-02, by me: formaldehyde, explosion");
       book.setAside().bringBack(MONDAY, "me");
       assertThat(book.setAside().on(MONDAY, "me")).isEmpty();
@@ -147,7 +147,7 @@ class BenchTest {
       assertThat(book.settings()).isEqualTo(own);
       assertThat(book.settings().figures().chosen())
           .containsOnlyKeys(OwnFigure.CARTRIDGE_SAFETY_FRACTION);
-      book.undo();
+      book.changes().undo();
       assertThat(book.settings().figures()).isEqualTo(OwnFigures.SHIPPED);
       assertThat(book.settings().vapourLimits()).isEqualTo(VapourLimits.STRICTER);
       assertThat(book.verify()).isEmpty();
@@ -163,7 +163,7 @@ class BenchTest {
       assertThat(book.settings()).isEqualTo(us);
       book.change(us.withUnits(Units.METRIC).withEquipment(List.of()), "As shipped");
       assertThat(book.settings().units()).isEqualTo(Units.METRIC);
-      book.undo();
+      book.changes().undo();
       assertThat(book.settings()).isEqualTo(us);
     }
   }

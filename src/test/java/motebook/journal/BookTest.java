@@ -41,8 +41,8 @@ class BookTest {
 
   @Test
   void a_fresh_book_holds_me_the_shop_the_yard_and_the_settings() {
-    assertThat(book.people()).containsExactly(new Person(1, "me"));
-    assertThat(book.places(MONDAY))
+    assertThat(book.premises().people()).containsExactly(new Person(1, "me"));
+    assertThat(book.premises().places(MONDAY))
         .containsExactly(
             new Place(
                 1,
@@ -52,8 +52,8 @@ class BookTest {
     assertThat(book.settings()).isEqualTo(new Settings("me", "shop", "acgih", 1.5, 30));
     assertThat(book.hasSessions()).isFalse();
     assertThat(book.sessionCount()).isZero();
-    assertThat(book.history(10)).isEmpty();
-    assertThat(book.undo()).isEmpty();
+    assertThat(book.changes().history(10)).isEmpty();
+    assertThat(book.changes().undo()).isEmpty();
     assertThat(book.verify()).isEmpty();
   }
 
@@ -73,7 +73,7 @@ class BookTest {
 
   @Test
   void sessions_are_told_by_day_start_and_number_whoever_they_are_of() {
-    book.addPerson("Ana");
+    book.premises().addPerson("Ana");
     Session late = book.log(work("15:00", 10));
     Session early = book.log(work("Ana", MONDAY, "08:00", 10));
     Session same = book.log(work("Ana", MONDAY, "15:00", 10));
@@ -94,34 +94,34 @@ class BookTest {
 
   @Test
   void names_are_found_whatever_their_case_and_told_as_the_book_has_them() {
-    book.addPerson("Zoë");
+    book.premises().addPerson("Zoë");
     Session session = book.log(work("ZOE\u0308", MONDAY, "09:00", 5));
     assertThat(session.work().person()).isEqualTo("Zoë");
-    assertThat(book.place("SHOP", MONDAY)).map(Place::name).contains("shop");
-    assertThat(book.place("attic", MONDAY)).isEmpty();
+    assertThat(book.premises().place("SHOP", MONDAY)).map(Place::name).contains("shop");
+    assertThat(book.premises().place("attic", MONDAY)).isEmpty();
   }
 
   @Test
   void a_name_that_is_taken_in_another_case_or_composition_is_refused() {
-    book.addPerson("Zoë");
-    assertThatThrownBy(() -> book.addPerson("zoe\u0308"))
+    book.premises().addPerson("Zoë");
+    assertThatThrownBy(() -> book.premises().addPerson("zoe\u0308"))
         .isInstanceOf(Refusal.class)
         .hasMessage("There is a person \"Zoë\" already. Choose another name.");
-    assertThatThrownBy(() -> book.addPlace("Shop", new Outdoors(5)))
+    assertThatThrownBy(() -> book.premises().addPlace("Shop", new Outdoors(5)))
         .isInstanceOf(Refusal.class)
         .hasMessageContaining("There is a place \"shop\" already");
-    assertThat(book.people()).hasSize(2);
+    assertThat(book.premises().people()).hasSize(2);
   }
 
   @Test
   void a_hostile_name_is_only_a_name() {
     String name = "Robert'); DROP TABLE session;--";
-    book.addPerson(name);
+    book.premises().addPerson(name);
     Session session = book.log(work(name, MONDAY, "09:00", 5));
     assertThat(session.work().person()).isEqualTo(name);
-    book.undo();
-    book.undo();
-    assertThat(book.people()).hasSize(1);
+    book.changes().undo();
+    book.changes().undo();
+    assertThat(book.premises().people()).hasSize(1);
     assertThat(book.verify()).isEmpty();
   }
 
@@ -134,7 +134,7 @@ class BookTest {
             "Overlaps session 1 of me, 2026-03-02 10:00 to 11:00 table saw of oak; 30 minutes"
                 + " are free at 11:00, so say: at 11:00.");
     assertThat(book.sessionCount()).isEqualTo(1);
-    assertThat(book.history(9)).hasSize(1);
+    assertThat(book.changes().history(9)).hasSize(1);
   }
 
   @Test
@@ -149,7 +149,7 @@ class BookTest {
 
   @Test
   void sessions_may_touch_and_others_may_work_at_the_same_time() {
-    book.addPerson("Ana");
+    book.premises().addPerson("Ana");
     book.log(work("10:00", 60));
     book.log(work("11:00", 60));
     book.log(work("09:00", 60));
@@ -178,7 +178,7 @@ class BookTest {
     assertThatThrownBy(() -> book.log(nowhere))
         .hasMessage("The book knows no place \"cellar\". It knows: shop, yard.");
     assertThatThrownBy(() -> book.lastSessionOf("Zed")).isInstanceOf(Refusal.class);
-    assertThatThrownBy(() -> book.placeVersions("cellar")).isInstanceOf(Refusal.class);
+    assertThatThrownBy(() -> book.premises().placeVersions("cellar")).isInstanceOf(Refusal.class);
     assertThat(book.hasSessions()).isFalse();
   }
 
@@ -187,14 +187,16 @@ class BookTest {
     List<Session> logged =
         book.logAll(List.of(work("09:00", 60), work("10:00", 60)), "Brought in two");
     assertThat(book.sessionsOn(MONDAY)).isEqualTo(logged);
-    assertThat(book.history(9)).extracting(Change::what).containsExactly("Brought in two");
+    assertThat(book.changes().history(9))
+        .extracting(Change::what)
+        .containsExactly("Brought in two");
     List<Work> bad = List.of(work("12:00", 60), work("13:00", 60), work("13:30", 60));
     assertThatThrownBy(() -> book.logAll(bad, "bad"))
         .isInstanceOf(Refusal.class)
         .hasMessageStartingWith("Entry 3 of 3 (2026-03-02 13:30 to 14:30 table saw of oak by me")
         .hasMessageContaining("Overlaps session");
     assertThat(book.sessionsOn(MONDAY)).isEqualTo(logged);
-    assertThat(book.history(9)).hasSize(1);
+    assertThat(book.changes().history(9)).hasSize(1);
   }
 
   @Test
@@ -233,7 +235,7 @@ class BookTest {
 
   @Test
   void settings_are_changed_and_name_only_whom_the_book_knows() {
-    book.addPerson("Ana");
+    book.premises().addPerson("Ana");
     Settings other =
         book.settings()
             .withPerson("Ana")
@@ -256,10 +258,10 @@ class BookTest {
     long id = book.log(work("09:00", 60)).id();
     book.change(book.settings(), "Same settings");
     book.amend(id, work("09:00", 60));
-    book.changePlace("shop", s -> s, Optional.empty(), "Same shop");
-    book.changePlace("shop", s -> s, Optional.of(MONDAY), "Same shop");
+    book.premises().changePlace("shop", s -> s, Optional.empty(), "Same shop");
+    book.premises().changePlace("shop", s -> s, Optional.of(MONDAY), "Same shop");
     book.logAll(List.of(), "No sessions");
-    assertThat(book.history(9)).hasSize(1);
+    assertThat(book.changes().history(9)).hasSize(1);
   }
 
   @Test

@@ -33,7 +33,7 @@ class CopiesTest {
   private void logOn(LocalDate day) {
     try (Book book = Book.open(Shop.file(folder), Shop.on(day))) {
       book.log(work("me", day, "09:00", 5));
-      assertThat(book.warning()).isEmpty();
+      assertThat(book.changes().warning()).isEmpty();
     }
   }
 
@@ -50,7 +50,7 @@ class CopiesTest {
         .isEqualTo("rwx------");
     try (Book before = Book.open(copy, Shop.CLOCK)) {
       assertThat(before.sessionCount()).isEqualTo(1);
-      assertThat(before.history(9)).hasSize(1);
+      assertThat(before.changes().history(9)).hasSize(1);
       assertThat(before.verify()).isEmpty();
     }
   }
@@ -61,7 +61,7 @@ class CopiesTest {
     LocalDate tuesday = MONDAY.plusDays(1);
     try (Book book = Book.open(Shop.file(folder), Shop.on(tuesday))) {
       book.sessionsOn(MONDAY);
-      book.history(9);
+      book.changes().history(9);
       assertThat(copies()).isEmpty();
       book.log(work("me", tuesday, "10:00", 5));
       book.log(work("me", tuesday, "11:00", 5));
@@ -102,12 +102,12 @@ class CopiesTest {
     try (Book book = Book.open(Shop.file(folder), Shop.on(tuesday))) {
       book.log(work("me", tuesday, "09:00", 5));
       assertThat(book.sessionCount()).isEqualTo(2);
-      assertThat(book.warning().orElseThrow())
+      assertThat(book.changes().warning().orElseThrow())
           .startsWith("Today's copy of the book was not made. The copy ")
           .endsWith(".");
       Files.delete(Copies.folder(Shop.file(folder)));
-      book.undo();
-      assertThat(book.warning()).isEmpty();
+      book.changes().undo();
+      assertThat(book.changes().warning()).isEmpty();
       assertThat(copies()).containsExactly("2026-03-03.db");
     }
   }
@@ -120,7 +120,7 @@ class CopiesTest {
       assertThat(book.backup(Optional.of(target), bytes -> {})).isEqualTo(target);
       try (Book copy = Book.open(target, Shop.CLOCK)) {
         assertThat(copy.sessionsOn(MONDAY)).isEqualTo(book.sessionsOn(MONDAY));
-        assertThat(copy.undo()).isPresent();
+        assertThat(copy.changes().undo()).isPresent();
         assertThat(copy.verify()).isEmpty();
       }
       assertThat(book.sessionCount()).isEqualTo(1);

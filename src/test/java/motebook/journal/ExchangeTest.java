@@ -259,11 +259,11 @@ class ExchangeTest {
       List<String> before = Shop.content(fresh);
       Consumer<Exchange.Receiver> source = to -> BookFolderReader.read(out, to, n -> {});
       assertThat(book.exchange().takeIn(source, "In")).isPositive();
-      assertThat(book.history(9)).extracting(Change::what).containsExactly("In");
-      assertThat(book.undo()).isPresent();
+      assertThat(book.changes().history(9)).extracting(Change::what).containsExactly("In");
+      assertThat(book.changes().undo()).isPresent();
       assertThat(Shop.content(fresh)).isEqualTo(before);
       book.exchange().takeIn(source, "In again");
-      assertThat(book.history(1).get(0).what()).isEqualTo("In again");
+      assertThat(book.changes().history(1).get(0).what()).isEqualTo("In again");
     }
   }
 
@@ -281,8 +281,8 @@ class ExchangeTest {
               () -> book.exchange().takeIn(to -> BookFolderReader.read(out, to, n -> {}), "In"))
           .isInstanceOf(Refusal.class)
           .hasMessageContaining("people.csv, line 3: Another row has that number");
-      assertThat(book.history(9)).isEmpty();
-      assertThat(book.people()).hasSize(1);
+      assertThat(book.changes().history(9)).isEmpty();
+      assertThat(book.premises().people()).hasSize(1);
     }
   }
 }

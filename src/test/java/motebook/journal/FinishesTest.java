@@ -46,7 +46,7 @@ class FinishesTest {
       List<Amount> less = List.of(new Amount("lacquer", 100));
       assertThat(book.amend(session.id(), session.work().using(less)).work().amounts())
           .isEqualTo(less);
-      book.undo();
+      book.changes().undo();
       assertThat(book.session(session.id()).orElseThrow().work().amounts()).isEqualTo(TWO);
     }
   }
@@ -57,7 +57,7 @@ class FinishesTest {
       Session session = book.log(Shop.bare("09:00", 30, "finishing").using(TWO));
       book.delete(session.id());
       assertThat(Shop.content(folder)).noneMatch(row -> row.startsWith("session_finish"));
-      book.undo();
+      book.changes().undo();
       assertThat(book.session(session.id()).orElseThrow().work().amounts()).isEqualTo(TWO);
     }
   }
@@ -81,7 +81,7 @@ class FinishesTest {
       assertThat(book.finishes().all().get(0).solvents().keySet())
           .containsExactly("toluene", "acetone");
       assertThat(book.verify()).isEmpty();
-      assertThat(book.undo().orElseThrow().what()).isEqualTo("Added finish Blue Label");
+      assertThat(book.changes().undo().orElseThrow().what()).isEqualTo("Added finish Blue Label");
       assertThat(book.finishes().all()).isEmpty();
     }
   }
@@ -95,7 +95,7 @@ class FinishesTest {
           .hasMessageContaining("\"Blue Label\" already");
       book.finishes().replace(sheet("Blue Label", 500));
       assertThat(book.finishes().all()).containsExactly(sheet("Blue Label", 500));
-      book.undo();
+      book.changes().undo();
       assertThat(book.finishes().all()).containsExactly(sheet("Blue Label", 640));
       assertThatThrownBy(() -> book.finishes().replace(sheet("Red Label", 500)))
           .isInstanceOf(Refusal.class)
@@ -129,7 +129,7 @@ class FinishesTest {
       assertThat(book.finishes().remove("blue label", Shop.MONDAY))
           .isEqualTo(OwnFinishes.Removed.DELETED);
       assertThat(book.finishes().all()).isEmpty();
-      book.undo();
+      book.changes().undo();
       assertThat(book.finishes().all()).containsExactly(sheet("Blue Label", 640));
     }
   }
@@ -150,7 +150,7 @@ class FinishesTest {
       assertThatThrownBy(() -> book.finishes().remove("Blue Label", Shop.MONDAY))
           .isInstanceOf(Refusal.class)
           .hasMessage("\"Blue Label\" was retired on 2026-03-02 already.");
-      book.undo();
+      book.changes().undo();
       assertThat(book.finishes().all()).containsExactly(sheet("Blue Label", 640));
       book.finishes().remove("Blue Label", Shop.MONDAY);
       book.finishes().replace(sheet("Blue Label", 500));

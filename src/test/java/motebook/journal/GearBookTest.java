@@ -44,7 +44,7 @@ class GearBookTest {
   @BeforeEach
   void open() {
     book = Shop.open(folder);
-    book.addPerson("Ana");
+    book.premises().addPerson("Ana");
   }
 
   @AfterEach
@@ -163,7 +163,7 @@ class GearBookTest {
             new FaceChange(6, "Ana", MONDAY, FaceChange.What.DENTAL));
     records.forEach(book.fits()::note);
     assertThat(book.gear().fit()).isEqualTo(records);
-    book.renamePerson("Ana", "Anna");
+    book.premises().renamePerson("Ana", "Anna");
     assertThat(book.gear().fitTests("Anna", "half mask")).hasSize(2);
   }
 
@@ -180,7 +180,7 @@ class GearBookTest {
         .extracting(Element::retired)
         .containsExactly(
             Optional.of(new Retirement(MONDAY.minusDays(2), "changed")), Optional.empty());
-    book.undo();
+    book.changes().undo();
     assertThat(book.gear().elements()).hasSize(1);
     assertThat(book.gear().element("filters").orElseThrow().opened()).contains(MONDAY.minusDays(9));
   }
@@ -214,10 +214,20 @@ class GearBookTest {
         "The book holds no respirator \"half mask\". It holds none yet; see: motebook gear add");
     book.rack().add(mask("half mask"));
     refuses(() -> book.rack().add(element("filters", "hood", MONDAY)), "It holds: half mask.");
-    book.retiring().retire("half mask", new Retirement(MONDAY, "damaged"));
+    LocalDate sunday = MONDAY.minusDays(1);
+    book.retiring().retire("half mask", new Retirement(sunday, "damaged"));
     refuses(
         () -> book.rack().add(element("filters", "half mask", MONDAY)),
-        "\"half mask\" was retired on 2026-03-02 already (damaged).");
+        "\"half mask\" was retired on 2026-03-01 already (damaged).");
+  }
+
+  @Test
+  void an_element_that_was_on_a_respirator_now_retired_goes_with_it() {
+    book.rack().add(mask("half mask"));
+    book.retiring().retire("half mask", new Retirement(MONDAY.minusDays(1), "damaged"));
+    Element late = book.rack().add(element("filters", "half mask", MONDAY.minusDays(3)));
+    assertThat(late.wornAt(MONDAY.minusDays(1), 600)).isTrue();
+    assertThat(late.wornAt(MONDAY, 0)).isFalse();
   }
 
   @Test
@@ -286,7 +296,7 @@ class GearBookTest {
     Gear gear = book.gear();
     assertThat(gear.respirators().get(0).retired()).contains(new Retirement(MONDAY, "perished"));
     assertThat(gear.elements().get(0).retired())
-        .contains(new Retirement(MONDAY, "with its respirator"));
+        .contains(new Retirement(MONDAY, 24 * 60, "with its respirator"));
     refuses(
         () -> book.retiring().retire("half mask", new Retirement(MONDAY, "again")),
         "was retired on 2026-03-02 already (perished)");
@@ -321,8 +331,8 @@ class GearBookTest {
     assertThat(book.retiring().delete("half mask", MONDAY)).isTrue();
     assertThat(book.retiring().delete("bag", MONDAY)).isTrue();
     assertThat(book.gear()).isEqualTo(Gear.NONE);
-    book.undo();
-    book.undo();
+    book.changes().undo();
+    book.changes().undo();
     assertThat(book.gear().respirator("half mask").orElseThrow().people()).containsExactly("Ana");
   }
 
@@ -374,7 +384,7 @@ class GearBookTest {
     assertThat(book.gear().fit(Hair.class, "Ana"))
         .extracting(Hair::to)
         .containsExactly(Optional.of(MONDAY.minusDays(1)));
-    book.undo();
+    book.changes().undo();
     assertThat(book.gear().hairOn("Ana", MONDAY)).isTrue();
   }
 }

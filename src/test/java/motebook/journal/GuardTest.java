@@ -89,7 +89,7 @@ class GuardTest {
     statement.execute("COMMIT");
     try (Book book = Shop.open(folder)) {
       assertThat(book.settings().gapMinutes()).isEqualTo(5);
-      assertThat(book.undo().orElseThrow().what()).isEqualTo("x");
+      assertThat(book.changes().undo().orElseThrow().what()).isEqualTo("x");
       assertThat(book.settings().gapMinutes()).isEqualTo(30);
     }
   }

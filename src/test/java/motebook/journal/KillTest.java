@@ -42,7 +42,7 @@ class KillTest {
         assertThat(book.session(id)).as("session %s", id).isPresent();
       }
       assertThat(book.sessionCount()).isBetween((long) told.size(), told.size() + 1L);
-      assertThat(book.history(10_000)).hasSize((int) book.sessionCount());
+      assertThat(book.changes().history(10_000)).hasSize((int) book.sessionCount());
       assertThat(book.verify()).isEmpty();
     }
   }

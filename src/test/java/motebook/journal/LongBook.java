@@ -113,7 +113,7 @@ public final class LongBook {
   }
 
   private void masks() {
-    PEOPLE.subList(1, PEOPLE.size()).forEach(book::addPerson);
+    PEOPLE.subList(1, PEOPLE.size()).forEach(book.premises()::addPerson);
     for (String person : PEOPLE) {
       String mask = mask(person);
       book.rack()
@@ -165,7 +165,7 @@ public final class LongBook {
   }
 
   private void filters() {
-    book.changePlace("shop", LongBook::cleaned, Optional.empty(), "An air cleaner");
+    book.premises().changePlace("shop", LongBook::cleaned, Optional.empty(), "An air cleaner");
     for (String on : List.of("collector", "air-cleaner")) {
       book.rack()
           .add(

@@ -58,7 +58,7 @@ class OpeningTest {
   void an_empty_file_is_a_fresh_book() throws IOException {
     Path file = Files.createFile(folder.resolve("empty"));
     try (Book book = Book.open(file, CLOCK)) {
-      assertThat(book.people()).hasSize(1);
+      assertThat(book.premises().people()).hasSize(1);
       assertThat(book.verify()).isEmpty();
     }
   }

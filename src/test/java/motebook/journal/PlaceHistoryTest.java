@@ -65,15 +65,15 @@ class PlaceHistoryTest {
   }
 
   private void change(UnaryOperator<Surroundings> change, LocalDate from) {
-    book.changePlace("shop", change, Optional.of(from), "Changed the shop");
+    book.premises().changePlace("shop", change, Optional.of(from), "Changed the shop");
   }
 
   private Indoors shop(LocalDate on) {
-    return (Indoors) book.place("shop", on).orElseThrow().surroundings();
+    return (Indoors) book.premises().place("shop", on).orElseThrow().surroundings();
   }
 
   private List<Double> volumes() {
-    return book.placeVersions("shop").stream()
+    return book.premises().placeVersions("shop").stream()
         .map(version -> ((Indoors) version.surroundings()).volumeM3())
         .toList();
   }
@@ -84,7 +84,7 @@ class PlaceHistoryTest {
     assertThat(shop(MAY.minusDays(1)).volumeM3()).isEqualTo(100);
     assertThat(shop(MAY).volumeM3()).isEqualTo(80);
     assertThat(shop(JULY).volumeM3()).isEqualTo(80);
-    assertThat(book.placeVersions("SHOP"))
+    assertThat(book.premises().placeVersions("SHOP"))
         .extracting(PlaceVersion::from)
         .containsExactly(Optional.empty(), Optional.of(MAY));
   }
@@ -118,7 +118,7 @@ class PlaceHistoryTest {
   @Test
   void a_change_without_a_day_is_made_to_every_version() {
     change(volume(80), MAY);
-    book.changePlace("shop", cleaner(5), Optional.empty(), "It always had a cleaner");
+    book.premises().changePlace("shop", cleaner(5), Optional.empty(), "It always had a cleaner");
     assertThat(volumes()).containsExactly(100.0, 80.0);
     assertThat(shop(MARCH).cleanerFlowM3PerMin()).hasValue(5);
     assertThat(shop(JULY).cleanerFlowM3PerMin()).hasValue(5);
@@ -128,15 +128,16 @@ class PlaceHistoryTest {
   void a_room_that_becomes_a_yard_takes_only_equal_later_versions_along() {
     change(cleaner(9), JULY);
     change(s -> new Outdoors(50), MARCH);
-    assertThat(book.place("shop", MAY).orElseThrow().outdoors()).isTrue();
+    assertThat(book.premises().place("shop", MAY).orElseThrow().outdoors()).isTrue();
     assertThat(shop(JULY).cleanerFlowM3PerMin()).hasValue(9);
   }
 
   @Test
   void a_room_that_becomes_a_yard_for_good_comes_back_by_undo() {
-    book.changePlace("shop", s -> new Outdoors(50), Optional.empty(), "No roof");
-    assertThat(book.place("shop", MAY).orElseThrow().surroundings()).isEqualTo(new Outdoors(50));
-    book.undo();
+    book.premises().changePlace("shop", s -> new Outdoors(50), Optional.empty(), "No roof");
+    assertThat(book.premises().place("shop", MAY).orElseThrow().surroundings())
+        .isEqualTo(new Outdoors(50));
+    book.changes().undo();
     assertThat(shop(MAY).volumeM3()).isEqualTo(100);
   }
 
@@ -146,16 +147,17 @@ class PlaceHistoryTest {
     assertThatThrownBy(() -> change(volume(50), LocalDate.of(2200, 1, 1)))
         .isInstanceOf(Refusal.class)
         .hasMessageContaining("1900 to 2199");
-    assertThat(book.placeVersions("shop")).hasSize(1);
-    assertThat(book.history(9)).isEmpty();
+    assertThat(book.premises().placeVersions("shop")).hasSize(1);
+    assertThat(book.changes().history(9)).isEmpty();
   }
 
   @Test
   void a_new_place_is_so_from_the_beginning() {
-    book.addPlace("attic", Shop.ATTIC);
-    assertThat(book.placeVersions("attic"))
+    book.premises().addPlace("attic", Shop.ATTIC);
+    assertThat(book.premises().placeVersions("attic"))
         .containsExactly(new PlaceVersion(Optional.empty(), Shop.ATTIC));
-    assertThat(book.place("Attic", LocalDate.of(1900, 1, 1)).orElseThrow().surroundings())
+    assertThat(
+            book.premises().place("Attic", LocalDate.of(1900, 1, 1)).orElseThrow().surroundings())
         .isEqualTo(Shop.ATTIC);
   }
 }

@@ -309,7 +309,7 @@ class RestoringTest {
       }
       book.logAll(many, "many");
       book.backup(Optional.of(folder.resolve("full.db")), bytes -> {});
-      book.undo();
+      book.changes().undo();
     }
     Process restorer = start(Restorer.class, Shop.file(folder), folder.resolve("full.db"));
     try (BufferedReader out = restorer.inputReader()) {

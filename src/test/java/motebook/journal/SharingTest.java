@@ -69,7 +69,8 @@ class SharingTest {
             number -> {
               try (Book book = Shop.open(folder)) {
                 book.log(nth(number, 0));
-                return List.of(book.people(), book.places(MONDAY), book.settings());
+                return List.of(
+                    book.premises().people(), book.premises().places(MONDAY), book.settings());
               }
             });
     assertThat(new HashSet<>(seen)).hasSize(1);
@@ -118,7 +119,7 @@ class SharingTest {
           .extracting(Session::id)
           .hasSize(THREADS * EACH)
           .containsExactlyInAnyOrderElementsOf(all);
-      assertThat(book.history(1000)).hasSize(THREADS * EACH);
+      assertThat(book.changes().history(1000)).hasSize(THREADS * EACH);
       assertThat(book.verify()).isEmpty();
     }
   }

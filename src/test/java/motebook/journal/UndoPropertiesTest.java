@@ -66,10 +66,10 @@ class UndoPropertiesTest {
         play(book, folder, random, step, before);
       }
       while (!before.isEmpty()) {
-        assertThat(book.undo()).isPresent();
+        assertThat(book.changes().undo()).isPresent();
         assertThat(Shop.content(folder)).isEqualTo(before.pop());
       }
-      assertThat(book.undo()).isEmpty();
+      assertThat(book.changes().undo()).isEmpty();
       assertThat(book.verify()).isEmpty();
     } finally {
       Shop.clearAway(folder);
@@ -80,9 +80,9 @@ class UndoPropertiesTest {
   private static void play(
       Book book, Path folder, Random random, int step, Deque<List<String>> before) {
     List<String> content = Shop.content(folder);
-    int changes = book.history(1000).size();
+    int changes = book.changes().history(1000).size();
     if (step == 7 && !before.isEmpty()) {
-      book.undo();
+      book.changes().undo();
       assertThat(Shop.content(folder)).isEqualTo(before.pop());
       return;
     }
@@ -91,7 +91,7 @@ class UndoPropertiesTest {
     } catch (Refusal refused) {
       assertThat(Shop.content(folder)).isEqualTo(content);
     }
-    if (book.history(1000).size() > changes) {
+    if (book.changes().history(1000).size() > changes) {
       before.push(content);
     }
   }
@@ -100,11 +100,13 @@ class UndoPropertiesTest {
     List<Session> sessions =
         book.sessionsBetween(Shop.MONDAY.minusDays(9), Shop.MONDAY.plusDays(9));
     switch (step) {
-      case 0 -> book.addPerson(odd(random) + "Person " + (char) ('a' + random.nextInt(26)));
-      case 1 -> book.addPlace("Place " + (char) ('a' + random.nextInt(26)), air(random));
+      case 0 ->
+          book.premises().addPerson(odd(random) + "Person " + (char) ('a' + random.nextInt(26)));
+      case 1 -> book.premises().addPlace("Place " + (char) ('a' + random.nextInt(26)), air(random));
       case 2 -> book.log(work(book, random));
       case 3 -> book.logAll(List.of(work(book, random), work(book, random)), "Two");
-      case 4 -> book.changePlace(place(book, random), s -> air(random), day(random), "Air");
+      case 4 ->
+          book.premises().changePlace(place(book, random), s -> air(random), day(random), "Air");
       case 5 ->
           book.change(
               new Settings(
@@ -282,11 +284,11 @@ class UndoPropertiesTest {
   }
 
   private static String person(Book book, Random random) {
-    return book.people().get(random.nextInt(book.people().size())).name();
+    return book.premises().people().get(random.nextInt(book.premises().people().size())).name();
   }
 
   private static String place(Book book, Random random) {
-    var places = book.places(Shop.MONDAY);
+    var places = book.premises().places(Shop.MONDAY);
     return places.get(random.nextInt(places.size())).name();
   }
 

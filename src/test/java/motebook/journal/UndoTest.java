@@ -33,13 +33,17 @@ class UndoTest {
   /** One of every kind of change, in an order in which each can be made. */
   private List<Runnable> everyKind() {
     return List.of(
-        () -> book.addPerson("Ana"),
-        () -> book.addPlace("attic", Shop.ATTIC),
+        () -> book.premises().addPerson("Ana"),
+        () -> book.premises().addPlace("attic", Shop.ATTIC),
         () -> book.log(work("09:00", 60)),
         () -> book.logAll(List.of(work("Ana", MONDAY, "09:00", 5), work("12:00", 5)), "Two"),
         () -> book.amend(1, bare("09:30", 20, "sweeping")),
-        () -> book.changePlace("attic", s -> new Outdoors(9), Optional.of(MONDAY), "Roof off"),
-        () -> book.changePlace("yard", s -> new Outdoors(99), Optional.empty(), "Windy yard"),
+        () ->
+            book.premises()
+                .changePlace("attic", s -> new Outdoors(9), Optional.of(MONDAY), "Roof off"),
+        () ->
+            book.premises()
+                .changePlace("yard", s -> new Outdoors(99), Optional.empty(), "Windy yard"),
         () -> book.change(book.settings().withPerson("Ana").withPlace("attic"), "Ana's book"),
         () -> book.delete(1));
   }
@@ -52,18 +56,18 @@ class UndoTest {
       change.run();
     }
     for (int i = before.size() - 1; i >= 0; i--) {
-      assertThat(book.undo()).isPresent();
+      assertThat(book.changes().undo()).isPresent();
       assertThat(Shop.content(folder)).isEqualTo(before.get(i));
     }
-    assertThat(book.undo()).isEmpty();
+    assertThat(book.changes().undo()).isEmpty();
     assertThat(book.verify()).isEmpty();
   }
 
   @Test
   void the_history_tells_every_change_newest_first_with_its_undo() {
     everyKind().forEach(Runnable::run);
-    book.undo();
-    List<Change> history = book.history(100);
+    book.changes().undo();
+    List<Change> history = book.changes().history(100);
     assertThat(history)
         .extracting(Change::what)
         .containsExactly(
@@ -81,20 +85,20 @@ class UndoTest {
     assertThat(history.get(1).undone()).isTrue();
     assertThat(history.get(2).undone()).isFalse();
     assertThat(history.get(0).at()).isEqualTo(Instant.parse("2026-03-02T18:00:00Z"));
-    assertThat(book.history(1)).hasSize(1);
+    assertThat(book.changes().history(1)).hasSize(1);
   }
 
   @Test
   void a_change_after_an_undo_is_taken_back_before_older_ones() {
     book.log(work("09:00", 10));
     book.log(work("10:00", 10));
-    book.undo();
+    book.changes().undo();
     book.log(work("11:00", 10));
-    assertThat(book.undo().orElseThrow().what()).contains("11:00 to 11:10");
-    Change first = book.undo().orElseThrow();
+    assertThat(book.changes().undo().orElseThrow().what()).contains("11:00 to 11:10");
+    Change first = book.changes().undo().orElseThrow();
     assertThat(first.what()).contains("09:00 to 09:10");
     assertThat(first.undone()).isTrue();
-    assertThat(book.undo()).isEmpty();
+    assertThat(book.changes().undo()).isEmpty();
     assertThat(book.hasSessions()).isFalse();
   }
 
@@ -102,7 +106,7 @@ class UndoTest {
   void an_undone_deletion_brings_the_session_back_under_its_number() {
     long id = book.log(work("09:00", 10)).id();
     book.delete(id);
-    book.undo();
+    book.changes().undo();
     assertThat(book.session(id).orElseThrow().work()).isEqualTo(work("09:00", 10));
   }
 }

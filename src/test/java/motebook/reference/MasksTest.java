@@ -48,7 +48,7 @@ class MasksTest {
         .satisfies(factor -> assertThat(factor.rating()).isEmpty());
   }
 
-  // NIOSH 96-101, II.D, read in a transcript; EN 149 and EN 143 second-hand.
+  // NIOSH 96-101, II.D, read as reprinted elsewhere; EN 149 and EN 143 second-hand.
   @ParameterizedTest
   @CsvSource({
     "N95,DIRTY",

@@ -273,7 +273,8 @@ class BenchKeysTest {
       assertThat(fresh.state().focus()).isEqualTo(Focus.DAY);
       assertThat(fresh.book().settings().person()).isEqualTo("Zoë");
       assertThat(fresh.book().settings().units()).isEqualTo(Units.US);
-      Indoors shop = (Indoors) fresh.book().place("shop", TODAY).orElseThrow().surroundings();
+      Indoors shop =
+          (Indoors) fresh.book().premises().place("shop", TODAY).orElseThrow().surroundings();
       // 20 ft x 16 ft x 8 ft and 400 cfm with the foot of 0.3048 m, exact by definition
       assertThat(shop.volumeM3()).isCloseTo(72.49, org.assertj.core.data.Offset.offset(0.01));
       assertThat(shop.cleanerFlowM3PerMin().orElse(0)).isBetween(11.32, 11.33);
@@ -294,15 +295,15 @@ class BenchKeysTest {
     pilot.press("Ctrl-U").type("3 months").press("Enter");
     assertThat(pilot.screen())
         .contains("Changed: name, limits, cartridge share, opened gas, shop. u takes it back.");
-    assertThat(pilot.book().history(5)).hasSize(1);
+    assertThat(pilot.book().changes().history(5)).hasSize(1);
     assertThat(pilot.book().settings().person()).isEqualTo("Hedda");
     assertThat(pilot.book().settings().figures().get(OwnFigure.CARTRIDGE_SAFETY_FRACTION))
         .isEqualTo(0.5);
     assertThat(pilot.book().settings().figures().whole(OwnFigure.OPENED_GAS_MONTHS)).isEqualTo(3);
     Settings shipped = new Settings("me", "shop", "acgih", 1.5, 30);
-    pilot.book().undo();
+    pilot.book().changes().undo();
     assertThat(pilot.book().settings()).isEqualTo(shipped);
-    assertThat(pilot.book().place("shop", TODAY).orElseThrow().surroundings())
+    assertThat(pilot.book().premises().place("shop", TODAY).orElseThrow().surroundings())
         .isEqualTo(new Indoors(100, 1, 3, 6, OptionalDouble.empty(), OptionalDouble.empty(), 0));
   }
 
@@ -320,7 +321,7 @@ class BenchKeysTest {
     assertThat(pilot.screen())
         .contains("The fit-months-uk must lie between 1 and 36 months: got 40.")
         .contains("> fit test, UK");
-    assertThat(pilot.book().history(5)).isEmpty();
+    assertThat(pilot.book().changes().history(5)).isEmpty();
   }
 
   @Test
@@ -340,10 +341,10 @@ class BenchKeysTest {
   void a_setting_that_cannot_be_is_told_at_its_field_and_nothing_is_written() {
     pilot.press("o", "Down", "Down", "Ctrl-U").type("imperial").press("Down", "Enter");
     assertThat(pilot.screen()).contains("Units are metric or us: got").contains("> units");
-    assertThat(pilot.book().history(5)).isEmpty();
+    assertThat(pilot.book().changes().history(5)).isEmpty();
     pilot.press("Ctrl-U").type("us").press("Enter");
     assertThat(pilot.screen()).contains("Changed: units.");
-    assertThat(pilot.book().place("shop", TODAY).orElseThrow().surroundings())
+    assertThat(pilot.book().premises().place("shop", TODAY).orElseThrow().surroundings())
         .isEqualTo(new Indoors(100, 1, 3, 6, OptionalDouble.empty(), OptionalDouble.empty(), 0));
   }
 }

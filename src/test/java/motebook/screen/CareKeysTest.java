@@ -3,6 +3,12 @@ package motebook.screen;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import motebook.model.FitRecord.FaceChange;
+import motebook.model.FitRecord.FitTest;
+import motebook.model.FitRecord.Qualitative;
+import motebook.model.FitRecord.Quantitative;
 import motebook.screen.state.CareSheet.Tab;
 import motebook.screen.state.Focus;
 import org.junit.jupiter.api.AfterEach;
@@ -14,6 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
 class CareKeysTest {
   @TempDir Path folder;
   private Pilot pilot;
+
+  private static final List<Double> FACTORS = List.of(200.0, 150.0);
 
   @BeforeEach
   void open() {
@@ -87,6 +95,23 @@ class CareKeysTest {
     pilot.press("x");
     assertThat(pilot.screen()).contains("Retired pads (damaged, soiled or hard to breathe)");
     assertThat(pilot.book().gear().elementsOn("half mask", Pilot.NOON.toLocalDate())).hasSize(1);
+  }
+
+  @Test
+  void a_mask_tells_how_it_fits_each_person_by_the_latest_test_alone() {
+    LocalDate today = Pilot.NOON.toLocalDate();
+    pilot.book().fits().note(new FitTest(0, "half mask", "me", today, new Quantitative(FACTORS)));
+    pilot.pass(0);
+    pilot.press("m", "Right");
+    assertThat(pilot.screen())
+        .containsOnlyOnce("was fit-tested with it on")
+        .contains("me was fit-tested with it on %s; that holds".formatted(today));
+    pilot.book().fits().note(new FaceChange(0, "me", today, FaceChange.What.WEIGHT));
+    FitTest failed = new FitTest(0, "half mask", "me", today, new Qualitative("saccharin", false));
+    pilot.book().fits().note(failed);
+    pilot.pass(0);
+    pilot.press("Escape", "m", "Right");
+    assertThat(pilot.screen()).contains("was not passed.").doesNotContain("that holds");
   }
 
   @Test

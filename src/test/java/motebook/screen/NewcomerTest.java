@@ -54,7 +54,8 @@ class NewcomerTest {
   void what_is_typed_into_a_field_just_gone_to_takes_the_place_of_what_stood_there() {
     pilot.press("o", "Down", "Down", "Down").type("70").press("Enter");
     assertThat(words()).contains("Changed: shop");
-    Indoors shop = (Indoors) pilot.book().place("shop", TODAY).orElseThrow().surroundings();
+    Indoors shop =
+        (Indoors) pilot.book().premises().place("shop", TODAY).orElseThrow().surroundings();
     assertThat(shop.volumeM3()).isEqualTo(70);
   }
 
@@ -219,5 +220,14 @@ class NewcomerTest {
     pilot.resize(120, 40);
     assertThat(pilot.screen().lines())
         .anyMatch(line -> line.matches(" +osha +15 mg/m³ total, all wood; 5 mg/m³ respirable, .*"));
+  }
+
+  @Test
+  void a_wood_without_figures_is_replaced_by_what_stands_for_it_with_one_key() {
+    pilot.type("40m table saw of walnut at 9:00");
+    assertThat(pilot.screen())
+        .contains("There is no material \"walnut\"; hardwood stands for it", "[Tab: hardwood");
+    pilot.press("Tab");
+    assertThat(pilot.screen()).contains("table saw of hardwood", "at 09:00", "day outside about");
   }
 }

@@ -43,7 +43,7 @@ class RenamedTest {
   private void elsewhere(String old, String name) {
     Clock noon = Clock.fixed(Pilot.NOON.toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
     try (Book other = Book.open(folder.resolve("book.db"), noon)) {
-      other.renamePerson(old, name);
+      other.premises().renamePerson(old, name);
     }
   }
 
@@ -97,7 +97,7 @@ class RenamedTest {
 
   @Test
   void whoever_is_no_longer_known_gives_way_to_the_books_own_person() {
-    pilot.book().addPerson("Ana");
+    pilot.book().premises().addPerson("Ana");
     pilot.open().press("p");
     assertThat(pilot.state().sheet().person()).isEqualTo("Ana");
     elsewhere("Ana", "Anna");

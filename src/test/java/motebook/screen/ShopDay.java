@@ -9,9 +9,10 @@ final class ShopDay {
   private ShopDay() {}
 
   static void log(Pilot pilot) {
-    pilot.book().addPerson("Ana");
+    pilot.book().premises().addPerson("Ana");
     pilot
         .book()
+        .premises()
         .changePlace(
             "shop",
             before ->

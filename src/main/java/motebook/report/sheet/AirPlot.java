@@ -6,6 +6,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import motebook.desk.Air;
 import motebook.desk.WeekSheet;
+import motebook.model.MinuteOfDay;
 import motebook.model.Work;
 import motebook.report.Figures;
 import motebook.report.Wording;
@@ -146,7 +147,7 @@ final class AirPlot implements Plot {
     for (int m = from; m <= to; m += step * HOUR) {
       Pen.Anchor anchor =
           m == from ? Pen.Anchor.START : m == to ? Pen.Anchor.END : Pen.Anchor.MIDDLE;
-      pen.text(Pen.Tone.INK, 7.5, anchor, x(m, width), height - 4, Figures.clock(m));
+      pen.text(Pen.Tone.INK, 7.5, anchor, x(m, width), height - 4, MinuteOfDay.told(m));
     }
   }
 }

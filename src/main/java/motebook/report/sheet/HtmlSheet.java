@@ -2,6 +2,7 @@ package motebook.report.sheet;
 
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 import motebook.desk.WeekReview;
@@ -39,12 +40,18 @@ final class HtmlSheet {
     worstDay();
     origins(review);
     text("h2", "", "What to make of it");
-    list("ul", "", SheetWords.findings(review));
+    list("ul", "", found(review));
     text("h2", "", "Cautions");
     list("ul", "", review.cautions().stream().map(Caution::sentence).toList());
     text("p", "", Wording.ESTIMATES);
     sources();
     xml.writeEndElement();
+  }
+
+  private static List<String> found(WeekReview review) {
+    return Stream.concat(
+            SheetWords.findings(review).stream(), SheetWords.vapour(review.week()).stream())
+        .toList();
   }
 
   private void week(WeekReview review) throws XMLStreamException {

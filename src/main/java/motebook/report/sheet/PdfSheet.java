@@ -3,6 +3,7 @@ package motebook.report.sheet;
 import java.io.IOException;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.stream.Stream;
 import motebook.desk.Attribution;
 import motebook.desk.WeekReview;
 import motebook.desk.WeekSheet;
@@ -108,7 +109,7 @@ final class PdfSheet {
         new PdfTable(pen.from(leftWidth + GAP, y), rightWidth)
             .draw(SheetTables.jobs(review.week()), 8);
     left = said(0, y + left + 2, leftWidth, SheetWords.findings(review));
-    right = said(leftWidth + GAP, y + right + 2, rightWidth, cuts(review.attribution()));
+    right = said(leftWidth + GAP, y + right + 2, rightWidth, cuts(review));
     return Math.max(left, right);
   }
 
@@ -120,13 +121,17 @@ final class PdfSheet {
     return line;
   }
 
-  private static List<String> cuts(Attribution parts) {
-    return List.of(
-        "By operation: " + WeekText.shares(parts.byOperation(), o -> o.name()) + ".",
-        "By material: " + WeekText.shares(parts.byMaterial(), Wording::material) + ".",
-        "By place: " + WeekText.shares(parts.byPlace(), place -> place) + ".",
-        "By who made it: " + WeekText.shares(parts.byPerson(), person -> person) + ".",
-        "Left over: " + WeekText.leftOver(parts.leftOverPercent()) + ".");
+  private static List<String> cuts(WeekReview review) {
+    Attribution parts = review.attribution();
+    return Stream.concat(
+            SheetWords.vapour(review.week()).stream(),
+            Stream.of(
+                "By operation: " + WeekText.shares(parts.byOperation(), o -> o.name()) + ".",
+                "By material: " + WeekText.shares(parts.byMaterial(), Wording::material) + ".",
+                "By place: " + WeekText.shares(parts.byPlace(), place -> place) + ".",
+                "By who made it: " + WeekText.shares(parts.byPerson(), person -> person) + ".",
+                "Left over: " + WeekText.leftOver(parts.leftOverPercent()) + "."))
+        .toList();
   }
 
   private double cautions(double y) throws IOException {

@@ -9,9 +9,11 @@ import java.util.Locale;
 import motebook.desk.UsedFigure;
 import motebook.desk.WeekReport;
 import motebook.desk.WeekReview;
+import motebook.desk.WeekVapour;
 import motebook.model.Text;
 import motebook.report.Figures;
 import motebook.report.PlaceReport;
+import motebook.report.VapourWords;
 import motebook.report.WearText;
 import motebook.report.WeekWords;
 import motebook.report.Wording;
@@ -83,6 +85,14 @@ final class SheetWords {
     review.longDays().forEach(day -> said.add(WeekWords.longDay(day) + "."));
     said.addAll(review.remarks());
     return said;
+  }
+
+  /** The vapour of the week in a sentence; none where none was breathed. */
+  static List<String> vapour(WeekReport week) {
+    return WeekVapour.of(week)
+        .map(vapour -> "Vapour, limit 1 in all: " + VapourWords.brief(vapour) + ".")
+        .stream()
+        .toList();
   }
 
   /** How to read the figures, then those of each kind run on in one text. */

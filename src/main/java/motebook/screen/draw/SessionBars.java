@@ -1,8 +1,8 @@
 package motebook.screen.draw;
 
 import java.util.List;
+import motebook.model.MinuteOfDay;
 import motebook.model.Work;
-import motebook.report.Figures;
 import motebook.screen.state.DayPage;
 
 /** The sessions of a day as bars beneath the air strip. */
@@ -26,7 +26,7 @@ final class SessionBars {
     for (int hour = hours.from() / 60; hour * 60 < hours.to(); hour += hours.step()) {
       int column = hours.column(hour * 60);
       boolean free = column + LABEL < mark || mark + NOW < column;
-      String label = free ? Figures.clock(hour * 60) : "";
+      String label = free ? MinuteOfDay.told(hour * 60) : "";
       canvas.text(row, AirStrip.MARGIN + column, label, Role.QUIET);
     }
     if (mark >= 0) {

@@ -87,7 +87,7 @@ record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
 
   private static Told understood(Understood understood, int columns) {
     List<Part> last = new ArrayList<>();
-    understood.clash().ifPresent(clash -> last.addAll(parts(clash, Role.WARNING, columns)));
+    understood.clash().ifPresent(clash -> last.addAll(parts(clash.told(), Role.WARNING, columns)));
     last.add(new Part(Fit.into(dose(understood), columns), Role.PLAIN));
     return new Told(parts(understood.said(), Role.DONE, columns), last, Optional.empty());
   }

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
-import motebook.report.Figures;
+import motebook.model.MinuteOfDay;
 import motebook.report.Wording;
 import motebook.screen.state.CarePage;
 import motebook.screen.state.Focus;
@@ -66,7 +66,7 @@ public final class View {
   }
 
   static void title(Canvas canvas, State state, List<String> title) {
-    String clock = Figures.clock(state.now().getHour() * 60 + state.now().getMinute());
+    String clock = MinuteOfDay.told(state.now().getHour() * 60 + state.now().getMinute());
     canvas.ending(0, canvas.columns() - 1, "Motebook  " + clock, Role.QUIET);
     int end = canvas.columns() - 17;
     String due = due(state);

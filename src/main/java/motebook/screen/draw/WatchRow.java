@@ -3,6 +3,7 @@ package motebook.screen.draw;
 import java.util.List;
 import java.util.Optional;
 import motebook.desk.Timing;
+import motebook.model.MinuteOfDay;
 import motebook.report.Figures;
 import motebook.screen.state.DayPage;
 import motebook.screen.state.Focus;
@@ -72,7 +73,7 @@ final class WatchRow {
   private static String clear(Timing timing) {
     return timing.clearAt().isPresent()
         ? " If stopped now, fine dust falls to a tenth by "
-            + Figures.clock(timing.clearAt().getAsInt())
+            + MinuteOfDay.told(timing.clearAt().getAsInt())
             + "."
         : "";
   }

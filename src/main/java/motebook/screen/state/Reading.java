@@ -1,5 +1,6 @@
 package motebook.screen.state;
 
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -34,7 +35,7 @@ public record Reading(
    * @param doseBefore headline TWA of the person's day outside the mask as it stands, mg/m³
    * @param doseAfter the same with this work in it, mg/m³
    * @param chanceAfter chance that the day is over its limit with this work in it, 0 to 1
-   * @param clash what it overlaps, and when there would be time for it, if it overlaps something
+   * @param clash what it overlaps, if it overlaps something
    */
   public record Understood(
       Work work,
@@ -42,5 +43,13 @@ public record Reading(
       double doseBefore,
       double doseAfter,
       OptionalDouble chanceAfter,
-      Optional<String> clash) {}
+      Optional<Clash> clash) {}
+
+  /**
+   * Other work of the same person that shares a minute with a line.
+   *
+   * @param told what work, and when there would be time, in words
+   * @param free the nearest start at which there is time; empty where the day has none
+   */
+  public record Clash(String told, Optional<LocalTime> free) {}
 }
