@@ -30,6 +30,7 @@ final class MaskRule implements CreditRule {
   private final InTheAir air;
   private final MaskDay.Known days;
   private final IdentityHashMap<Session, Credit> credits = new IdentityHashMap<>();
+  private final IdentityHashMap<MaskDay, Verdict> dusts = new IdentityHashMap<>();
 
   MaskRule(Gear gear, Masks masks, ElementCare elements, CareRules rules) {
     this.masks = masks;
@@ -75,13 +76,26 @@ final class MaskRule implements CreditRule {
     }
 
     Credit credit() {
-      Verdict dust = verdict(List.of(masks.hazard(Hazard.WOOD_DUST)));
+      Verdict dust = steady() ? dusts.computeIfAbsent(day, any -> dust()) : dust();
       List<Hazard> vapours = air.vapours(session);
       return new Credit(
           use.wornPercent() / 100,
           dust,
           vapours.isEmpty() ? Optional.empty() : Optional.of(verdict(vapours)),
           notes());
+    }
+
+    private Verdict dust() {
+      return verdict(List.of(masks.hazard(Hazard.WOOD_DUST)));
+    }
+
+    /** Whether all sessions of the day fare alike: none unchecked, nothing at its end meanwhile. */
+    private boolean steady() {
+      return unchecked().isEmpty()
+          && on.stream()
+              .flatMap(one -> one.clocks().stream())
+              .flatMap(clock -> clock.ranOut().stream())
+              .noneMatch(end -> end.date().equals(work.date()));
     }
 
     private Verdict verdict(List<Hazard> hazards) {
