@@ -191,15 +191,21 @@ public final class Ledger {
     Map<LocalDate, List<Session>> byDate =
         book.samples().sessionsOnSampledDays().stream()
             .collect(Collectors.groupingBy(session -> session.work().date()));
-    Map<LocalDate, Shop> shops = new HashMap<>();
+    List<LocalDate> days = samples.stream().map(Sample::date).sorted().toList();
+    ShopDays shops =
+        new ShopDays(
+            book,
+            days.get(0),
+            days.get(days.size() - 1),
+            day -> published(day, CreditRule.OUTSIDE_ONLY));
+    Map<LocalDate, DayWork> works = new HashMap<>();
     return Learned.from(
         samples,
         sample ->
             new DayReckoning(
-                sample.date(),
                 sample.person(),
-                byDate.getOrDefault(sample.date(), List.of()),
-                shops.computeIfAbsent(
-                    sample.date(), day -> published(day, CreditRule.OUTSIDE_ONLY))));
+                works.computeIfAbsent(
+                    sample.date(),
+                    day -> DayWork.of(day, byDate.getOrDefault(day, List.of()), shops.on(day)))));
   }
 }
