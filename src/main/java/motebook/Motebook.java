@@ -21,16 +21,19 @@ public final class Motebook {
 
   /** Runs one command line and ends the process with its exit code. */
   public static void main(String[] arguments) {
-    World world =
-        new World(
-            Clock.system(ZoneId.systemDefault()),
-            System.getenv(),
-            System.in,
-            new PrintWriter(System.out, false, StandardCharsets.UTF_8),
-            new PrintWriter(System.err, true, StandardCharsets.UTF_8),
-            System.getenv("MOTEBOOK_TERMINAL") != null,
-            Motebook::openScreen);
-    System.exit(Commands.run(world, arguments));
+    System.exit(Commands.run(world(), arguments));
+  }
+
+  /** The world that this process stands in. */
+  static World world() {
+    return new World(
+        Clock.system(ZoneId.systemDefault()),
+        System.getenv(),
+        System.in,
+        new PrintWriter(System.out, false, StandardCharsets.UTF_8),
+        new PrintWriter(System.err, true, StandardCharsets.UTF_8),
+        System.getenv("MOTEBOOK_TERMINAL") != null,
+        Motebook::openScreen);
   }
 
   private static int openScreen(Path file, Optional<LocalDate> openAt, Color color, boolean plain) {

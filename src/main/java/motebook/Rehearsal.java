@@ -1,5 +1,7 @@
 package motebook;
 
+import static java.time.ZoneOffset.UTC;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -7,7 +9,6 @@ import java.io.Writer;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,12 +32,15 @@ final class Rehearsal {
           "log 40m orbital sanding of oak with tool vacuum at 9:00 on " + DAY + " --json",
           "day " + DAY,
           "day --json",
+          "sample add --person Hedda --from 9:05 --to 9:35 --on "
+              + DAY
+              + " --mg-m3 0.8 --fraction inhalable",
           "week",
           "due",
           "gear list",
           "reckon wear --apf 10 --worn 90");
 
-  private final Clock clock = Clock.system(ZoneId.systemDefault());
+  private final Clock clock = Clock.fixed(DAY.atTime(18, 0).toInstant(UTC), UTC);
   private final PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
   private final Path book;
   private final Map<String, String> environment;
@@ -50,6 +54,7 @@ final class Rehearsal {
   /** Rehearses in the book that is named, which is a fresh one. */
   public static void main(String[] arguments) throws IOException {
     Rehearsal rehearsal = new Rehearsal(Path.of(arguments[0]));
+    Motebook.world();
     COMMANDS.forEach(rehearsal::say);
     rehearsal.look();
   }
@@ -67,7 +72,7 @@ final class Rehearsal {
   private void look() throws IOException {
     try (Book opened = Book.open(book, clock)) {
       Options options = Options.from(environment, Options.Colour.AUTO);
-      motebook.screen.Rehearsal.of(opened, clock, options.openingAt(Optional.of(DAY)));
+      motebook.screen.Rehearsal.of(opened, clock, options.openingAt(Optional.empty()));
     }
   }
 }

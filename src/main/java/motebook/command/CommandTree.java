@@ -23,6 +23,7 @@ final class CommandTree {
     all.put("place", CommandTree::places);
     all.put("person", CommandTree::people);
     all.put("limits", CommandTree::limits);
+    all.put("words", desk -> new CommandLine(new WordsCommand(desk)));
     all.put("settings", desk -> new CommandLine(new SettingsCommand(desk)));
     all.put("gear", GearCommand::line);
     all.put("fit", FitCommand::line);

@@ -52,7 +52,7 @@ final class Assembly {
         "The work runs past midnight, and a session belongs to one date. Log it as two: \"%s\" and"
                 .formatted(Saying.line(first, scene))
             + " \"%s\".".formatted(Saying.line(second, scene)),
-        0,
+        stretch.from(),
         stretch.to());
   }
 
@@ -62,7 +62,7 @@ final class Assembly {
     if (start.isPresent() && stretch.start().isPresent()) {
       throw pointing(
           "The start is said twice: \"%s\" and \"%s\". Say it once."
-              .formatted(line.typed(0, stretch.to()), typed(Slot.START)),
+              .formatted(line.typed(stretch.from(), stretch.to()), typed(Slot.START)),
           Slot.START);
     }
     return stretch
@@ -198,7 +198,9 @@ final class Assembly {
   /** A range is where the start was said if it was said at all. */
   private Refusal pointingAtStretch(WorkRules.Breach breach) {
     boolean inRange = breach.slot() == Slot.START && stretch.start().isPresent();
-    return line.refusal(breach.message(), 0, inRange ? stretch.to() : 0);
+    return inRange
+        ? line.refusal(breach.message(), stretch.from(), stretch.to())
+        : new Refusal(breach.message());
   }
 
   private Refusal pointing(String message, Slot slot) {

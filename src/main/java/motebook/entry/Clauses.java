@@ -10,16 +10,19 @@ import java.util.regex.Pattern;
  * The grammar: what a phrase may be, wherever it stands after the duration.
  *
  * <pre>
- *   OPERATION
+ *   [of | at | on] OPERATION
  *   [of] MATERIAL
  *   with CONTROL   { and [with] CONTROL | , CONTROL }
- *   in [the] PLACE | outdoors
+ *   , CONTROL      where no operation and no material is meant
+ *   in PLACE | outdoors
  *   by PERSON
  *   on DATE | today | yesterday
  *   at TIME
- *   wearing [the] RESPIRATOR { checked | PERCENT% }
+ *   wearing RESPIRATOR { checked | PERCENT% }
  *   using AMOUNT [of] FINISH   { and AMOUNT [of] FINISH | , AMOUNT [of] FINISH }
  * </pre>
+ *
+ * Before a name "the", "a", "some" and the like say nothing.
  */
 final class Clauses {
   private static final Pattern PERCENT =
@@ -43,26 +46,39 @@ final class Clauses {
     named(Slot.MATERIAL, index, index, false, phrases);
     if (line.token(index).afterComma()) {
       named(Slot.CONTROL, index, index, true, phrases);
+      controlAlone(index, phrases);
       amount(index, index, true, phrases);
+    }
+    if (Fillers.at(line, index)) {
+      phrases.add(new Phrase(new Said.Passed(), index, index, index + 1, Phrase.FILLER, false));
     }
     return phrases;
   }
 
   private void jointed(int index, List<Phrase> phrases) {
     switch (line.token(index).word()) {
-      case "of" -> named(Slot.MATERIAL, index, index + 1, false, phrases);
+      case "of" -> {
+        named(Slot.MATERIAL, index, index + 1, false, phrases);
+        wholeOperation(index, phrases);
+      }
       case "with" -> named(Slot.CONTROL, index, index + 1, false, phrases);
       case "and" -> {
         named(Slot.CONTROL, index, past("with", index + 1), true, phrases);
         amount(index, index + 1, true, phrases);
       }
       case "using" -> amount(index, index + 1, false, phrases);
-      case "in" -> named(Slot.PLACE, index, past("the", index + 1), false, phrases);
+      case "in" -> named(Slot.PLACE, index, index + 1, false, phrases);
       case "by" -> named(Slot.PERSON, index, index + 1, false, phrases);
-      case "wearing" -> worn(index, past("the", index + 1), phrases);
+      case "wearing" -> worn(index, index + 1, phrases);
       case "outdoors" -> phrases.add(plain(new Said.Outdoors(), index, index, index + 1));
-      case "at" -> start(index, phrases);
-      case "on" -> day(index, index + 1, phrases);
+      case "at" -> {
+        start(index, phrases);
+        wholeOperation(index, phrases);
+      }
+      case "on" -> {
+        day(index, index + 1, phrases);
+        wholeOperation(index, phrases);
+      }
       case Days.TODAY, Days.YESTERDAY -> day(index, index, phrases);
       default -> {}
     }
@@ -88,12 +104,47 @@ final class Clauses {
 
   private void named(Slot slot, int from, int nameFrom, boolean continues, List<Phrase> phrases) {
     for (Vocabulary.Match match : names.of(slot).at(line, nameFrom)) {
-      Said said =
-          match.unique()
-              ? new Said.Name(slot, match.choices().get(0).key())
-              : new Said.Fault(Said.Fault.Kind.AMBIGUOUS, slot, match.choices());
-      phrases.add(new Phrase(said, from, nameFrom, match.to(), cost(match), continues));
+      phrases.add(named(slot, from, nameFrom, match, continues));
     }
+    // A name may begin like a word that says nothing, so both ways are tried.
+    if (nameFrom > from && Fillers.at(line, nameFrom)) {
+      named(slot, from, nameFrom + 1, continues, phrases);
+    }
+  }
+
+  private static Phrase named(
+      Slot slot, int from, int nameFrom, Vocabulary.Match match, boolean continues) {
+    Said said =
+        match.unique()
+            ? new Said.Name(slot, match.choices().get(0).key())
+            : new Said.Fault(Said.Fault.Kind.AMBIGUOUS, slot, match.choices());
+    return new Phrase(said, from, nameFrom, match.to(), cost(match), continues);
+  }
+
+  /** "At the table saw", "of table saw": shortened only behind an article, for "at 9" is no saw. */
+  private void wholeOperation(int index, List<Phrase> phrases) {
+    int nameFrom = Fillers.past(line, index + 1);
+    for (Vocabulary.Match match : names.of(Slot.OPERATION).at(line, nameFrom)) {
+      if (match.exact() || nameFrom > index + 1) {
+        phrases.add(named(Slot.OPERATION, index, nameFrom, match, false));
+      }
+    }
+  }
+
+  /** A control behind a comma without "with", unless its words may also mean something else. */
+  private void controlAlone(int index, List<Phrase> phrases) {
+    for (Vocabulary.Match match : names.of(Slot.CONTROL).at(line, index)) {
+      if (match.unique()
+          && !means(Slot.OPERATION, index, match)
+          && !means(Slot.MATERIAL, index, match)) {
+        Said said = new Said.Name(Slot.CONTROL, match.choices().get(0).key());
+        phrases.add(new Phrase(said, index, index, match.to(), cost(match) + Phrase.FILLER, false));
+      }
+    }
+  }
+
+  private boolean means(Slot slot, int index, Vocabulary.Match as) {
+    return names.of(slot).at(line, index).stream().anyMatch(match -> match.to() == as.to());
   }
 
   private static int cost(Vocabulary.Match match) {
@@ -116,6 +167,9 @@ final class Clauses {
   }
 
   private void worn(int from, int nameFrom, List<Phrase> phrases) {
+    if (Fillers.at(line, nameFrom)) {
+      worn(from, nameFrom + 1, phrases);
+    }
     for (Vocabulary.Match match : names.of(Slot.MASK).at(line, nameFrom)) {
       if (match.unique()) {
         phrases.add(worn(from, nameFrom, match));

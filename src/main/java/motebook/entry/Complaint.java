@@ -3,6 +3,7 @@ package motebook.entry;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import motebook.entry.Said.Fault;
 import motebook.model.Names;
@@ -16,12 +17,15 @@ final class Complaint {
   private final Line line;
   private final Vocabularies names;
   private final NearMiss nearMiss;
-  private final int start;
+  private final Stretch stretch;
 
-  Complaint(Line line, int start, Vocabularies names) {
+  /**
+   * @param start index of the first word that may belong to a name
+   */
+  Complaint(Line line, Stretch stretch, int start, Vocabularies names) {
     this.line = line;
     this.names = names;
-    this.start = start;
+    this.stretch = stretch;
     nearMiss = new NearMiss(line, start, names);
   }
 
@@ -39,15 +43,15 @@ final class Complaint {
   }
 
   private Refusal noOperation(Reading reading) {
-    String stretch = line.typed(0, start);
+    String time = line.typed(stretch.from(), stretch.to());
     String room = " For time in %s without dusty work, say: %s in shop in %s.";
     return new Refusal(
         "What was done is missing. Say it after the duration, such as: "
-            + stretch
+            + time
             + " orbital sanding of oak."
             + reading.keys(Slot.PLACE).stream()
                 .findFirst()
-                .map(place -> room.formatted(place, stretch, place))
+                .map(place -> room.formatted(place, time, place))
                 .orElse(""));
   }
 
@@ -56,7 +60,7 @@ final class Complaint {
     Fault fault = fault(phrase);
     return switch (fault.kind()) {
       case AMOUNT -> noAmount(typed);
-      case UNKNOWN -> unknown(phrase, fault.slot(), typed);
+      case UNKNOWN -> unknown(phrase, fault.slot(), reading, typed);
       case DANGLING -> misspeltOr(phrase, typed, dangling(fault.slot(), typed));
       case LOOSE -> misspeltOr(phrase, typed, loose(typed));
       case ELSEWHERE -> misspeltOr(phrase, typed, elsewhere(fault, typed));
@@ -72,7 +76,22 @@ final class Complaint {
   }
 
   private static String didYouMean(String typed, List<String> near) {
-    return "\"" + typed + "\": did you mean " + Wording.list(near, "or") + "?";
+    // Where joints are in the way, marks show where one choice ends and the next begins.
+    boolean jointed =
+        near.stream().anyMatch(name -> Slot.openedBy(name.split(" ", 2)[0]).isPresent());
+    List<String> choices =
+        jointed && near.size() > 1 ? near.stream().map(name -> "\"" + name + "\"").toList() : near;
+    return "\"" + typed + "\": did you mean " + Wording.list(choices, "or") + "?";
+  }
+
+  private String unknown(Phrase phrase, Slot expected, Reading reading, String typed) {
+    return new TradeWords(names, typed)
+        .answer(expected, materialBeside(reading, phrase))
+        .orElseGet(() -> unknown(phrase, expected, typed));
+  }
+
+  private static boolean materialBeside(Reading reading, Phrase except) {
+    return reading.phrases(Slot.MATERIAL).anyMatch(phrase -> !phrase.equals(except));
   }
 
   private String unknown(Phrase phrase, Slot expected, String typed) {
@@ -165,7 +184,7 @@ final class Complaint {
       case "and" ->
           "\"" + typed + "\" joins one control to another: with tool vacuum and air cleaner.";
       case "checked" -> "\"" + typed + "\" belongs after a respirator: wearing NAME checked.";
-      case "the" -> "\"" + typed + "\" stands before a place only: in the shop. Leave it out.";
+      case "the" -> "\"" + typed + "\" has no name after it. Leave it out.";
       default -> "\"" + typed + "\" cannot stand here. Leave it out.";
     };
   }
@@ -176,6 +195,10 @@ final class Complaint {
             ? Stream.of(typed)
             : fault.choices().stream().map(Vocabulary.Entry::label);
     List<String> said = meant.map(fault.slot()::said).toList();
+    if (said.equals(List.of(typed))) {
+      return "\"%s\" is %s and stands alone: leave out the word before it."
+          .formatted(typed, fault.slot().one());
+    }
     return "\"%s\" is %s; say: %s.".formatted(typed, fault.slot().one(), Wording.list(said, "or"));
   }
 
@@ -187,8 +210,29 @@ final class Complaint {
             .map(phrase -> line.typed(phrase.nameFrom(), phrase.to()))
             .findFirst()
             .orElse(typed);
-    return "The %s is said twice: \"%s\" and \"%s\". Say it once."
-        .formatted(slot.label(), first, typed);
+    return secondJobOrControl(again, slot, first, typed)
+        .orElseGet(
+            () ->
+                "The %s is said twice: \"%s\" and \"%s\". Say it once."
+                    .formatted(slot.label(), first, typed));
+  }
+
+  /** Words such as "vacuum" name an operation and a control; only who says them knows which. */
+  private Optional<String> secondJobOrControl(Phrase again, Slot slot, String first, String typed) {
+    if (slot != Slot.OPERATION) {
+      return Optional.empty();
+    }
+    List<String> controls =
+        names.of(Slot.CONTROL).at(line, again.nameFrom()).stream()
+            .filter(match -> match.to() == again.to())
+            .flatMap(match -> match.choices().stream())
+            .map(control -> Slot.CONTROL.said(control.label()))
+            .toList();
+    return controls.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "\"%s\" with \"%s\": did you mean \"%s\"? A second job goes in a line of its own."
+                .formatted(typed, first, Wording.list(controls, "or")));
   }
 
   private static String ambiguous(Fault fault, String typed) {

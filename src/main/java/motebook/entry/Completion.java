@@ -71,7 +71,8 @@ final class Completion {
     if (slot.filter(Slot.FINISH::equals).isPresent()) {
       amounts(reading, from + 1);
     } else if (slot.isPresent()) {
-      int name = line.is(from + 1, "the") || line.is(from + 1, "with") ? from + 2 : from + 1;
+      boolean passed = line.is(from + 1, "with") || line.is(from + 1, "the");
+      int name = passed ? from + 2 : Fillers.past(line, from + 1);
       ends(reading, slot.get(), name);
       ends(reading, Slot.OPERATION, from);
     } else if (!line.isJoint(from)) {
@@ -154,9 +155,18 @@ final class Completion {
   }
 
   private Optional<String> ending(Vocabulary vocabulary, Vocabulary.Entry entry, int from) {
+    if (saidWhole(vocabulary, entry, from)) {
+      return Optional.empty(); // its other names say nothing more
+    }
     List<String> ends = new ArrayList<>(new NameEndings(line, from).of(entry));
     ends.removeIf(end -> end.isBlank() || !namesOnly(vocabulary, entry, from, typed + end));
     return ends.stream().findFirst();
+  }
+
+  private boolean saidWhole(Vocabulary vocabulary, Vocabulary.Entry entry, int from) {
+    return vocabulary.at(line, from).stream()
+        .filter(match -> match.exact() && match.to() == line.size())
+        .anyMatch(match -> match.choices().equals(List.of(entry)));
   }
 
   private static boolean namesOnly(

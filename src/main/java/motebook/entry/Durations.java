@@ -10,13 +10,14 @@ import java.util.regex.Pattern;
 
 /**
  * How long something took, as a person writes it: {@code 40m}, {@code 40 minutes}, {@code 1h},
- * {@code 1h20}, {@code 1 h 20 min}, {@code 1.5h}, {@code 1:20}.
+ * {@code 1h20}, {@code 1 h 20 min}, {@code 1.5h}, {@code 1:20}, or in words ({@link SpokenHours});
+ * "about" and the like before it say nothing.
  */
 public final class Durations {
   /** What must follow a time or a duration: a gap, a comma or the end. */
   static final String END = "(?=[ ,]|\\z)";
 
-  private static final Pattern MINUTES = pattern("(\\d{1,6}) *(?:minutes?|mins?|m)");
+  private static final Pattern MINUTES = pattern("~? ?(\\d{1,6}) *(?:minutes?|mins?|m)");
   private static final Pattern HOURS =
       pattern("(\\d{1,4}) *(?:hours?|hrs?|h)(?: *([0-5]?\\d) *(?:minutes?|mins?|m)?)?");
   private static final Pattern DECIMAL_HOURS = pattern("(\\d{1,4}[.,]\\d{1,6}) *(?:hours?|hrs?|h)");
@@ -51,10 +52,21 @@ public final class Durations {
   record Found(int minutes, int to) {}
 
   static Optional<Found> at(Line line, int index) {
-    return found(line, index, MINUTES, match -> number(match, 1))
-        .or(() -> found(line, index, HOURS, match -> 60 * number(match, 1) + number(match, 2)))
-        .or(() -> found(line, index, DECIMAL_HOURS, Durations::decimalHours))
-        .or(() -> found(line, index, COLON, match -> 60 * number(match, 1) + number(match, 2)));
+    int from = Fillers.pastAbout(line, index);
+    return withUnit(line, from).or(() -> colon(line, from));
+  }
+
+  /** The same without {@code 1:20}, which may as well be a time of day. */
+  static Optional<Found> withUnit(Line line, int index) {
+    int from = Fillers.pastAbout(line, index);
+    return SpokenHours.at(line, from)
+        .or(() -> found(line, from, MINUTES, match -> number(match, 1)))
+        .or(() -> found(line, from, HOURS, match -> 60 * number(match, 1) + number(match, 2)))
+        .or(() -> found(line, from, DECIMAL_HOURS, Durations::decimalHours));
+  }
+
+  static Optional<Found> colon(Line line, int index) {
+    return found(line, index, COLON, match -> 60 * number(match, 1) + number(match, 2));
   }
 
   private static Optional<Found> found(

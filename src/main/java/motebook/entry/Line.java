@@ -15,6 +15,7 @@ final class Line {
   private final String original;
   private final Settled settled;
   private final List<Token> tokens;
+  private final int noteWordFrom;
   private final int noteFrom;
 
   private Line(String original) {
@@ -23,6 +24,7 @@ final class Line {
     List<Token> all = Token.upToNote(settled.text());
     boolean noted = !all.isEmpty() && all.get(all.size() - 1).opensNote();
     noteFrom = noted ? settled.originAfter(all.get(all.size() - 1).to()) : -1;
+    noteWordFrom = noted ? settled.originOf(all.get(all.size() - 1).from()) : original.length();
     tokens = noted ? all.subList(0, all.size() - 1) : all;
   }
 
@@ -85,6 +87,11 @@ final class Line {
     }
   }
 
+  /** Index in the line as given of the word that opens the note; its length where none does. */
+  int noteWordFrom() {
+    return noteWordFrom;
+  }
+
   /** The words as names are compared, one space between them. */
   String words(int from, int to) {
     return tokens.subList(from, to).stream().map(Token::word).collect(Collectors.joining(" "));
@@ -133,6 +140,13 @@ final class Line {
   /** Index in the line as given of the first character of a word. */
   int originalFrom(int index) {
     return settled.originOf(token(index).from());
+  }
+
+  /** The line as given with other text in the place of some of its words. */
+  String withWords(int from, int to, String text) {
+    return original.substring(0, settled.originOf(token(from).from()))
+        + text
+        + original.substring(settled.originAfter(token(to - 1).to()));
   }
 
   /** A refusal that points at some of the words; at none where the range is empty. */

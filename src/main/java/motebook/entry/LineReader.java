@@ -31,7 +31,21 @@ final class LineReader {
 
   /** Every faultless reading of every beginning of the line. */
   Search faultless() {
-    return new Search(stretch.to(), line.size(), clauses::at, false);
+    return new Search(first(), line.size(), this::clauses, false);
+  }
+
+  /** Index of the first word that is not the duration at the beginning. */
+  private int first() {
+    return stretch.from() == 0 ? stretch.to() : 0;
+  }
+
+  private List<Phrase> clauses(int index) {
+    return index == stretch.from() ? List.of(duration()) : clauses.at(index);
+  }
+
+  private Phrase duration() {
+    int from = stretch.from();
+    return new Phrase(new Said.Passed(), from, from, stretch.to(), 0, false);
   }
 
   Work work() {
@@ -57,13 +71,15 @@ final class LineReader {
 
   private Refusal complaint() {
     Mishaps mishaps = new Mishaps(line, scene, names);
-    Search tolerant = new Search(stretch.to(), line.size(), index -> all(mishaps, index), true);
-    return new Complaint(line, stretch.to(), names).about(tolerant.best().get(0));
+    Search tolerant = new Search(first(), line.size(), index -> all(mishaps, index), true);
+    return new Complaint(line, stretch, first(), names).about(tolerant.best().get(0));
   }
 
   private List<Phrase> all(Mishaps mishaps, int index) {
-    List<Phrase> phrases = new ArrayList<>(clauses.at(index));
-    phrases.addAll(mishaps.at(index));
+    List<Phrase> phrases = new ArrayList<>(clauses(index));
+    if (index != stretch.from()) {
+      phrases.addAll(mishaps.at(index));
+    }
     return phrases;
   }
 }

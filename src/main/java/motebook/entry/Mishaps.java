@@ -76,7 +76,7 @@ final class Mishaps {
   }
 
   private void afterJoint(Slot slot, int index, List<Phrase> phrases) {
-    int next = line.is(index + 1, "the") ? index + 2 : index + 1;
+    int next = Fillers.past(line, index + 1);
     Kind alone = line.is(index, "and") ? Kind.LOOSE : Kind.DANGLING;
     Slot filled = alone == Kind.LOOSE ? null : slot;
     phrases.add(fault(alone, filled, index, index, index + 1, Phrase.UNKNOWN));

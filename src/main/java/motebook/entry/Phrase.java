@@ -14,6 +14,7 @@ import java.util.List;
  */
 record Phrase(Said said, int from, int nameFrom, int to, int cost, boolean continues) {
   static final int WHOLE_NAME = 1;
+  static final int FILLER = 20;
   static final int SHORTENED = 101;
   static final int WRONG = 10_000;
   static final int NO_OPERATION = 30_000;

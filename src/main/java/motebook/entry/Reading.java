@@ -96,6 +96,7 @@ record Reading(Reading before, Phrase last, int cost, Set<Slot> filled) {
   private Set<Said> meaning() {
     Set<Said> meaning = new HashSet<>();
     phrases().forEach(phrase -> meaning.add(phrase.said()));
+    meaning.remove(new Said.Passed());
     return meaning;
   }
 }

@@ -52,6 +52,14 @@ sealed interface Said {
     }
   }
 
+  /** Words that say nothing of their own, such as "the"; or the duration, which is read before. */
+  record Passed() implements Said {
+    @Override
+    public Slot slot() {
+      return null;
+    }
+  }
+
   /** Words that cannot stand as they do; {@code choices} are what they may have meant. */
   record Fault(Kind kind, Slot slot, List<Vocabulary.Entry> choices) implements Said {
 

@@ -1,10 +1,15 @@
 package motebook.entry;
 
+import java.time.LocalTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import motebook.model.Amount;
 import motebook.model.Refusal;
 import motebook.model.Work;
+import motebook.reference.Control;
+import motebook.reference.Finish;
+import motebook.reference.Named;
 
 /** The spoken line: a session in one line of plain words, read and said back. */
 public final class SpokenLine {
@@ -62,11 +67,28 @@ public final class SpokenLine {
     return Amounts.written(amount.millilitres());
   }
 
+  /** A row of the tables by the name that {@link #say} gives it. */
+  public static String name(Named row) {
+    if (row instanceof Finish finish) {
+      return Saying.finish(finish);
+    }
+    return row instanceof Control ? row.spoken() : Saying.name(row);
+  }
+
   /** Every finish with an amount before it, as an example of each. */
   public static List<String> exampleAmounts(Scene scene) {
     return scene.finishes().get().inUseOn(scene.today()).stream()
         .map(finish -> Amounts.EXAMPLE + " " + Saying.finish(finish))
         .toList();
+  }
+
+  /**
+   * A line that says another start in the place of the one it says, or before its note.
+   *
+   * @return empty where the line cannot be read
+   */
+  public static Optional<String> startingAt(String line, LocalTime start, Scene scene) {
+    return new Retimed(line, start).in(scene);
   }
 
   /**

@@ -1,6 +1,8 @@
 package motebook.entry;
 
 import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
@@ -9,13 +11,16 @@ import motebook.model.Refusal;
 import motebook.model.Work;
 
 /**
- * What a line begins with: a duration, or from when to when.
+ * What a line begins with: a duration, or from when to when. It may also stand further behind, if
+ * it is the only one and has a unit.
  *
  * @param minutes how long, 1 to {@link Work#LONGEST_MINUTES}
- * @param start when it began, where the line begins with that
+ * @param start when it began, where that is said by from when to when
+ * @param from index of its first word
  * @param to index of the word after it
  */
-record Stretch(int minutes, Optional<LocalTime> start, int to) {
+record Stretch(int minutes, Optional<LocalTime> start, int from, int to) {
+  private static final String EXAMPLE_WORK = "orbital sanding of oak";
   private static final int DAY = 24 * 60;
   private static final int NOON = 12 * 60;
   private static final Pattern RANGE =
@@ -27,9 +32,9 @@ record Stretch(int minutes, Optional<LocalTime> start, int to) {
   private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d+)?" + Durations.END);
 
   /**
-   * Reads the beginning of a line.
+   * Finds how long the work of a line took.
    *
-   * @throws Refusal if it is neither, or no time that a session can last
+   * @throws Refusal if nothing says so, or it is no time that a session can last
    */
   static Stretch of(Line line) {
     if (line.size() == 0) {
@@ -37,26 +42,83 @@ record Stretch(int minutes, Optional<LocalTime> start, int to) {
           "The line says nothing. Say how long and what: 40m orbital sanding of oak.");
     }
     Matcher range = line.matcherAt(RANGE, 0);
-    return range.lookingAt() ? between(line, range) : lasting(line);
+    return range.lookingAt() ? between(line, range, 0) : lasting(line);
   }
 
   private static Stretch lasting(Line line) {
-    Durations.Found found = Durations.at(line, 0).orElseThrow(() -> noDuration(line));
-    return checked(line, found.minutes(), Optional.empty(), found.to());
+    Optional<Durations.Found> first = Durations.withUnit(line, 0);
+    Optional<Durations.Found> colon = Durations.colon(line, 0);
+    if (first.isPresent() || colon.isPresent()) {
+      return first.isPresent() ? of(line, first.get(), 0) : notClock(line, colon.get());
+    }
+    List<Stretch> behind = from(line, 1);
+    if (behind.size() > 1) {
+      throw twice(line, behind.get(0), behind.get(1));
+    }
+    return behind.stream().findFirst().orElseThrow(() -> noDuration(line));
   }
 
-  private static Stretch checked(Line line, int minutes, Optional<LocalTime> start, int to) {
+  private static Stretch of(Line line, Durations.Found found, int from) {
+    return checked(line, found.minutes(), Optional.empty(), from, found.to());
+  }
+
+  /** {@code 9:15 40m} begins with a time of day, for the duration is the other one. */
+  private static Stretch notClock(Line line, Durations.Found colon) {
+    Optional<Durations.Found> duration = Durations.withUnit(line, colon.to());
+    if (duration.isPresent()) {
+      String rest = line.typed(colon.to(), duration.get().to());
+      throw line.refusal(
+          "\"%s\" before the duration %s is a time of day, which goes behind \"at\": %s %s at %s."
+              .formatted(
+                  line.typed(0, colon.to()), rest, rest, EXAMPLE_WORK, line.typed(0, colon.to())),
+          0,
+          colon.to());
+    }
+    return of(line, colon, 0);
+  }
+
+  /** Every stretch that can only be one, from a word on. */
+  private static List<Stretch> from(Line line, int index) {
+    List<Stretch> found = new ArrayList<>();
+    for (int at = index; at < line.size(); at++) {
+      Optional<Stretch> here = behind(line, at);
+      if (here.isPresent()) {
+        found.add(here.get());
+        at = here.get().to() - 1;
+      }
+    }
+    return found;
+  }
+
+  private static Optional<Stretch> behind(Line line, int at) {
+    Matcher range = line.matcherAt(RANGE, at);
+    if (range.lookingAt() && !Clock.bareHour(range, FIRST) && !Clock.bareHour(range, LAST)) {
+      return Optional.of(between(line, range, at));
+    }
+    return Durations.withUnit(line, at).map(found -> of(line, found, at));
+  }
+
+  private static Refusal twice(Line line, Stretch one, Stretch other) {
+    return line.refusal(
+        "How long is said twice: \"%s\" and \"%s\". Say two jobs in two lines."
+            .formatted(line.typed(one.from, one.to), line.typed(other.from, other.to)),
+        other.from,
+        other.to);
+  }
+
+  private static Stretch checked(
+      Line line, int minutes, Optional<LocalTime> start, int from, int to) {
     if (minutes < 1) {
-      throw line.refusal("A session lasts at least one minute: 1m.", 0, to);
+      throw line.refusal("A session lasts at least one minute: 1m.", from, to);
     }
     if (minutes > Work.LONGEST_MINUTES) {
       throw line.refusal(
           "A session lasts up to 16 hours; this one would last %s. Log the work in parts."
               .formatted(Durations.written(minutes)),
-          0,
+          from,
           to);
     }
-    return new Stretch(minutes, start, to);
+    return new Stretch(minutes, start, from, to);
   }
 
   private static Refusal noDuration(Line line) {
@@ -84,37 +146,38 @@ record Stretch(int minutes, Optional<LocalTime> start, int to) {
         to);
   }
 
-  private static Stretch between(Line line, Matcher range) {
+  private static Stretch between(Line line, Matcher range, int from) {
     int to = line.wordAfter(range.end());
     if (Clock.bareHour(range, FIRST) && Clock.bareHour(range, LAST)) {
       throw line.refusal(
           "\"%s\" may be early or late: say %s:00-%s:00, or say am or pm."
               .formatted(range.group(), range.group(FIRST), range.group(LAST)),
-          0,
+          from,
           to);
     }
-    int end = end(range).orElseThrow(() -> noTime(line, range, to));
-    int start = start(range, end).orElseThrow(() -> noTime(line, range, to));
-    return checked(line, length(line, range, start, end), Optional.of(Clock.time(start)), to);
+    int end = end(range).orElseThrow(() -> noTime(line, range, from, to));
+    int start = start(range, end).orElseThrow(() -> noTime(line, range, from, to));
+    return checked(
+        line, length(line, range, from, start, end), Optional.of(Clock.time(start)), from, to);
   }
 
-  private static int length(Line line, Matcher range, int start, int end) {
+  private static int length(Line line, Matcher range, int from, int start, int end) {
     int to = line.wordAfter(range.end());
     if (end < start && start < NOON) {
       throw line.refusal(
           "\"%s\" ends before it begins. Say the earlier time first, on the 24-hour clock or with am and pm."
               .formatted(range.group()),
-          0,
+          from,
           to);
     }
     return end < start ? end + DAY - start : end - start;
   }
 
-  private static Refusal noTime(Line line, Matcher range, int to) {
+  private static Refusal noTime(Line line, Matcher range, int from, int to) {
     return line.refusal(
         "\"%s\" holds a time that no clock shows. Say it such as 9:00-9:30 or 1:30pm-2pm."
             .formatted(range.group()),
-        0,
+        from,
         to);
   }
 

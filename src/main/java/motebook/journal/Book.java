@@ -52,7 +52,7 @@ public final class Book implements AutoCloseable {
     changes = new Changes(store, clock, copies);
     people = new People(store);
     places = new Places(store);
-    sessions = new Sessions(store);
+    sessions = new Sessions(store, clock);
     logging = new Logging(store, sessions, people, places);
     preferences = new Preferences(store, people, places);
     favourites = new Favourites(store, changes);

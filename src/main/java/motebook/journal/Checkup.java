@@ -86,7 +86,7 @@ final class Checkup {
     OwnFinishes.read(store);
     new People(store).all();
     new Places(store).on(LAST);
-    new Sessions(store).between(FIRST, LAST);
+    store.list("sessions-between", Sessions::read, FIRST, LAST);
     GearTables.of(store).read();
   }
 }

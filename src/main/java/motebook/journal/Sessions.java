@@ -2,7 +2,9 @@ package motebook.journal;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -21,9 +23,14 @@ final class Sessions {
   private static final String BEHIND_ALL = "9999-12-31";
 
   private final Store store;
+  private final Clock clock;
 
-  Sessions(Store store) {
+  /**
+   * @param clock tells what is still to come, which is not offered as free time
+   */
+  Sessions(Store store, Clock clock) {
     this.store = store;
+    this.clock = clock;
   }
 
   List<Session> between(LocalDate first, LocalDate last) {
@@ -185,7 +192,9 @@ final class Sessions {
     long person = who.person().id();
     if (overlaps(work, person, except)) {
       Overlaps.refuse(
-          work, store.list("sessions-of-on", Sessions::read, person, work.date(), except));
+          work,
+          store.list("sessions-of-on", Sessions::read, person, work.date(), except),
+          LocalDateTime.now(clock));
     }
   }
 

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import motebook.journal.Book;
 import motebook.journal.BookTrouble;
 import motebook.model.Refusal;
+import motebook.report.Words;
 import motebook.screen.state.Message;
 import motebook.screen.state.Task;
 
@@ -53,6 +54,9 @@ final class Clerk {
             on(Task.Stop.class, watch::stop),
             on(Task.ReadCare.class, task -> keeping.read()),
             on(Task.ReadEvidence.class, task -> looking.evidence()),
+            on(
+                Task.ReadWords.class,
+                task -> new Message.WordsRead(Words.of(lines.scene(task.person())))),
             on(Task.Settle.class, keeping::settle),
             on(Task.Damaged.class, keeping::damaged),
             on(Task.GoTo.class, looking::goTo),

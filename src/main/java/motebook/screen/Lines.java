@@ -83,9 +83,27 @@ final class Lines {
   Message read(Task.ReadLine line) {
     Scene scene = scene(line.person());
     List<String> completions = SpokenLine.complete(line.text(), scene, habits(scene));
-    return new Message.LineRead(
+    Reading reading =
         reading(
-            line.text(), completions, Optional.empty(), () -> SpokenLine.read(line.text(), scene)));
+            line.text(), completions, Optional.empty(), () -> SpokenLine.read(line.text(), scene));
+    return new Message.LineRead(offeringTime(reading, scene));
+  }
+
+  /** Where the work would overlap other work, the line at a time that is free comes first. */
+  private Reading offeringTime(Reading reading, Scene scene) {
+    return reading
+        .understood()
+        .filter(understood -> understood.clash().isPresent())
+        .flatMap(understood -> overlap(understood.work(), Optional.empty()))
+        .flatMap(Overlap::free)
+        .flatMap(start -> SpokenLine.startingAt(reading.text(), start, scene))
+        .map(reading::offering)
+        .orElse(reading);
+  }
+
+  /** What some work would overlap; except a session in whose place it would come. */
+  Optional<Overlap> overlap(Work work, Optional<Session> except) {
+    return Overlap.of(work, except, book, LocalDateTime.now(clock));
   }
 
   /**
@@ -119,7 +137,8 @@ final class Lines {
         SpokenLine.say(work, scene(work.person())),
         now.outside().estimate().central(),
         then.outside().estimate().central(),
-        then.outside().chanceOverLimit());
+        then.outside().chanceOverLimit(),
+        overlap(work, except).map(Overlap::told));
   }
 
   private DayReport report(Work work, List<Session> sessions) {

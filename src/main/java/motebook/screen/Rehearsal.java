@@ -26,9 +26,24 @@ public final class Rehearsal {
    * @throws IllegalStateException if that went wrong
    */
   public static void of(Book book, Clock clock, Options options) throws IOException {
+    Screen.readAhead();
+    startProgram();
+    Parting.words(book);
+    Screen.onTerminal(options);
     Frames frames = new Frames();
     if (Screen.between(new Keys(frames), frames, book, clock, options) != 0) {
       throw new IllegalStateException("The screens did not come to their end.");
+    }
+  }
+
+  // A real terminal is set by another program, and to start one takes classes too.
+  private static void startProgram() throws IOException {
+    try {
+      Process program = new ProcessBuilder("true").start();
+      program.getInputStream().readAllBytes();
+      program.waitFor();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
     }
   }
 

@@ -42,7 +42,7 @@ public final class Screen {
       return 1;
     }
     try {
-      int code = show(book, clock, options, () -> Window.open(options.palette()));
+      int code = show(book, clock, options, onTerminal(options));
       Parting.words(book).ifPresent(System.out::println);
       return code;
     } catch (IOException e) {
@@ -62,9 +62,14 @@ public final class Screen {
     return show(book, clock, options, () -> Window.between(keys, frames, options.palette()));
   }
 
+  /** How a window on the real terminal is opened; nothing is opened yet. */
+  static Opening onTerminal(Options options) {
+    return () -> Window.open(options.palette());
+  }
+
   /** Opens a window. */
   @FunctionalInterface
-  private interface Opening {
+  interface Opening {
     Window open() throws IOException;
   }
 

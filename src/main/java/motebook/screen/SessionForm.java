@@ -7,6 +7,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import motebook.entry.Durations;
 import motebook.entry.Scene;
 import motebook.entry.Serving;
 import motebook.entry.SpokenLine;
@@ -24,6 +25,7 @@ import motebook.screen.state.Form;
 import motebook.screen.state.Form.Kind;
 import motebook.screen.state.Line;
 import motebook.screen.state.Message;
+import motebook.screen.state.Reading;
 import motebook.screen.state.Task;
 
 /** A session by fields: the form says one spoken line, so every rule of the line holds for it. */
@@ -144,9 +146,23 @@ final class SessionForm {
     Form form = task.form();
     Scene scene = lines.scene(task.person());
     Optional<Session> amended = book.session(form.session());
+    Reading reading =
+        lines.reading(form.line(), List.of(), amended, () -> SpokenLine.read(form.line(), scene));
     return new Message.FormRead(
-        lines.reading(form.line(), List.of(), amended, () -> SpokenLine.read(form.line(), scene)),
-        Serving.controls(form.text("operation"), form.text("place"), scene));
+        reading,
+        Serving.controls(form.text("operation"), form.text("place"), scene),
+        starts(form, reading, amended));
+  }
+
+  /** A time that is free, where the work would overlap other work at the one that it has. */
+  private List<String> starts(Form form, Reading reading, Optional<Session> amended) {
+    return reading
+        .understood()
+        .filter(understood -> Durations.parse(form.text("minutes")).isPresent())
+        .flatMap(understood -> lines.overlap(understood.work(), amended))
+        .flatMap(Overlap::free)
+        .map(start -> List.of(CLOCK.format(start)))
+        .orElse(List.of());
   }
 
   Message save(Task.SaveForm task) {

@@ -287,6 +287,7 @@ class ContractTest {
             "limits",
             "limits list",
             "limits use",
+            "words",
             "settings",
             "gear",
             "gear add",

@@ -27,7 +27,7 @@ class NearMissTest {
           40m sand carving           | sand      | "sand": did you mean hand carving?
           40m on shop                | shop      | "shop": did you mean in shop?
           40m orbitalsanding         | orbitalsanding | "orbitalsanding": did you mean orbital sanding?
-          40m sweping                | sweping   | "sweping": did you mean dry sweeping or with damp sweeping?
+          40m sweping                | sweping   | "sweping": did you mean "dry sweeping" or "with damp sweeping"?
           40m jointer of beach       | beach     | "beach": did you mean beech?
           40m jointer fo oak         | fo        | names neither
           40m jointer plyewood       | plyewood  | "plyewood": did you mean plywood?

@@ -43,7 +43,6 @@ class RefusedLinesTest {
           40m table saw ana                          | ana          | say: by Ana Lee
           40m table saw with oak                     | oak          | say: of oak
           40m table saw in oak                       | oak          | say: of oak
-          40m of table saw                           | table saw    | "table saw" is an operation; say: table saw
           40m table saw monday at 9:00               | monday       | say: on monday
           40m table saw 9:15                         | 9:15         | say: at 9:15
           40m table saw band saw                     | band saw     | The operation is said twice: "table saw" and "band saw"
@@ -75,7 +74,7 @@ class RefusedLinesTest {
           40m table saw with                         | with         | wants a control after it
           40m table saw with collector and           | and          | joins one control to another
           40m table saw and collector                | collector    | say: with collector
-          40m the table saw                          | the          | Leave it out
+          40m table saw the                          | the          | has no name after it. Leave it out
           40m table saw checked                      | checked      | belongs after a respirator
           40m table saw wearing half mask checked 95% at 9:15 | half mask | Leave "wearing half mask" out
           40m table saw with tool vacuum of oak      | tool vacuum  | does not serve table saw. It serves orbital sanding

@@ -131,8 +131,8 @@ class BookTest {
     assertThatThrownBy(() -> book.log(work("10:59", 30)))
         .isInstanceOf(Refusal.class)
         .hasMessage(
-            "Overlaps session 1 of me, 2026-03-02 10:00 to 11:00 table saw of oak; free from"
-                + " 11:00.");
+            "Overlaps session 1 of me, 2026-03-02 10:00 to 11:00 table saw of oak; 30 minutes"
+                + " are free at 11:00, so say: at 11:00.");
     assertThat(book.sessionCount()).isEqualTo(1);
     assertThat(book.history(9)).hasSize(1);
   }
@@ -141,10 +141,10 @@ class BookTest {
   void the_free_time_is_one_where_the_whole_session_fits() {
     book.log(work("10:00", 60));
     book.log(work("11:10", 60));
-    assertThatThrownBy(() -> book.log(work("10:30", 10))).hasMessageEndingWith("free from 11:00.");
-    assertThatThrownBy(() -> book.log(work("10:30", 11))).hasMessageEndingWith("free from 12:10.");
+    assertThatThrownBy(() -> book.log(work("10:30", 10))).hasMessageEndingWith("say: at 11:00.");
+    assertThatThrownBy(() -> book.log(work("10:30", 11))).hasMessageEndingWith("say: at 09:49.");
     assertThatThrownBy(() -> book.log(work("10:30", 720)))
-        .hasMessageEndingWith("; no 720 minutes are free later that day.");
+        .hasMessageEndingWith("; no 720 minutes are free that day.");
   }
 
   @Test

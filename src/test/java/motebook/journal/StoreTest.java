@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
@@ -78,7 +79,8 @@ class StoreTest {
     List<String> before = Shop.content(folder);
     store.script("PRAGMA max_page_count = 1");
     AtomicInteger written = new AtomicInteger();
-    Logging logging = new Logging(store, new Sessions(store), people, new Places(store));
+    Logging logging =
+        new Logging(store, new Sessions(store, Clock.systemUTC()), people, new Places(store));
     assertThatThrownBy(
             () ->
                 changes()

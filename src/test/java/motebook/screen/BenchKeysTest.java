@@ -102,6 +102,9 @@ class BenchKeysTest {
     assertThat(pilot.book().sessionsOn(TODAY)).hasSize(2);
     assertThat(pilot.state().focus()).isEqualTo(Focus.LINE);
     assertThat(pilot.state().line().text()).isEqualTo("30m drilling of pine");
+    assertThat(pilot.screen()).contains("overlaps your 11:30-12:00 drilling", "at 11:00");
+    pilot.press("Tab", "Enter");
+    assertThat(pilot.book().sessionsOn(TODAY)).hasSize(3);
   }
 
   @Test

@@ -40,6 +40,12 @@ class GoldenScreenTest {
               "line-understood",
               pilot -> {
                 ShopDay.log(pilot);
+                pilot.type("20m orb sand of mdf with tool vac at 11:40");
+              }),
+          new Scene(
+              "line-overlap",
+              pilot -> {
+                ShopDay.log(pilot);
                 pilot.type("20m orb sand of mdf with tool vac at 11:20");
               }),
           new Scene(
@@ -61,6 +67,12 @@ class GoldenScreenTest {
                 pilot.press("n");
               }),
           new Scene("help", pilot -> pilot.open().press("?")),
+          new Scene(
+              "words",
+              pilot -> {
+                ShopDay.log(pilot);
+                pilot.type("40m orbital sanding of oak with ").press("Ctrl-N");
+              }),
           new Scene("first-run", Pilot::openFresh),
           new Scene(
               "week",

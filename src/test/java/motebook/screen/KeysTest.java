@@ -67,6 +67,7 @@ class KeysTest {
           case QUESTION -> p -> p.press("u");
           case NOTES -> p -> p.press("n", "Down", "Down");
           case HELP -> p -> p.press("?", "Down", "Down");
+          case WORDS -> p -> p.press("?", "w", "Down");
         };
     story.accept(pilot);
     assertThat(pilot.state().focus()).isEqualTo(focus);

@@ -187,4 +187,26 @@ class NewcomerTest {
     pilot.type("20m drilling of oak wearing half mask 50% at 11:00").press("Enter");
     assertThat(pilot.screen()).contains("┅ mask part-time");
   }
+
+  @Test
+  void one_key_in_the_line_shows_the_words_that_can_be_said_there_and_leads_back() {
+    pilot.type("20m table saw of oak with ").press("Ctrl-N");
+    assertThat(pilot.screen())
+        .contains("With what: \"with\" before it")
+        .contains("20m table saw of oak with");
+    pilot.press("Right");
+    assertThat(pilot.screen()).contains("lacquer: gives off 690 g/L of vapour");
+    pilot.press("Escape");
+    assertThat(pilot.state().focus()).isEqualTo(Focus.LINE);
+    pilot.type("coll").press("Tab");
+    assertThat(pilot.state().line().text()).isEqualTo("20m table saw of oak with collector");
+  }
+
+  @Test
+  void the_words_are_a_key_away_from_the_help_and_close_to_where_the_help_was_opened() {
+    pilot.type("20m ").press("F1", "w");
+    assertThat(pilot.screen()).contains("orbital sanding: about 25 mg/m³ (9 to 62), grade A");
+    pilot.press("Escape");
+    assertThat(pilot.state().focus()).isEqualTo(Focus.LINE);
+  }
 }

@@ -95,6 +95,68 @@ class PilotTest {
   }
 
   @Test
+  void an_overlap_is_told_before_enter_and_the_free_time_is_one_tab_away() {
+    pilot.type("20m table saw of oak").press("Enter");
+    pilot.type("15m drilling of oak");
+    assertThat(pilot.screen())
+        .contains("overlaps your 11:40-12:00 table saw: say a free time, for example at 11:25")
+        .contains("[Tab: at 11:25]");
+    pilot.press("Tab");
+    assertThat(pilot.state().line().text()).isEqualTo("15m drilling of oak at 11:25");
+    assertThat(pilot.screen()).doesNotContain("overlaps");
+    pilot.press("Enter");
+    assertThat(pilot.book().sessionsOn(TODAY)).hasSize(2);
+  }
+
+  @Test
+  void a_refused_overlap_names_a_free_time_that_is_past() {
+    pilot.type("20m table saw of oak").press("Enter");
+    pilot.type("15m drilling of oak").press("Enter");
+    assertThat(String.join(" ", pilot.screen().split("\\s+")))
+        .contains("15 minutes are free at 11:25, so say: at 11:25.");
+    pilot.press("Tab", "Enter");
+    assertThat(pilot.book().sessionsOn(TODAY)).hasSize(2);
+  }
+
+  @Test
+  void a_time_that_was_said_is_exchanged_for_the_free_one_by_tab() {
+    pilot.type("20m table saw of oak").press("Enter");
+    pilot.type("15m drilling of oak at 11:30 note pegs").press("Tab");
+    assertThat(pilot.state().line().text()).isEqualTo("15m drilling of oak at 11:25 note pegs");
+    assertThat(pilot.screen()).doesNotContain("overlaps");
+  }
+
+  @Test
+  void a_form_tells_an_overlap_and_offers_the_free_time_for_its_start() {
+    pilot.type("20m table saw of oak").press("Enter");
+    pilot.press("f").type("15m").press("Down").type("drilling");
+    assertThat(String.join(" ", pilot.screen().split("\\s+")))
+        .contains("overlaps your 11:40-12:00 table saw: say a free time, for example at 11:25");
+    while (!pilot.state().pages().form().orElseThrow().field().key().equals("start")) {
+      pilot.press("Down");
+    }
+    pilot.press("Right");
+    assertThat(pilot.screen()).contains("11:25").doesNotContain("overlaps");
+    pilot.press("Enter");
+    assertThat(pilot.book().sessionsOn(TODAY)).hasSize(2);
+  }
+
+  @Test
+  void a_session_that_is_changed_does_not_overlap_itself() {
+    pilot.type("20m table saw of oak").press("Enter");
+    pilot.press("e").press("Down", "Down").type("pine");
+    assertThat(pilot.screen()).contains("of pine").doesNotContain("overlaps");
+  }
+
+  @Test
+  void a_note_stays_behind_the_time_that_is_offered() {
+    pilot.type("20m table saw of oak").press("Enter");
+    pilot.type("15m drilling of oak note for the shelf").press("Tab");
+    assertThat(pilot.state().line().text())
+        .isEqualTo("15m drilling of oak at 11:25 note for the shelf");
+  }
+
+  @Test
   void tab_completes_and_again_offers_another() {
     pilot.type("20m orb");
     String offered = pilot.state().line().choices().get(0);

@@ -56,6 +56,15 @@ class PlainTest {
   }
 
   @Test
+  void the_words_of_a_line_are_told_wherever_they_are_asked_for() throws IOException {
+    String told = told("esc", "words", "20m table saw with", "words controls", "no", "quit");
+    assertThat(told)
+        .contains("A line understands words of these kinds: durations, operations, materials,")
+        .contains("tool vacuum: lets 15 % (6 % to 44 %) through at orbital sanding,")
+        .doesNotContain("\"words");
+  }
+
+  @Test
   void nothing_is_drawn() throws IOException {
     String told = told("esc", "60m orb sand of oak at 9:00", "", "week", "day", "help", "esc", "q");
     assertThat(told.codePoints().filter(c -> c >= 0x2500 && c < 0x2600)).isEmpty();

@@ -27,7 +27,7 @@ public final class Aloud {
   /** The page that is shown, as lines without any drawing. */
   public static List<String> page(State state) {
     return switch (state.focus()) {
-      case HELP, NOTES -> Pages.text(state);
+      case HELP, NOTES, WORDS -> Pages.text(state);
       case FAVOURITES -> favourites(state);
       case FOUND -> found(state.pages().found());
       case CARE -> care(state);

@@ -7,15 +7,18 @@ import java.util.Map;
 import motebook.desk.DayReport;
 import motebook.report.Ink;
 import motebook.report.VapourText;
+import motebook.report.WordPart;
 import motebook.report.Wording;
 import motebook.screen.state.Binding;
 import motebook.screen.state.Bindings;
 import motebook.screen.state.Focus;
 import motebook.screen.state.State;
+import motebook.screen.state.WordsSheet;
 
 /** The pages of text that lie over the day: the keys, and what the day calls for. */
 final class Pages {
   private static final int LABEL = 11;
+  private static final int DEEP = 4;
   private static final Map<Focus, String> PARTS = new LinkedHashMap<>();
 
   static {
@@ -29,6 +32,7 @@ final class Pages {
     PARTS.put(Focus.CARE, "On masks and filters");
     PARTS.put(Focus.EVIDENCE, "On the page of evidence");
     PARTS.put(Focus.QUESTION, "When yes or no is asked");
+    PARTS.put(Focus.WORDS, "On the page of words");
     PARTS.put(Focus.HELP, "On pages like this one");
   }
 
@@ -36,16 +40,12 @@ final class Pages {
 
   /** The page as plain lines. */
   static List<String> text(State state) {
-    return (state.focus() == Focus.HELP ? helping(state.where().back()) : notes(state))
-        .stream().map(Entry::text).map(Plainly::of).toList();
+    return paragraphs(state).stream().map(Entry::text).map(Plainly::of).toList();
   }
 
   /** Draws a page between two rows, from the line it was scrolled to. */
   static void draw(Canvas canvas, State state, int top, int end) {
-    List<Entry> entries =
-        lines(
-            state.focus() == Focus.HELP ? helping(state.where().back()) : notes(state),
-            canvas.columns() - 2);
+    List<Entry> entries = lines(paragraphs(state), canvas.columns() - 2);
     int first = Math.max(0, Math.min(state.sheet().top(), entries.size() - (end - top)));
     for (int row = top; row < end && first + row - top < entries.size(); row++) {
       Entry entry = entries.get(first + row - top);
@@ -56,17 +56,33 @@ final class Pages {
     }
   }
 
-  private record Entry(String text, Role role) {}
+  private static List<Entry> paragraphs(State state) {
+    return switch (state.focus()) {
+      case HELP -> helping(state.where().back());
+      case WORDS -> words(state.pages().words());
+      default -> notes(state);
+    };
+  }
+
+  /** A paragraph: columns before its first line and before the others. */
+  private record Entry(String text, Role role, int first, int others) {
+    Entry(String text, Role role) {
+      this(text, role, 0, 0);
+    }
+
+    /** It in lines of a width. */
+    List<Entry> wrapped(int width) {
+      List<Entry> lines = new ArrayList<>();
+      for (String line : Fit.wrap(text, width - Math.max(first, others))) {
+        int before = lines.isEmpty() ? first : others;
+        lines.add(new Entry(" ".repeat(before) + line, role));
+      }
+      return text.isEmpty() ? List.of(this) : lines;
+    }
+  }
 
   private static List<Entry> lines(List<Entry> paragraphs, int width) {
-    List<Entry> lines = new ArrayList<>();
-    for (Entry paragraph : paragraphs) {
-      if (paragraph.text().isEmpty()) {
-        lines.add(paragraph);
-      }
-      Fit.wrap(paragraph.text(), width).forEach(l -> lines.add(new Entry(l, paragraph.role())));
-    }
-    return lines;
+    return paragraphs.stream().flatMap(paragraph -> paragraph.wrapped(width).stream()).toList();
   }
 
   /** The help as plain lines. */
@@ -96,6 +112,25 @@ final class Pages {
                 + " worn throughout, dashed where it was worn for a part of the session."));
     page.add(plain("rough: a figure behind it was back-calculated or judged, not measured."));
     return page;
+  }
+
+  /** The kind of words that is shown, and what others there are. */
+  private static List<Entry> words(WordsSheet words) {
+    List<Entry> page = new ArrayList<>();
+    List<String> others =
+        words.parts().stream().map(WordPart::key).filter(k -> !k.equals(words.key())).toList();
+    for (WordPart part : words.part().stream().toList()) {
+      page.add(new Entry(part.title() + ": " + part.how(), Role.TITLE));
+      part.words().forEach(word -> word(word, page));
+      page.add(new Entry("Other words: " + String.join(", ", others), Role.QUIET));
+    }
+    return page.isEmpty() ? List.of(new Entry("Reading the tables …", Role.QUIET)) : page;
+  }
+
+  private static void word(WordPart.Word word, List<Entry> page) {
+    List<String> lines = word.lines();
+    page.add(new Entry(lines.get(0), Role.PLAIN, 0, DEEP));
+    lines.stream().skip(1).forEach(l -> page.add(new Entry(l.strip(), Role.QUIET, DEEP, DEEP)));
   }
 
   private static void part(List<Entry> page, Focus focus) {

@@ -86,10 +86,10 @@ record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
   }
 
   private static Told understood(Understood understood, int columns) {
-    return new Told(
-        parts(understood.said(), Role.DONE, columns),
-        List.of(new Part(Fit.into(dose(understood), columns), Role.PLAIN)),
-        Optional.empty());
+    List<Part> last = new ArrayList<>();
+    understood.clash().ifPresent(clash -> last.addAll(parts(clash, Role.WARNING, columns)));
+    last.add(new Part(Fit.into(dose(understood), columns), Role.PLAIN));
+    return new Told(parts(understood.said(), Role.DONE, columns), last, Optional.empty());
   }
 
   private static String dose(Understood understood) {

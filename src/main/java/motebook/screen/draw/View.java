@@ -46,7 +46,7 @@ public final class View {
       case FOUND -> new FoundView(canvas, state).draw();
       case EVIDENCE -> new EvidenceView(canvas, state).draw();
       case CARE -> new CareView(canvas, state).draw();
-      case HELP, NOTES -> {
+      case HELP, NOTES, WORDS -> {
         title(canvas, state, day(state));
         Pages.draw(canvas, state, 1, canvas.rows() - 2);
         new Foot(canvas, state).draw(canvas.rows() - 2);

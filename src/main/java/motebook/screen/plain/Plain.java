@@ -7,6 +7,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -77,6 +78,11 @@ public final class Plain {
       tell(Told.help(state));
       return;
     }
+    Optional<String> words = Typed.asksForWords(line);
+    if (words.isPresent()) {
+      words(words.get());
+      return;
+    }
     List<Message> messages = Typed.messages(line, state);
     if (messages.isEmpty()) {
       tell(Told.notUnderstood(line, state));
@@ -88,9 +94,17 @@ public final class Plain {
     returned();
   }
 
+  private void words(String kind) {
+    clerk
+        .apply(new Task.ReadWords(state.sheet().person()))
+        .filter(Message.WordsRead.class::isInstance)
+        .map(Message.WordsRead.class::cast)
+        .ifPresent(read -> tell(Told.words(read.parts(), kind)));
+  }
+
   // A page that only tells something has been told; nobody need leave it.
   private void returned() {
-    if (state.focus() == Focus.NOTES || state.focus() == Focus.HELP) {
+    if (EnumSet.of(Focus.NOTES, Focus.HELP, Focus.WORDS).contains(state.focus())) {
       take(new Message.Pressed(Key.of(Key.Name.ESCAPE)));
     }
   }

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import motebook.model.Text;
+import motebook.report.WordPart;
 import motebook.screen.draw.Aloud;
 import motebook.screen.state.Focus;
 import motebook.screen.state.Form;
+import motebook.screen.state.Reading;
 import motebook.screen.state.State;
 
 /** What there is to tell after a line was typed: what is new, and nothing that was told before. */
@@ -59,7 +61,13 @@ final class Told {
       return Aloud.page(state);
     }
     List<String> lines = new ArrayList<>(Aloud.reading(state, state.line()));
-    boolean fits = state.line().current().map(r -> r.understood().isPresent()).orElse(false);
+    boolean fits =
+        state
+            .line()
+            .current()
+            .flatMap(Reading::understood)
+            .filter(u -> u.clash().isEmpty())
+            .isPresent();
     lines.add(
         fits
             ? "An empty line or yes logs it; another line takes its place; no drops it; esc leaves it."
@@ -93,6 +101,7 @@ final class Told {
   /** The keys and words, wherever one is; and what was being asked there. */
   static List<String> help(State state) {
     List<String> lines = new ArrayList<>(Aloud.help(state));
+    lines.add("words, anywhere: the words that a line understands.");
     boolean said = state.focus() == Focus.LINE && !state.line().blank();
     lines.addAll(said ? typed(state) : List.of());
     boolean asked =
@@ -101,6 +110,21 @@ final class Told {
             || state.focus() == Focus.QUESTION;
     lines.addAll(asked ? Aloud.page(state) : List.of());
     return lines;
+  }
+
+  /** The words of one kind that a line understands, or which kinds there are. */
+  static List<String> words(List<WordPart> parts, String kind) {
+    List<String> keys = parts.stream().map(WordPart::key).toList();
+    return parts.stream()
+        .filter(part -> part.key().equals(kind))
+        .findFirst()
+        .map(part -> part.lines().stream().map(String::strip).toList())
+        .orElse(
+            List.of(
+                "A line understands words of these kinds: "
+                    + String.join(", ", keys)
+                    + ". Say words and one of them, such as: words "
+                    + keys.get(1)));
   }
 
   /** What can be said here instead. */

@@ -3,6 +3,9 @@ package motebook.screen.plain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import motebook.screen.state.Binding;
 import motebook.screen.state.Bindings;
 import motebook.screen.state.Focus;
@@ -12,6 +15,9 @@ import motebook.screen.state.State;
 
 /** What a typed line means where it was typed: keys by their name or their word, or text. */
 final class Typed {
+  private static final Pattern WORDS =
+      Pattern.compile("words(?: (\\p{L}+))?", Pattern.CASE_INSENSITIVE);
+
   private Typed() {}
 
   /** The messages that a line stands for; none where it is not understood. */
@@ -31,6 +37,14 @@ final class Typed {
   /** Whether a line asks for the keys and words, which it may do anywhere. */
   static boolean asksForHelp(String line) {
     return line.strip().equalsIgnoreCase("help") || line.strip().equals("?");
+  }
+
+  /** The kind of words that a line asks to have told; empty for all, absent where it asks none. */
+  static Optional<String> asksForWords(String line) {
+    Matcher words = WORDS.matcher(line.strip());
+    return words.matches()
+        ? Optional.of(words.group(1) == null ? "" : words.group(1).toLowerCase(Locale.ROOT))
+        : Optional.empty();
   }
 
   private static boolean isQuit(String text, State state) {

@@ -35,6 +35,9 @@ final class Answers {
           on(
               Message.EvidenceRead.class,
               (s, m) -> Step.to(s.with(s.pages().evidence().with(m.evidence())))),
+          on(
+              Message.WordsRead.class,
+              (s, m) -> Step.to(s.with(s.pages().with(s.pages().words().with(m.parts()))))),
           on(Message.Settled.class, Answers::settled),
           on(
               Message.GearSaved.class,
@@ -103,10 +106,15 @@ final class Answers {
         : Step.to(state);
   }
 
-  /** It goes into the line, where it can be mended, unless something is being typed there. */
+  /**
+   * It goes into the line, where it can be mended, unless something is being typed there; read
+   * again, it offers the time at which there was room for it.
+   */
   private static Step notLoggedAtOnce(State state, Message.NotLoggedAtOnce not) {
     return state.line().blank() && state.focus() == state.where().base()
-        ? Step.to(state.with(Focus.LINE).with(Line.of(not.text()).refused(not.fault())))
+        ? Step.to(
+            state.with(Focus.LINE).with(Line.of(not.text()).refused(not.fault())),
+            new Task.ReadLine(not.text(), state.sheet().person()))
         : Step.to(state.saying(not.fault().sentence(), Tone.WRONG));
   }
 
@@ -159,7 +167,12 @@ final class Answers {
   }
 
   private static Step formRead(State state, Message.FormRead read) {
-    return form(state, form -> form.read(read.reading()).offering(read.controls()));
+    return form(
+        state,
+        form ->
+            form.read(read.reading())
+                .offering("controls", read.controls())
+                .offering("start", read.starts()));
   }
 
   private static Step startRead(State state, Message.StartRead read) {

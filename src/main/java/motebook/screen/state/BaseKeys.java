@@ -16,6 +16,12 @@ final class BaseKeys {
     return state.with(state.sheet().from(0)).with(page);
   }
 
+  /** The page of words, at some part of them. */
+  static Step words(State state, String part) {
+    State at = state.with(state.pages().with(state.pages().words().on(part)));
+    return Step.to(opened(at, Focus.WORDS), new Task.ReadWords(state.sheet().person()));
+  }
+
   static Step leave(State state) {
     return Step.to(state.leaving());
   }

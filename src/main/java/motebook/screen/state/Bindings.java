@@ -20,7 +20,9 @@ public final class Bindings {
       case FOUND -> FoundKeys.ALL;
       case CARE -> CareKeys.ALL;
       case EVIDENCE -> EvidenceKeys.ALL;
-      case NOTES, HELP -> PageKeys.ALL;
+      case NOTES -> PageKeys.ALL;
+      case HELP -> PageKeys.HELP;
+      case WORDS -> PageKeys.WORDS;
     };
   }
 

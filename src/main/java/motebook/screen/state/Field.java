@@ -26,6 +26,16 @@ public record Field(
     return line.text().strip();
   }
 
+  /** The part of the words of a line that may stand in it. */
+  String words() {
+    return switch (key) {
+      case "minutes" -> WordsSheet.wanted("");
+      case "material", "controls", "finishes", "place", "mask", "person", "start", "date" ->
+          WordsSheet.wanted(lead);
+      default -> WordsSheet.OPENING.key();
+    };
+  }
+
   Field with(Line other) {
     return new Field(key, label, hint, lead, other, choices);
   }

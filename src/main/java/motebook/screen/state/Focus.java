@@ -25,5 +25,12 @@ public enum Focus {
   /** The cautions and remarks of the day in full. */
   NOTES,
   /** The list of keys. */
-  HELP
+  HELP,
+  /** The words that a line understands. */
+  WORDS;
+
+  /** Whether it is a page of text that lies over something else. */
+  boolean isPage() {
+    return this == NOTES || this == HELP || this == WORDS;
+  }
 }

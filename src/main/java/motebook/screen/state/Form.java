@@ -84,10 +84,10 @@ public record Form(
     return changed(f -> f.with((replaces ? Line.EMPTY : f.line().end()).typed(text)));
   }
 
-  /** With what the field of controls can be. */
-  Form offering(List<String> controls) {
+  /** With what a field can be. */
+  Form offering(String key, List<String> choices) {
     List<Field> offered =
-        fields.stream().map(f -> f.key().equals("controls") ? f.offering(controls) : f).toList();
+        fields.stream().map(f -> f.key().equals(key) ? f.offering(choices) : f).toList();
     return new Form(kind, session, offered, at, entered, reading);
   }
 

@@ -28,6 +28,12 @@ final class FormKeys {
           on(Key.control('w'), "Ctrl-W", "", "delete the last word", edit(Line::withoutWord)),
           on(Key.control('u'), "Ctrl-U", "clear", "empty the field", edit(any -> Line.EMPTY)),
           on(Key.Name.F1, "F1", "help", "these keys", s -> Step.to(BaseKeys.opened(s, Focus.HELP))),
+          on(
+              LineKeys.WORDS,
+              "Ctrl-N",
+              "",
+              "the words that a line understands",
+              s -> BaseKeys.words(s, form(s).field().words())),
           on(Key.control('c'), "Ctrl-C", "", "quit; nothing is written", BaseKeys::leave));
 
   private FormKeys() {}

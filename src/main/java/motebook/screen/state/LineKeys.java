@@ -9,6 +9,9 @@ import motebook.screen.state.Notice.Tone;
 
 /** The keys of the line that is being typed. */
 final class LineKeys {
+  /** The key of the page of words, wherever something is typed. */
+  static final Key WORDS = Key.control('n');
+
   private static final Typing TYPING =
       new Typing(State::line, LineKeys::changed, (state, line) -> Step.to(state.with(line)));
 
@@ -25,7 +28,7 @@ final class LineKeys {
                   on(
                       Key.Name.ESCAPE,
                       "Esc",
-                      "back to the day",
+                      "back",
                       "back to the day; the line stays",
                       LineKeys::close),
                   on(Key.Name.UP, "↑", "earlier lines", "a line you said before", recalled(1)),
@@ -36,6 +39,12 @@ final class LineKeys {
                       "help",
                       "these keys",
                       s -> Step.to(BaseKeys.opened(s, Focus.HELP))),
+                  on(
+                      WORDS,
+                      "Ctrl-N",
+                      "words",
+                      "the words that can be said here",
+                      s -> BaseKeys.words(s, WordsSheet.wanted(s.line().text()))),
                   on(Key.Name.BACK_TAB, "Shift-Tab", "", "the choice before", TYPING.completed(-1)),
                   on(Key.control('c'), "Ctrl-C", "", "quit; the line is kept", BaseKeys::leave)),
               TYPING.keys().stream())

@@ -7,6 +7,7 @@ import java.util.Optional;
 import motebook.desk.Evidence;
 import motebook.model.Session;
 import motebook.model.Work;
+import motebook.report.WordPart;
 
 /** Something that happened: a key, the clock, or the answer of a task. */
 public sealed interface Message {
@@ -74,7 +75,7 @@ public sealed interface Message {
   record FormOpened(Form form) implements Message {}
 
   /** A form was read; it may have been filled in further since. */
-  record FormRead(Reading reading, List<String> controls) implements Message {}
+  record FormRead(Reading reading, List<String> controls, List<String> starts) implements Message {}
 
   /** A form was not written; the fault may point into its line. */
   record FormRefused(Fault fault) implements Message {}
@@ -106,6 +107,13 @@ public sealed interface Message {
 
   /** What measurements taught was read. */
   record EvidenceRead(Evidence evidence) implements Message {}
+
+  /** The words that a line understands were read. */
+  record WordsRead(List<WordPart> parts) implements Message {
+    public WordsRead {
+      parts = List.copyOf(parts);
+    }
+  }
 
   /** Something was settled or retired. */
   record Settled(String said) implements Message {}

@@ -3,6 +3,7 @@ package motebook.screen.state;
 import static motebook.screen.state.Binding.on;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The keys of a page of text that lies over the day. */
 final class PageKeys {
@@ -21,7 +22,32 @@ final class PageKeys {
           on(Key.Name.F1, "F1", "", "close this page", PageKeys::close),
           on(Key.control('c'), "Ctrl-C", "", "quit", BaseKeys::leave));
 
+  /** Those of the help. */
+  static final List<Binding> HELP =
+      Stream.concat(
+              ALL.stream(),
+              Stream.of(on('w', "words", "the words that a line understands", PageKeys::words)))
+          .toList();
+
+  /** Those of the page of words. */
+  static final List<Binding> WORDS =
+      Stream.concat(
+              Stream.of(
+                  on(Key.Name.RIGHT, "→", "next kind", "the next kind of words", s -> kind(s, 1)),
+                  on(Key.Name.LEFT, "←", "", "the kind of words before", s -> kind(s, -1))),
+              ALL.stream())
+          .toList();
+
   private PageKeys() {}
+
+  private static Step words(State state) {
+    return BaseKeys.words(state, WordsSheet.wanted(state.line().text()));
+  }
+
+  private static Step kind(State state, int by) {
+    State turned = state.with(state.pages().with(state.pages().words().next(by)));
+    return Step.to(turned.with(turned.sheet().from(0)));
+  }
 
   private static Step close(State state) {
     return Step.to(state.closed());

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param favourite index of the favourite that is pointed at
  * @param care masks and filters
  * @param evidence what measurements taught
+ * @param words the words that a line understands
  */
 public record Pages(
     Sheet sheet,
@@ -23,7 +24,8 @@ public record Pages(
     Found found,
     int favourite,
     CareSheet care,
-    EvidenceSheet evidence) {
+    EvidenceSheet evidence,
+    WordsSheet words) {
 
   static Pages of(LocalDate day) {
     return new Pages(
@@ -34,41 +36,46 @@ public record Pages(
         Found.NOTHING,
         0,
         CareSheet.OPENING,
-        EvidenceSheet.OPENING);
+        EvidenceSheet.OPENING,
+        WordsSheet.OPENING);
   }
 
   Pages with(Sheet other) {
-    return new Pages(other, week, form, prompt, found, favourite, care, evidence);
+    return new Pages(other, week, form, prompt, found, favourite, care, evidence, words);
   }
 
   Pages with(WeekSheet other) {
-    return new Pages(sheet, other, form, prompt, found, favourite, care, evidence);
+    return new Pages(sheet, other, form, prompt, found, favourite, care, evidence, words);
   }
 
   Pages with(Optional<Form> other) {
-    return new Pages(sheet, week, other, prompt, found, favourite, care, evidence);
+    return new Pages(sheet, week, other, prompt, found, favourite, care, evidence, words);
   }
 
   Pages with(Prompt other) {
-    return new Pages(sheet, week, form, other, found, favourite, care, evidence);
+    return new Pages(sheet, week, form, other, found, favourite, care, evidence, words);
   }
 
   Pages with(Found other) {
-    return new Pages(sheet, week, form, prompt, other, favourite, care, evidence);
+    return new Pages(sheet, week, form, prompt, other, favourite, care, evidence, words);
   }
 
   Pages with(CareSheet other) {
-    return new Pages(sheet, week, form, prompt, found, favourite, other, evidence);
+    return new Pages(sheet, week, form, prompt, found, favourite, other, evidence, words);
   }
 
   Pages with(EvidenceSheet other) {
-    return new Pages(sheet, week, form, prompt, found, favourite, care, other);
+    return new Pages(sheet, week, form, prompt, found, favourite, care, other, words);
+  }
+
+  Pages with(WordsSheet other) {
+    return new Pages(sheet, week, form, prompt, found, favourite, care, evidence, other);
   }
 
   /** Points at a favourite; beyond the ends is held at them. */
   Pages pointingAtFavourite(int index) {
     int last = sheet.page().map(page -> page.favourites().size()).orElse(0) - 1;
     int held = Math.max(0, Math.min(index, last));
-    return new Pages(sheet, week, form, prompt, found, held, care, evidence);
+    return new Pages(sheet, week, form, prompt, found, held, care, evidence, words);
   }
 }

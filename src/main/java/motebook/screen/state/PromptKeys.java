@@ -28,11 +28,23 @@ final class PromptKeys {
                       TYPING.completed(1)),
                   on(Key.Name.ESCAPE, "Esc", "back", "leave it", s -> Step.to(s.home())),
                   on(Key.Name.BACK_TAB, "Shift-Tab", "", "the choice before", TYPING.completed(-1)),
+                  on(
+                      LineKeys.WORDS,
+                      "Ctrl-N",
+                      "",
+                      "the words that can be said here",
+                      s -> BaseKeys.words(s, wanted(s))),
                   on(Key.control('c'), "Ctrl-C", "", "quit", BaseKeys::leave)),
               TYPING.keys().stream())
           .toList();
 
   private PromptKeys() {}
+
+  // What is started is said without how long it takes.
+  private static String wanted(State state) {
+    String text = state.pages().prompt().line().text();
+    return text.isBlank() ? WordsSheet.OPENING.key() : WordsSheet.wanted(text);
+  }
 
   static Step typed(State state, String text) {
     return changed(state, state.pages().prompt().line().typed(text));

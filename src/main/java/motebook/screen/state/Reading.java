@@ -3,6 +3,7 @@ package motebook.screen.state;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import motebook.model.Work;
 
 /**
@@ -19,6 +20,12 @@ public record Reading(
     completions = List.copyOf(completions);
   }
 
+  /** The same with a line before all others that it could become. */
+  public Reading offering(String first) {
+    List<String> all = Stream.concat(Stream.of(first), completions.stream()).distinct().toList();
+    return new Reading(text, understood, fault, all);
+  }
+
   /**
    * A line that could be logged.
    *
@@ -27,7 +34,13 @@ public record Reading(
    * @param doseBefore headline TWA of the person's day outside the mask as it stands, mg/m³
    * @param doseAfter the same with this work in it, mg/m³
    * @param chanceAfter chance that the day is over its limit with this work in it, 0 to 1
+   * @param clash what it overlaps, and when there would be time for it, if it overlaps something
    */
   public record Understood(
-      Work work, String said, double doseBefore, double doseAfter, OptionalDouble chanceAfter) {}
+      Work work,
+      String said,
+      double doseBefore,
+      double doseAfter,
+      OptionalDouble chanceAfter,
+      Optional<String> clash) {}
 }

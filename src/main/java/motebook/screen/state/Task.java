@@ -118,6 +118,9 @@ public sealed interface Task {
   /** Read what measurements taught. */
   record ReadEvidence() implements Task {}
 
+  /** Read the words that a line understands. */
+  record ReadWords(String person) implements Task {}
+
   /** Write down that what was asked for is done. */
   record Settle(Remedy remedy) implements Task {}
 

@@ -12,7 +12,8 @@ public record Where(Focus focus, Focus back, Focus base) {
 
   Where to(Focus other) {
     boolean isBase = other == Focus.DAY || other == Focus.WEEK;
-    return new Where(other, focus, isBase ? other : base);
+    // A page over a page gives back what lies under both.
+    return new Where(other, focus.isPage() ? back : focus, isBase ? other : base);
   }
 
   Where closed() {

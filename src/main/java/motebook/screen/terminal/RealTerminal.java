@@ -20,6 +20,13 @@ class RealTerminal extends UnixTerminal {
   private static final byte[] PASTE_BRACKETS_OFF = bytes("\u001b[?2004l");
   private static final int ONE_FRAME = 1 << 16;
 
+  // Ctrl-C, Ctrl-Z, Ctrl-\, Ctrl-S, Ctrl-Q and Ctrl-V are keys here, not signals; Enter sends a
+  // line feed.
+  private static final String[] KEYS_AS_THEY_COME = {
+    "-icanon", "min", "1", "-echo", "intr", "undef", "susp", "undef", "quit", "undef", "-ixon",
+    "-iexten", "icrnl"
+  };
+
   RealTerminal() throws IOException {
     this(new FileInputStream(FileDescriptor.in), new FileOutputStream(FileDescriptor.out));
   }
@@ -31,10 +38,26 @@ class RealTerminal extends UnixTerminal {
         StandardCharsets.UTF_8,
         CtrlCBehaviour.TRAP);
     getInputDecoder().addProfile(PasteBracket.PROFILE);
-    // Ctrl-Z, Ctrl-\, Ctrl-S, Ctrl-Q and Ctrl-V are keys here, not signals; Enter sends a line
-    // feed.
-    runSTTYCommand("susp", "undef", "quit", "undef", "-ixon", "-iexten", "icrnl");
   }
+
+  // Another program has to be started for each call, so all is set by one.
+  @Override
+  protected void saveTerminalSettings() throws IOException {
+    super.saveTerminalSettings();
+    runSTTYCommand(KEYS_AS_THEY_COME);
+  }
+
+  // Set with all the rest, and restored with it.
+  @Override
+  protected void canonicalMode(boolean enabled) {}
+
+  // As above.
+  @Override
+  protected void keyEchoEnabled(boolean enabled) {}
+
+  // As above.
+  @Override
+  protected void keyStrokeSignalsEnabled(boolean enabled) {}
 
   private static byte[] bytes(String text) {
     return text.getBytes(StandardCharsets.UTF_8);

@@ -1,0 +1,109 @@
+package motebook.entry;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import motebook.model.Text;
+import motebook.reference.Reference;
+import motebook.reference.Wood;
+import motebook.reference.Woods;
+
+/** What can be answered to words of the trade that no table and no book has a name for. */
+final class TradeWords {
+  private static final Set<String> MASKS =
+      Set.of(
+          "mask",
+          "masks",
+          "respirator",
+          "facepiece",
+          "dustmask",
+          "ffp1",
+          "ffp2",
+          "ffp3",
+          "n95",
+          "n100",
+          "p95",
+          "p100",
+          "papr");
+  private static final Set<String> PARTS_OF_DAY =
+      Set.of(
+          "morning",
+          "midday",
+          "noon",
+          "lunchtime",
+          "afternoon",
+          "evening",
+          "night",
+          "tonight",
+          "earlier");
+
+  private final Vocabularies names;
+  private final String typed;
+  private final List<String> words;
+
+  TradeWords(Vocabularies names, String typed) {
+    this.names = names;
+    this.typed = typed;
+    words = Token.all(Settled.of(Text.folded(typed)).text()).stream().map(Token::word).toList();
+  }
+
+  /**
+   * The answer to words that name nothing.
+   *
+   * @param expected the slot whose joint was said, null for bare words
+   * @param material whether a material is said elsewhere in the line
+   */
+  Optional<String> answer(Slot expected, boolean material) {
+    return partOfDay()
+        .or(() -> expected == Slot.MASK ? Optional.empty() : mask())
+        .or(() -> wood().map(wood -> wood(wood, material)));
+  }
+
+  private Optional<String> partOfDay() {
+    return words.stream().anyMatch(PARTS_OF_DAY::contains)
+        ? Optional.of("\"" + typed + "\" is no time of day; say when: at 9:15.")
+        : Optional.empty();
+  }
+
+  private Optional<String> mask() {
+    if (words.stream().noneMatch(MASKS::contains)) {
+      return Optional.empty();
+    }
+    List<String> held =
+        names.of(Slot.MASK).entries().stream()
+            .map(Vocabulary.Entry::label)
+            .map(Slot.MASK::said)
+            .toList();
+    return Optional.of(
+        held.isEmpty()
+            ? "\"%s\" is worn, and the book holds no respirator yet. Add it with: motebook gear add"
+                    .formatted(typed)
+                + " respirator; then say: wearing and its name."
+            : "\"%s\" is worn; say: %s.".formatted(typed, Wording.list(held, "or")));
+  }
+
+  /** The wood with the longest name among the words. */
+  private Optional<Wood> wood() {
+    String text = " " + String.join(" ", words) + " ";
+    return Woods.shipped().all().stream()
+        .filter(wood -> longest(wood, text) > 0)
+        .max(Comparator.comparingInt(wood -> longest(wood, text)));
+  }
+
+  private static int longest(Wood wood, String text) {
+    return wood.names().stream()
+        .filter(name -> text.contains(" " + name + " "))
+        .mapToInt(String::length)
+        .max()
+        .orElse(0);
+  }
+
+  private String wood(Wood wood, boolean material) {
+    String stands = Saying.name(Reference.shipped().material(Optional.of(wood.stands())));
+    String sorry = "There is no material \"%s\"; ".formatted(typed);
+    return material
+        ? sorry + "a material is said already, so leave it out."
+        : sorry + "%s stands for it: say of %s.".formatted(stands, stands);
+  }
+}
