@@ -2,7 +2,6 @@ package motebook.science;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.Iterator;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.hipparchus.linear.Array2DRowRealMatrix;
@@ -94,23 +93,21 @@ final class FixedPoint {
 
   /** What the earlier steps take off the goal. */
   private RealVector mixture(RealVector move, RealVector goal) {
-    RealMatrix moved = differences(moves, move);
-    RealMatrix square = moved.transposeMultiply(moved);
+    Array2DRowRealMatrix moved = differences(moves, move);
+    RealMatrix square = moved.multiplyTransposed(moved);
     double ridge = RIDGE * (square.getTrace() + Double.MIN_NORMAL);
     square =
         square.add(
             MatrixUtils.createRealIdentityMatrix(square.getRowDimension()).scalarMultiply(ridge));
     RealVector weights =
-        new CholeskyDecomposition(square, 1e-9, 0).getSolver().solve(moved.preMultiply(move));
-    return differences(goals, goal).operate(weights);
+        new CholeskyDecomposition(square, 1e-9, 0).getSolver().solve(moved.operate(move));
+    return differences(goals, goal).preMultiply(weights);
   }
 
-  private static RealMatrix differences(Deque<RealVector> earlier, RealVector now) {
-    RealMatrix differences = new Array2DRowRealMatrix(now.getDimension(), earlier.size());
-    int column = 0;
-    for (Iterator<RealVector> each = earlier.iterator(); each.hasNext(); column++) {
-      differences.setColumnVector(column, now.subtract(each.next()));
-    }
-    return differences;
+  /** How far each earlier one lies from now, a row each. */
+  private static Array2DRowRealMatrix differences(Deque<RealVector> earlier, RealVector now) {
+    double[][] rows =
+        earlier.stream().map(then -> now.subtract(then).toArray()).toArray(double[][]::new);
+    return new Array2DRowRealMatrix(rows, false);
   }
 }

@@ -84,7 +84,7 @@ public final class BookBenchmark {
             time(
                 () ->
                     new Ledger(book)
-                        .everyDay(LocalDate.of(1900, 1, 1), LongBook.LAST, report -> reports++));
+                        .everyDay(LocalDate.of(1900, 1, 1), LongBook.LAST, estimate -> reports++));
         if (run >= 0) {
           read[run] = readTime;
           reckoned[run] = reckonedTime;
