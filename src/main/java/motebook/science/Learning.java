@@ -21,7 +21,7 @@ import org.hipparchus.linear.RealVector;
  * the R package glmbayes.
  */
 final class Learning {
-  private static final double STILL = 1e-7;
+  private static final double STILL = 1e-9;
   private static final double WEAKEST = Math.log(Target.WEAKEST);
 
   private final Parts common = new Parts();
