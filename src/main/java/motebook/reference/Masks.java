@@ -1,6 +1,7 @@
 package motebook.reference;
 
 import java.io.Reader;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -16,12 +17,14 @@ import motebook.model.Text;
 public final class Masks {
   private final List<ProtectionFactor> factors;
   private final List<ElementClass> classes;
+  private final Map<String, ElementClass> byName = new HashMap<>();
   private final List<Hazard> hazards;
   private final Map<Operation.WorkRate, Double> breathing;
 
   private Masks(Function<String, Reader> table) {
     factors = MaskTables.factors(table.apply(MaskTables.FACTORS));
     classes = MaskTables.elements(table.apply(MaskTables.ELEMENTS));
+    classes.forEach(one -> one.names().forEach(name -> byName.putIfAbsent(Text.folded(name), one)));
     Set<String> cautions =
         Tables.cautions(table.apply("cautions.csv")).stream()
             .map(Caution::key)
@@ -84,9 +87,7 @@ public final class Masks {
 
   /** The class that answers to a name or a key, however it is written. */
   public Optional<ElementClass> elementClass(String name) {
-    return classes.stream()
-        .filter(one -> one.names().stream().anyMatch(known -> same(known, name)))
-        .findFirst();
+    return Optional.ofNullable(byName.get(Text.folded(name)));
   }
 
   /**

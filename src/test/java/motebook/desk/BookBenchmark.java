@@ -75,10 +75,10 @@ public final class BookBenchmark {
   }
 
   private static void history(Path file) {
-    long[] reckoned = new long[3];
-    long[] read = new long[3];
+    long[] reckoned = new long[RUNS / 2];
+    long[] read = new long[RUNS / 2];
     try (Book book = Book.open(file, LongBook.clock())) {
-      for (int run = -1; run < read.length; run++) {
+      for (int run = -WARM / 2; run < read.length; run++) {
         long readTime = time(() -> LongBook.readThrough(file));
         long reckonedTime =
             time(
@@ -92,7 +92,8 @@ public final class BookBenchmark {
       }
     }
     say("40 years reckoned anew against SQLite's reading", median(reckoned), median(read));
-    System.out.printf(Locale.ROOT, "  (%d days of somebody in each run)%n", reports / 4);
+    System.out.printf(
+        Locale.ROOT, "  (%d days of somebody in each run)%n", reports / (WARM / 2 + RUNS / 2));
   }
 
   private static long time(Runnable work) {
