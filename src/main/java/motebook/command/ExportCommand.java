@@ -57,11 +57,11 @@ final class ExportCommand implements Callable<Integer> {
       ahead = new Ledger(book).care(desk.today()).ahead();
     }
     OutFile.refuseOther(file, CALENDAR);
-    if (ahead.items().isEmpty()) {
-      desk.out().println("Nothing has a date yet, so " + file + " was not written.");
-      return;
-    }
     OutFile.replace(file, CalendarFile.of(ahead, desk.clock().instant()), CALENDAR);
-    desk.out().println("Dates written to " + file + ": " + ahead.items().size());
+    desk.out()
+        .println(
+            ahead.items().isEmpty()
+                ? "Nothing has a date yet: " + file + " is a calendar without an event"
+                : "Dates written to " + file + ": " + ahead.items().size());
   }
 }

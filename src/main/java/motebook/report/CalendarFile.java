@@ -7,6 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import motebook.desk.DueItem;
@@ -15,11 +17,18 @@ import motebook.desk.DueItem.State;
 import motebook.desk.DueReport;
 import net.fortuna.ical4j.data.CalendarOutputter;
 import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.ComponentList;
+import net.fortuna.ical4j.model.component.Standard;
 import net.fortuna.ical4j.model.component.VAlarm;
 import net.fortuna.ical4j.model.component.VEvent;
+import net.fortuna.ical4j.model.component.VTimeZone;
 import net.fortuna.ical4j.model.property.Description;
 import net.fortuna.ical4j.model.property.DtStamp;
+import net.fortuna.ical4j.model.property.DtStart;
 import net.fortuna.ical4j.model.property.ProdId;
+import net.fortuna.ical4j.model.property.TzId;
+import net.fortuna.ical4j.model.property.TzOffsetFrom;
+import net.fortuna.ical4j.model.property.TzOffsetTo;
 import net.fortuna.ical4j.model.property.Uid;
 import net.fortuna.ical4j.model.property.immutable.ImmutableAction;
 import net.fortuna.ical4j.model.property.immutable.ImmutableCalScale;
@@ -47,18 +56,19 @@ public final class CalendarFile {
   /**
    * The text of the file.
    *
-   * @param report what has a date; at least one thing, since RFC 5545 has no empty calendar
+   * @param report what has a date; where nothing has, the calendar holds no event, and reading it
+   *     still replaces an older one
    * @param stamp the moment it is made
    */
   public static String of(DueReport report, Instant stamp) {
-    if (report.items().isEmpty()) {
-      throw new IllegalArgumentException("a calendar needs an event");
-    }
     Calendar calendar = new Calendar();
     calendar.add(new ProdId("-//Motebook//Due//EN"));
     calendar.add(ImmutableVersion.VERSION_2_0);
     calendar.add(ImmutableCalScale.GREGORIAN);
     report.items().forEach(item -> calendar.add(event(item, report.today(), stamp)));
+    if (report.items().isEmpty()) {
+      calendar.add(universalTime());
+    }
     StringWriter text = new StringWriter();
     try {
       new CalendarOutputter(false).output(calendar, text);
@@ -66,6 +76,17 @@ public final class CalendarFile {
       throw new UncheckedIOException(e);
     }
     return folded(text.toString());
+  }
+
+  // RFC 5545, 3.6: a calendar holds at least one component; a time zone is one that shows nothing.
+  private static VTimeZone universalTime() {
+    Standard always = new Standard();
+    always.add(new DtStart<>(LocalDate.EPOCH.atStartOfDay()));
+    always.add(new TzOffsetFrom(ZoneOffset.UTC));
+    always.add(new TzOffsetTo(ZoneOffset.UTC));
+    VTimeZone zone = new VTimeZone(new ComponentList<>(List.of(always)));
+    zone.add(new TzId("Etc/UTC"));
+    return zone;
   }
 
   // RFC 5545, 3.1: lines of at most 75 octets. The library counts characters, so that it makes
@@ -99,7 +120,7 @@ public final class CalendarFile {
     VEvent event = new VEvent(false);
     event.add(new DtStamp(stamp));
     event.add(new Uid(uid(item)));
-    event.add(new net.fortuna.ical4j.model.property.DtStart<>(day));
+    event.add(new DtStart<>(day));
     event.add(new net.fortuna.ical4j.model.property.Summary(summary(item)));
     event.add(new Description(item.why() + "\n" + settle(item, today)));
     event.add(ImmutableTransp.TRANSPARENT);

@@ -2,7 +2,6 @@ package motebook.report;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.StringReader;
 import java.time.Instant;
@@ -141,7 +140,10 @@ class CalendarFileTest {
 
   /** RFC 5545, 3.6: a calendar holds at least one component. */
   @Test
-  void a_calendar_without_an_event_is_none() {
-    assertThatThrownBy(CalendarFileTest::text).isInstanceOf(IllegalArgumentException.class);
+  void a_calendar_without_an_event_is_still_sound() throws Exception {
+    Calendar calendar = read(text());
+    assertThat(calendar.validate(true).hasErrors()).isFalse();
+    assertThat(calendar.getComponents()).hasSize(1);
+    assertThat(events(text())).isEmpty();
   }
 }
