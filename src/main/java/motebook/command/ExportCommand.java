@@ -14,6 +14,8 @@ import picocli.CommandLine.Option;
 
 @Command(name = "export", description = "Puts what the book says into files for others to read.")
 final class ExportCommand implements Callable<Integer> {
+  private static final String CALENDAR = "BEGIN:VCALENDAR";
+
   private final Desk desk;
   @Mixin private BookExport whole;
   @Mixin private SheetExport sheet;
@@ -54,7 +56,12 @@ final class ExportCommand implements Callable<Integer> {
     try (Book book = desk.open()) {
       ahead = new Ledger(book).care(desk.today()).ahead();
     }
-    OutFile.replace(file, CalendarFile.of(ahead, desk.clock().instant()), "BEGIN:VCALENDAR");
-    desk.out().println("Dates written to " + file + ": " + ahead.items().size());
+    OutFile.refuseOther(file, CALENDAR);
+    OutFile.replace(file, CalendarFile.of(ahead, desk.clock().instant()), CALENDAR);
+    desk.out()
+        .println(
+            ahead.items().isEmpty()
+                ? "Nothing has a date yet: " + file + " is a calendar without an event"
+                : "Dates written to " + file + ": " + ahead.items().size());
   }
 }

@@ -28,6 +28,9 @@ import picocli.CommandLine.Option;
 final class FitTestCommand implements Callable<Integer> {
   private static final String QUANTITATIVE = "quantitative";
   private static final String QUALITATIVE = "qualitative";
+  private static final String UNWRITTEN =
+      "Caution: the written protocols (29 CFR 1910.134, App. A) know isoamyl acetate, saccharin,"
+          + " Bitrex and irritant smoke. With another agent, ask who tests you by what rule.";
 
   private final Desk desk;
   @Mixin private FitCommand.WhoAndWhen who;
@@ -76,6 +79,9 @@ final class FitTestCommand implements Callable<Integer> {
       requireSeal(worn);
       FitTest test = new FitTest(0, worn.name(), who.person(desk, book), day, how);
       FitCommand.note(test, desk, book);
+    }
+    if (how instanceof Qualitative told && !told.written()) {
+      desk.out().println(UNWRITTEN);
     }
     return ExitCode.DONE;
   }

@@ -16,24 +16,39 @@ final class OutFile {
    * @throws Refusal if something else is in that file, or it cannot be written
    */
   static void replace(Path file, String text, String begins) {
-    try {
-      refuseOther(file, begins);
-      try (Unfinished half = Unfinished.file(file)) {
-        Files.writeString(half.path(), text);
-        half.finish();
-      }
+    refuseOther(file, begins);
+    try (Unfinished half = Unfinished.file(file)) {
+      Files.writeString(half.path(), text);
+      half.finish();
     } catch (IOException e) {
-      throw new Refusal("The file " + file + " cannot be written: " + e.getMessage());
+      throw unwritable(file, e);
     }
   }
 
-  private static void refuseOther(Path file, String begins) throws IOException {
+  /**
+   * Lets a file pass that is not there yet or holds an earlier text of the sort.
+   *
+   * @throws Refusal if something else is in it
+   */
+  static void refuseOther(Path file, String begins) {
     if (Files.isDirectory(file)) {
       throw new Refusal(file + " is a folder; name a file.");
     }
-    if (Files.exists(file) && !Files.readString(file).startsWith(begins)) {
+    if (Files.exists(file) && !held(file).startsWith(begins)) {
       throw new Refusal(
           "The file " + file + " holds something else already; name another, or move it away.");
     }
+  }
+
+  private static String held(Path file) {
+    try {
+      return Files.readString(file);
+    } catch (IOException e) {
+      throw unwritable(file, e);
+    }
+  }
+
+  private static Refusal unwritable(Path file, IOException e) {
+    return new Refusal("The file " + file + " cannot be written: " + e.getMessage());
   }
 }

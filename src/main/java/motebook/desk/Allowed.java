@@ -1,5 +1,6 @@
 package motebook.desk;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -61,7 +62,7 @@ public final class Allowed {
     return kinds.stream()
         .filter(kind -> Text.folded(kind).equals(folded))
         .findFirst()
-        .or(() -> begun.stream().filter(only -> begun.size() == 1).findFirst())
+        .or(() -> only(begun))
         .orElseThrow(
             () ->
                 new Refusal(
@@ -69,8 +70,12 @@ public final class Allowed {
                         .formatted(Text.clean(raw), scheme.key(), String.join("; ", kinds))));
   }
 
+  private static Optional<String> only(Collection<String> begun) {
+    return begun.stream().filter(one -> begun.size() == 1).findFirst();
+  }
+
   /**
-   * The facepiece as the table calls it.
+   * The facepiece as the table calls it; its beginning is enough where it is clear.
    *
    * @throws Refusal if no factor is assigned to it, naming those that have one
    */
@@ -78,6 +83,7 @@ public final class Allowed {
     return masks.factors(scheme.key(), kind, raw).stream()
         .map(ProtectionFactor::facepiece)
         .findFirst()
+        .or(() -> only(masks.facepiecesBegunBy(scheme.key(), kind, raw)))
         .orElseThrow(
             () ->
                 new Refusal(

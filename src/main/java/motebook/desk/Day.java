@@ -4,15 +4,10 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Function;
 import motebook.desk.DayReport.OtherSource;
 import motebook.desk.DayReport.SessionLine;
-import motebook.desk.DayReport.Twa;
 import motebook.model.Session;
 import motebook.reference.Limit;
-import motebook.science.Estimate;
-import motebook.science.LognormalSum;
 
 /** The question "what did this person breathe on this day". */
 public final class Day {
@@ -29,26 +24,22 @@ public final class Day {
   }
 
   private static DayReport report(DayReckoning day, Optional<VapourReport> vapour) {
-    Optional<HeldLimit> limit = HeldLimit.of(day);
+    DayEstimate estimate = DayEstimate.of(day);
     double expected = day.expectedTotal();
     List<Source> own = own(day);
     return new DayReport(
         day.date(),
         day.person(),
         day.shop().settings().limitSet(),
-        limit,
+        estimate.limit(),
         own.stream().map(source -> line(source, day, expected)).toList(),
-        new Twa(
-            LognormalSum.of(day.outsideTerms(Limit.Fraction.INHALABLE)),
-            chance(limit, HeldLimit::outside)),
-        new Twa(
-            LognormalSum.of(day.insideTerms(Limit.Fraction.INHALABLE)),
-            chance(limit, HeldLimit::inside)),
-        LognormalSum.of(day.outsideTerms(Limit.Fraction.RESPIRABLE)).typical(),
+        estimate.outside(),
+        estimate.inside(),
+        day.outside(Limit.Fraction.RESPIRABLE).typical(),
         others(day, expected),
         own.stream().mapToInt(source -> source.session().work().minutes()).sum(),
         day.minutesBetween(),
-        Remarks.of(day, limit),
+        Remarks.of(day, estimate.limit()),
         DayCautions.of(day),
         vapour,
         day.shop().learned().samples());
@@ -59,13 +50,6 @@ public final class Day {
         .filter(day::isOwn)
         .sorted(Comparator.comparingInt(Source::from))
         .toList();
-  }
-
-  private static OptionalDouble chance(
-      Optional<HeldLimit> limit, Function<HeldLimit, Estimate> side) {
-    return limit
-        .map(held -> OptionalDouble.of(side.apply(held).chanceOver(held.limit().mgPerM3())))
-        .orElse(OptionalDouble.empty());
   }
 
   private static SessionLine line(Source source, DayReckoning day, double expected) {

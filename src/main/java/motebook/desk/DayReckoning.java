@@ -1,16 +1,19 @@
 package motebook.desk;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import motebook.model.Session;
 import motebook.model.Surroundings;
 import motebook.reference.Limit;
 import motebook.science.Dose;
 import motebook.science.Emission;
+import motebook.science.Estimate;
 import motebook.science.LognormalSum;
 import motebook.science.NearField;
 
@@ -26,8 +29,8 @@ public final class DayReckoning {
   private final Shop shop;
   private final List<Source> sources;
   private final List<Breath> breaths;
-  private Map<Source, Portion> outside;
-  private Map<Source, Portion> inside;
+  private Breathed outside;
+  private Breathed inside;
 
   /**
    * Reckons a day.
@@ -55,38 +58,38 @@ public final class DayReckoning {
   }
 
   /** What the person breathed of each source outside the mask; reckoned when it is asked for. */
-  private Map<Source, Portion> outside() {
+  private Breathed outside() {
     if (outside == null) {
-      outside = breathed(breath -> 1);
+      double[] all = new double[breaths.size()];
+      Arrays.fill(all, 1);
+      outside = breathed(all);
     }
     return outside;
   }
 
   /** The same inside it: what the masks count for is asked for here alone. */
-  private Map<Source, Portion> inside() {
+  private Breathed inside() {
     if (inside == null) {
-      inside = breathed(breath -> credit(breath).insideShare());
+      double[] shares = breaths.stream().mapToDouble(b -> credit(b).insideShare()).toArray();
+      inside = Arrays.stream(shares).allMatch(share -> share == 1) ? outside() : breathed(shares);
     }
     return inside;
   }
 
-  private Map<Source, Portion> breathed(ToDoubleFunction<Breath> share) {
-    double[] shares = breaths.stream().mapToDouble(share).toArray();
-    Map<Source, Portion> breathed = new LinkedHashMap<>();
-    if (shares.length > 0) {
-      sources.forEach(source -> breathed.put(source, breathed(source, shares)));
+  private Breathed breathed(double[] shares) {
+    Breathed sums = new Breathed(sources.size());
+    for (int i = 0; i < shares.length; i++) {
+      Breath breath = breaths.get(i);
+      double share = shares[i];
+      breath.own().ifPresent(own -> addNear(sums, own, breath.minutes() * share));
+      room(breath.place()).ifPresent(room -> room.addTo(sums, breath.from(), breath.to(), share));
     }
-    return breathed;
+    return sums;
   }
 
-  private Portion breathed(Source source, double[] shares) {
-    Portion sum = Portion.NONE;
-    for (int i = 0; i < shares.length; i++) {
-      if (source.in(breaths.get(i).place())) {
-        sum = sum.plus(breathed(breaths.get(i), source).times(shares[i]));
-      }
-    }
-    return sum;
+  private void addNear(Breathed sums, Source own, double times) {
+    Portion near = nearField(own);
+    sums.add(work.placeOf(own), near.coarse(), near.fine(), times);
   }
 
   /** What the respirator of a stretch counts for; nothing between sessions. */
@@ -115,7 +118,7 @@ public final class DayReckoning {
     Optional<RoomDay> room = room(breath.place());
     return room.isEmpty()
         ? near
-        : near.plus(room.get().fromSource(source, breath.from(), breath.to()));
+        : near.plus(room.get().fromSource(work.placeOf(source), breath.from(), breath.to()));
   }
 
   /** What the person breathed of a source in some minutes of the day, in mg·min/m³. */
@@ -175,21 +178,39 @@ public final class DayReckoning {
         .orElseThrow();
   }
 
+  /** The 8-hour TWA outside the mask, mg/m³, in one fraction. */
+  Estimate outside(Limit.Fraction fraction) {
+    return work.doubts().sum(twa(outside(), fraction));
+  }
+
+  /** The 8-hour TWA inside the mask, mg/m³, in one fraction. */
+  Estimate inside(Limit.Fraction fraction) {
+    return inside() == outside() ? outside(fraction) : work.doubts().sum(twa(inside(), fraction));
+  }
+
   /** The terms of the 8-hour TWA outside the mask, mg/m³, in one fraction. */
   List<LognormalSum.Term> outsideTerms(Limit.Fraction fraction) {
-    return terms(outside(), fraction);
+    return terms(twa(outside(), fraction));
   }
 
   /** The terms of the 8-hour TWA inside the mask, mg/m³, in one fraction. */
   List<LognormalSum.Term> insideTerms(Limit.Fraction fraction) {
-    return terms(inside(), fraction);
+    return terms(twa(inside(), fraction));
   }
 
-  private List<LognormalSum.Term> terms(Map<Source, Portion> breathed, Limit.Fraction fraction) {
+  private List<LognormalSum.Term> terms(double[] twa) {
+    return IntStream.range(0, twa.length).mapToObj(i -> sources.get(i).term(twa[i])).toList();
+  }
+
+  private double[] twa(Breathed breathed, Limit.Fraction fraction) {
     ToDoubleFunction<Portion> part = amount(fraction);
-    return breathed.entrySet().stream()
-        .map(e -> e.getKey().term(part.applyAsDouble(e.getValue()) / Dose.EIGHT_HOURS))
-        .toList();
+    return breathed.twa(
+        part.applyAsDouble(new Portion(1, 0)), part.applyAsDouble(new Portion(0, 1)));
+  }
+
+  private Portion outsideOf(Source source) {
+    int at = work.placeOf(source);
+    return at < 0 ? Portion.NONE : outside().of(at);
   }
 
   /** How much of a portion is in a fraction. */
@@ -203,7 +224,7 @@ public final class DayReckoning {
 
   /** The expected part of a source in the expected dose outside, mg/m³ as 8-hour TWA. */
   double expected(Source source) {
-    Portion portion = outside().getOrDefault(source, Portion.NONE);
+    Portion portion = outsideOf(source);
     return source.term(portion.inhalable() / Dose.EIGHT_HOURS).expected();
   }
 
@@ -212,9 +233,17 @@ public final class DayReckoning {
     return sources.stream().mapToDouble(this::expected).sum();
   }
 
+  /** The sources of which the person breathed any dust. */
+  List<Source> reached() {
+    return IntStream.range(0, sources.size())
+        .filter(i -> outside().of(i).inhalable() > 0)
+        .mapToObj(sources::get)
+        .toList();
+  }
+
   /** Whether the person breathed any of a source's dust. */
   boolean reached(Source source) {
-    return outside().getOrDefault(source, Portion.NONE).inhalable() > 0;
+    return outsideOf(source).inhalable() > 0;
   }
 
   /**
@@ -222,7 +251,7 @@ public final class DayReckoning {
    * had ended: in a gap, or during a later session. 0 where nothing was breathed of it.
    */
   double leftOverShare(Source source) {
-    double all = outside().getOrDefault(source, Portion.NONE).inhalable();
+    double all = outsideOf(source).inhalable();
     double after =
         breaths.stream()
             .filter(breath -> breath.place().equals(source.session().work().place()))
@@ -235,7 +264,7 @@ public final class DayReckoning {
   private double leftOver(Breath breath, Source source) {
     int from = Math.max(breath.from(), source.to());
     return room(breath.place())
-        .map(room -> room.fromSource(source, from, breath.to()).inhalable())
+        .map(room -> room.fromSource(work.placeOf(source), from, breath.to()).inhalable())
         .orElse(0.0);
   }
 

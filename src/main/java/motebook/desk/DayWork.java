@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import motebook.model.Session;
 import motebook.model.Surroundings;
+import motebook.science.SharedDoubts;
 
 /** What was done in the shop on one day and what that put into its rooms, whoever breathed it. */
 final class DayWork {
@@ -14,6 +15,8 @@ final class DayWork {
   private final Shop shop;
   private final List<Source> sources;
   private final Map<String, Optional<RoomDay>> rooms = new HashMap<>();
+  private final Map<Source, Integer> places = new HashMap<>();
+  private SharedDoubts doubts;
 
   /**
    * A day.
@@ -24,6 +27,9 @@ final class DayWork {
     this.date = date;
     this.sources = List.copyOf(sources);
     this.shop = shop;
+    for (int i = 0; i < this.sources.size(); i++) {
+      places.put(this.sources.get(i), i);
+    }
   }
 
   /** A day from everybody's sessions. */
@@ -48,6 +54,19 @@ final class DayWork {
     return sources;
   }
 
+  /** The place of a source in the list; −1 where it is of another day. */
+  int placeOf(Source source) {
+    return places.getOrDefault(source, -1);
+  }
+
+  /** The doubts of all sources, in their order. */
+  SharedDoubts doubts() {
+    if (doubts == null) {
+      doubts = new SharedDoubts(sources.stream().map(Source::doubts).toList());
+    }
+    return doubts;
+  }
+
   /** The air of a place over the day; nothing outdoors. */
   Optional<RoomDay> room(String place) {
     return rooms.computeIfAbsent(place, this::reckoned);
@@ -55,8 +74,7 @@ final class DayWork {
 
   private Optional<RoomDay> reckoned(String place) {
     return shop.place(place).surroundings() instanceof Surroundings.Indoors indoors
-        ? Optional.of(
-            new RoomDay(indoors, sources.stream().filter(source -> source.in(place)).toList()))
+        ? Optional.of(new RoomDay(indoors, place, sources))
         : Optional.empty();
   }
 }

@@ -70,7 +70,7 @@ final class ElementCare {
         element,
         kind,
         worn,
-        vapours.typicalShare(element, worn),
+        () -> vapours.typicalShare(element, worn),
         daysOpen(element),
         element.opened().isPresent() ? clocks(element, kind, worn) : shelf(element));
   }

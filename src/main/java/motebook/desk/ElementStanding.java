@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.DoubleSupplier;
 import motebook.model.Element;
 import motebook.reference.ElementClass;
 import motebook.science.Estimate;
@@ -14,7 +15,7 @@ import motebook.science.Estimate;
  * @param element the element
  * @param elementClass what it is
  * @param worn the sessions it was on a face
- * @param vapourUsed typical share of its vapour life used, the safety fraction allowed for
+ * @param vapour typical share of its vapour life used, reckoned when it is asked for
  * @param daysOpen days since it was opened; empty while it is sealed
  * @param clocks what ends it
  */
@@ -22,12 +23,17 @@ public record ElementStanding(
     Element element,
     ElementClass elementClass,
     List<Wear> worn,
-    double vapourUsed,
+    DoubleSupplier vapour,
     OptionalLong daysOpen,
     List<CareClock> clocks) {
   public ElementStanding {
     worn = List.copyOf(worn);
     clocks = List.copyOf(clocks);
+  }
+
+  /** Typical share of its vapour life used, the safety fraction allowed for. */
+  public double vapourUsed() {
+    return vapour.getAsDouble();
   }
 
   /** Hours on a face. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import motebook.desk.VapourReport.OfSession;
@@ -34,13 +35,22 @@ final class Fumes {
 
   /** Answers for a day already reckoned; empty where no vapour was breathed. */
   static Optional<VapourReport> of(DayReckoning day) {
+    return of(day, Fumes::report);
+  }
+
+  private static <T> Optional<T> of(DayReckoning day, Function<Fumes, T> answer) {
     if (day.sources().stream().allMatch(s -> s.session().work().amounts().isEmpty())) {
       return Optional.empty();
     }
     VapourReckoning vapour = new VapourReckoning(day);
     return vapour.breathed().isEmpty()
         ? Optional.empty()
-        : Optional.of(new Fumes(vapour, day.shop().settings().vapourLimits()).report());
+        : Optional.of(answer.apply(new Fumes(vapour, day.shop().settings().vapourLimits())));
+  }
+
+  /** The sessions of a person's day in which there was vapour, without all that is told of it. */
+  static List<OfSession> sessions(DayReckoning day) {
+    return of(day, Fumes::sessions).orElse(List.of());
   }
 
   private VapourReport report() {

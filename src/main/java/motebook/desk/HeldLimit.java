@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import motebook.reference.Limit;
 import motebook.reference.WoodClass;
 import motebook.science.Estimate;
-import motebook.science.LognormalSum;
 
 /**
  * The limit that a day is judged by: of those that apply, the one that the day comes closest to.
@@ -35,16 +34,12 @@ public record HeldLimit(Limit limit, Estimate outside, Estimate inside) {
   }
 
   private static Set<WoodClass> inTheAir(DayReckoning day) {
-    return day.sources().stream()
-        .filter(day::reached)
+    return day.reached().stream()
         .map(source -> source.material().woodClass())
         .collect(Collectors.toSet());
   }
 
   private static HeldLimit held(Limit limit, DayReckoning day) {
-    return new HeldLimit(
-        limit,
-        LognormalSum.of(day.outsideTerms(limit.fraction())),
-        LognormalSum.of(day.insideTerms(limit.fraction())));
+    return new HeldLimit(limit, day.outside(limit.fraction()), day.inside(limit.fraction()));
   }
 }

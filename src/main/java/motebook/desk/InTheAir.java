@@ -1,7 +1,10 @@
 package motebook.desk;
 
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import motebook.model.Session;
 import motebook.model.Work;
@@ -16,6 +19,9 @@ final class InTheAir {
   private final Masks masks;
   private final ElementCare elements;
   private final Reference reference = Reference.shipped();
+  private final Map<Done, List<Hazard>> told = new HashMap<>();
+
+  private record Done(String operation, Optional<String> material) {}
 
   InTheAir(Masks masks, ElementCare elements) {
     this.masks = masks;
@@ -28,10 +34,14 @@ final class InTheAir {
     for (Solvent solvent : elements.solvents(session)) {
       hazards.add(masks.hazardOf(solvent));
     }
-    if (hazards.isEmpty() && cautions(session.work()).contains(FINISHING)) {
+    if (hazards.isEmpty() && finishing(session.work())) {
       hazards.add(masks.hazard("solvent-vapour"));
     }
     return List.copyOf(hazards);
+  }
+
+  private boolean finishing(Work work) {
+    return cautions(new Done(work.operation(), work.material())).contains(FINISHING);
   }
 
   /** Whether it is what organic-vapour elements are for. */
@@ -41,17 +51,22 @@ final class InTheAir {
 
   /** What is warned of beside: the formaldehyde of boards, lead, arsenic. */
   List<Hazard> told(Session session) {
-    Set<String> cautions = cautions(session.work());
+    Work work = session.work();
+    return told.computeIfAbsent(new Done(work.operation(), work.material()), this::told);
+  }
+
+  private List<Hazard> told(Done done) {
+    Set<String> cautions = cautions(done);
     return masks.hazards().stream()
         .filter(hazard -> hazard.cautions().stream().anyMatch(cautions::contains))
         .filter(hazard -> !hazard.cautions().contains(FINISHING))
         .toList();
   }
 
-  private Set<String> cautions(Work work) {
-    Set<String> keys = new LinkedHashSet<>(reference.operation(work.operation()).cautions());
-    if (reference.operation(work.operation()).dusty()) {
-      keys.addAll(reference.material(work.material()).cautions());
+  private Set<String> cautions(Done done) {
+    Set<String> keys = new LinkedHashSet<>(reference.operation(done.operation).cautions());
+    if (reference.operation(done.operation).dusty()) {
+      keys.addAll(reference.material(done.material).cautions());
     }
     return keys;
   }

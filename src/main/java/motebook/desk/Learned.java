@@ -1,5 +1,6 @@
 package motebook.desk;
 
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -7,9 +8,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import motebook.model.Sample;
 import motebook.reference.Limit;
 import motebook.science.Doubts;
@@ -27,6 +30,7 @@ public final class Learned {
   private final Map<Sample, Kind> mainly;
   private IdentityHashMap<Observation, Fit> fits;
   private final Posterior posterior;
+  private final Set<LocalDate> days;
   private final Map<Doubts, Posterior.Outcome> kinds = new ConcurrentHashMap<>();
 
   private Learned(
@@ -34,6 +38,7 @@ public final class Learned {
     this.observations = observations;
     this.mainly = mainly;
     this.posterior = posterior;
+    this.days = observations.keySet().stream().map(Sample::date).collect(Collectors.toSet());
   }
 
   /**
@@ -117,8 +122,12 @@ public final class Learned {
       return published;
     }
     Doubts ofKind = published.kind().doubts();
+    Posterior.Outcome outcome = kinds.get(ofKind);
     return published.learned(
-        kinds.computeIfAbsent(ofKind, posterior::outcome), posterior.part(published.own()));
+        outcome == null ? kinds.computeIfAbsent(ofKind, posterior::outcome) : outcome,
+        days.contains(published.session().work().date())
+            ? posterior.part(published.own())
+            : Optional.empty());
   }
 
   /** The kind of work that gave most of a sample, where one operation gave more than half of it. */

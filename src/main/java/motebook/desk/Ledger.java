@@ -2,13 +2,14 @@ package motebook.desk;
 
 import java.time.LocalDate;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import motebook.journal.Book;
+import motebook.model.Gear;
 import motebook.model.OwnFinish;
 import motebook.model.Sample;
 import motebook.model.Session;
@@ -91,25 +92,24 @@ public final class Ledger {
   }
 
   /**
-   * Every day of everybody in a stretch of time, in order, from one reading of the book; each day's
-   * air is reckoned once for all who were in it.
+   * What every day of everybody in a stretch of time is estimated at, in order, from one reading of
+   * the book; each day's air is reckoned once for all who were in it.
    */
-  public void everyDay(LocalDate first, LocalDate last, Consumer<DayReport> each) {
-    CreditRule credits = care(last).credits();
-    ShopDays shops = new ShopDays(book, first, last, day -> shop(day, credits));
-    Map<LocalDate, List<Session>> byDate =
-        book.sessionsBetween(first, last).stream()
-            .collect(
-                Collectors.groupingBy(
-                    session -> session.work().date(), LinkedHashMap::new, Collectors.toList()));
-    byDate.forEach(
-        (date, sessions) -> {
-          DayWork work = DayWork.of(date, sessions, shops.on(date));
-          sessions.stream()
-              .map(session -> session.work().person())
-              .distinct()
-              .forEach(person -> each.accept(Day.report(new DayReckoning(person, work))));
-        });
+  public void everyDay(LocalDate first, LocalDate last, Consumer<DayEstimate> each) {
+    Finishes finishes = finishes();
+    Set<LocalDate> finishedOn = book.finishes().days();
+    Gear gear = book.gear();
+    CareRules rules = CareRules.of(book.settings().figures());
+    ShopDays shops =
+        new ShopDays(
+            book, first, last, day -> shop(day, CreditRule.OUTSIDE_ONLY).finishing(finishes));
+    new EveryDay(
+            book::sessionsBetween,
+            day -> day.isBefore(first) ? shop(day, CreditRule.OUTSIDE_ONLY) : shops.on(day),
+            (past, today) ->
+                new Care(gear, past, new PastVapour(past, () -> finishedOn), rules, today)
+                    .credits())
+        .tell(first, last, each);
   }
 
   /** The masks and filters as they are at the end of a day. */
@@ -192,15 +192,21 @@ public final class Ledger {
     Map<LocalDate, List<Session>> byDate =
         book.samples().sessionsOnSampledDays().stream()
             .collect(Collectors.groupingBy(session -> session.work().date()));
-    Map<LocalDate, Shop> shops = new HashMap<>();
+    List<LocalDate> days = samples.stream().map(Sample::date).sorted().toList();
+    ShopDays shops =
+        new ShopDays(
+            book,
+            days.get(0),
+            days.get(days.size() - 1),
+            day -> published(day, CreditRule.OUTSIDE_ONLY));
+    Map<LocalDate, DayWork> works = new HashMap<>();
     return Learned.from(
         samples,
         sample ->
             new DayReckoning(
-                sample.date(),
                 sample.person(),
-                byDate.getOrDefault(sample.date(), List.of()),
-                shops.computeIfAbsent(
-                    sample.date(), day -> published(day, CreditRule.OUTSIDE_ONLY))));
+                works.computeIfAbsent(
+                    sample.date(),
+                    day -> DayWork.of(day, byDate.getOrDefault(day, List.of()), shops.on(day)))));
   }
 }

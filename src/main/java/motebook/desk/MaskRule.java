@@ -1,6 +1,5 @@
 package motebook.desk;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
@@ -8,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import motebook.model.FitRecord.Medical;
 import motebook.model.Gear;
 import motebook.model.MaskUse;
 import motebook.model.Respirator;
@@ -17,7 +15,6 @@ import motebook.model.Work;
 import motebook.reference.Hazard;
 import motebook.reference.Masks;
 import motebook.reference.ProtectionFactor;
-import motebook.reference.ProtectionFactor.Seal;
 import motebook.science.CartridgeUse;
 
 /**
@@ -32,15 +29,16 @@ final class MaskRule implements CreditRule {
   private final Masks masks;
   private final ElementCare elements;
   private final InTheAir air;
-  private final CareRules rules;
+  private final MaskDay.Known days;
   private final IdentityHashMap<Session, Credit> credits = new IdentityHashMap<>();
+  private final IdentityHashMap<MaskDay, Verdict> dusts = new IdentityHashMap<>();
 
   MaskRule(Gear gear, Masks masks, ElementCare elements, CareRules rules) {
     this.gear = gear;
     this.masks = masks;
     this.elements = elements;
     this.air = new InTheAir(masks, elements);
-    this.rules = rules;
+    this.days = new MaskDay.Known(gear, masks, elements, rules);
   }
 
   @Override
@@ -52,8 +50,8 @@ final class MaskRule implements CreditRule {
   }
 
   private Credit credit(Session session, MaskUse use) {
-    return gear.respirator(use.respirator())
-        .map(mask -> new Case(session, use, mask).credit())
+    return days.at(session.work(), use.respirator())
+        .map(day -> new Case(session, use, day).credit())
         .orElseGet(() -> CreditRule.unknown(use));
   }
 
@@ -62,39 +60,52 @@ final class MaskRule implements CreditRule {
     private final Session session;
     private final Work work;
     private final MaskUse use;
+    private final MaskDay day;
     private final Respirator mask;
     private final List<ElementStanding> on;
     private final List<ProtectionFactor> rows;
     private final Optional<FitStanding> fit;
 
-    Case(Session session, MaskUse use, Respirator mask) {
+    Case(Session session, MaskUse use, MaskDay day) {
       this.session = session;
       this.work = session.work();
       this.use = use;
-      this.mask = mask;
-      this.on =
-          gear.elementsOn(mask.name(), work.date(), work.startMinute()).stream()
-              .map(element -> elements.standing(element, work.date()))
-              .toList();
-      this.rows = masks.factors(mask.scheme().key(), mask.kind(), mask.facepiece());
-      this.fit =
-          seal()
-              .filter(Seal::tight)
-              .map(s -> FitStanding.of(gear, mask, s, work.person(), work.date(), rules));
-    }
-
-    private Optional<Seal> seal() {
-      return rows.stream().map(ProtectionFactor::seal).findFirst();
+      this.day = day;
+      this.mask = day.mask();
+      this.on = day.on();
+      this.rows = day.rows();
+      this.fit = day.fit();
     }
 
     Credit credit() {
-      Verdict dust = verdict(List.of(masks.hazard(Hazard.WOOD_DUST)));
       List<Hazard> vapours = air.vapours(session);
       return new Credit(
           use.wornPercent() / 100,
-          dust,
+          dust(),
           vapours.isEmpty() ? Optional.empty() : Optional.of(verdict(vapours)),
           notes());
+    }
+
+    // What speaks against it names the session; where nothing does, one serves all of the day.
+    private Verdict dust() {
+      Verdict known = dusts.get(day);
+      if (known != null && steady()) {
+        return known;
+      }
+      Verdict dust = verdict(List.of(masks.hazard(Hazard.WOOD_DUST)));
+      if (dust.objections().isEmpty()) {
+        dusts.put(day, dust);
+      }
+      return dust;
+    }
+
+    /** Whether all sessions of the day fare alike: none unchecked, nothing at its end meanwhile. */
+    private boolean steady() {
+      return unchecked().isEmpty()
+          && on.stream()
+              .flatMap(one -> one.clocks().stream())
+              .flatMap(clock -> clock.ranOut().stream())
+              .noneMatch(end -> end.date().equals(work.date()));
     }
 
     private Verdict verdict(List<Hazard> hazards) {
@@ -119,8 +130,11 @@ final class MaskRule implements CreditRule {
 
     // 42 CFR 84.190: where gas elements end, judged at the typical figure.
     private List<Objection> tooThick(List<Hazard> hazards, Elements judged) {
+      if (hazards.stream().noneMatch(air::carbonHolds)) {
+        return List.of();
+      }
       double ppm = elements.organicPpm(session);
-      return ppm <= CartridgeUse.MOST_PPM || hazards.stream().noneMatch(air::carbonHolds)
+      return ppm <= CartridgeUse.MOST_PPM
           ? List.of()
           : List.of(
               Objection.mendable(
@@ -168,7 +182,7 @@ final class MaskRule implements CreditRule {
 
     private List<String> notes() {
       List<String> notes = new ArrayList<>();
-      if (!cleared(work.date())) {
+      if (!day.cleared()) {
         notes.add(
             "No medical evaluation of "
                 + work.person()
@@ -179,11 +193,6 @@ final class MaskRule implements CreditRule {
         notes.add(NOT_FOR_OIL);
       }
       return notes;
-    }
-
-    private boolean cleared(LocalDate day) {
-      return gear.fit(Medical.class, work.person()).stream()
-          .anyMatch(medical -> !medical.date().isAfter(day));
     }
 
     // What is in the air beside that for which a credit is judged: told, never credited.

@@ -3,6 +3,7 @@ package motebook.desk;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -16,7 +17,10 @@ final class PastVapour implements VapourAir {
   private final History history;
   private final Supplier<Set<LocalDate>> finishedOn;
   private Optional<Set<LocalDate>> days = Optional.empty();
-  private final Map<String, Optional<VapourReport>> reports = new HashMap<>();
+  private final Map<LocalDate, DayWork> works = new HashMap<>();
+  private final Map<Whose, List<OfSession>> vapours = new HashMap<>();
+
+  private record Whose(LocalDate date, String person) {}
 
   /**
    * The vapour of a past.
@@ -36,19 +40,19 @@ final class PastVapour implements VapourAir {
       days = Optional.of(finishedOn.get());
     }
     return days.get().contains(date)
-        ? report(date, session.work().person())
-            .flatMap(vapour -> vapour.during(session))
+        ? vapours.computeIfAbsent(new Whose(date, session.work().person()), this::vapours).stream()
+            .filter(of -> of.source().session().equals(session))
+            .findFirst()
             .map(PastVapour::ppm)
             .orElse(Map.of())
         : Map.of();
   }
 
-  private Optional<VapourReport> report(LocalDate date, String person) {
-    return reports.computeIfAbsent(
-        date + " " + person,
-        any ->
-            Fumes.of(
-                new DayReckoning(date, person, history.between(date, date), history.shop(date))));
+  private List<OfSession> vapours(Whose day) {
+    DayWork work =
+        works.computeIfAbsent(
+            day.date, date -> DayWork.of(date, history.between(date, date), history.shop(date)));
+    return Fumes.sessions(new DayReckoning(day.person, work));
   }
 
   // What is not estimated was there all the same.

@@ -1,13 +1,16 @@
 package motebook.desk;
 
-import java.util.LinkedHashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import motebook.model.Surroundings;
 import motebook.science.Dust;
 import motebook.science.Emission;
 import motebook.science.SteadyRoom;
+import motebook.science.SteadyRoom.Span;
 
 /** The air of one room over one day, source by source; clean when the day begins. */
 public final class RoomDay {
@@ -15,9 +18,10 @@ public final class RoomDay {
 
   private static final double HALF_A_MINUTE = 0.5;
 
-  private final Map<Source, Traces> traces = new LinkedHashMap<>();
+  private final SteadyRoom room;
+  private final Traces[] traces;
 
-  private record Traces(SteadyRoom.Trace coarse, SteadyRoom.Trace fine) {
+  private record Traces(int from, SteadyRoom.Trace coarse, SteadyRoom.Trace fine) {
     Portion at(double minute) {
       return new Portion(coarse.mgPerM3At(minute), fine.mgPerM3At(minute));
     }
@@ -26,16 +30,23 @@ public final class RoomDay {
   /**
    * The day of a room.
    *
-   * @param room as it is on that day
-   * @param sources everything that was done in it, by anyone
+   * @param indoors as it is on that day
+   * @param place its name
+   * @param sources everything that was done on that day, there and elsewhere, by anyone
    */
-  RoomDay(Surroundings.Indoors room, List<Source> sources) {
-    RoomLosses lost = new RoomLosses(room, sources);
-    SteadyRoom coarse = new SteadyRoom(room.volumeM3(), lost.of(Dust.COARSE));
-    SteadyRoom fine = new SteadyRoom(room.volumeM3(), lost.of(Dust.FINE));
-    for (Source source : sources) {
-      traces.put(
-          source, new Traces(trace(coarse, source, Dust.COARSE), trace(fine, source, Dust.FINE)));
+  RoomDay(Surroundings.Indoors indoors, String place, List<Source> sources) {
+    RoomLosses lost =
+        new RoomLosses(indoors, sources.stream().filter(source -> source.in(place)).toList());
+    room = new SteadyRoom(indoors.volumeM3(), lost.of(Dust.COARSE));
+    SteadyRoom fine = new SteadyRoom(indoors.volumeM3(), lost.of(Dust.FINE));
+    traces = new Traces[sources.size()];
+    for (int i = 0; i < traces.length; i++) {
+      Source source = sources.get(i);
+      if (source.in(place)) {
+        traces[i] =
+            new Traces(
+                source.from(), trace(room, source, Dust.COARSE), trace(fine, source, Dust.FINE));
+      }
     }
   }
 
@@ -43,14 +54,33 @@ public final class RoomDay {
     return room.trace(source.mgPerMin() * Emission.share(dust), source.from(), source.to());
   }
 
-  /** What one source put into the room's air over a time, in mg·min/m³. */
-  Portion fromSource(Source source, double fromMinute, double toMinute) {
-    if (toMinute <= source.from()) {
-      return Portion.NONE;
+  /**
+   * What one source put into the room's air over a time, in mg·min/m³.
+   *
+   * @param source its place among the day's sources
+   */
+  Portion fromSource(int source, double fromMinute, double toMinute) {
+    Traces of = traces[source];
+    return of == null || toMinute <= of.from
+        ? Portion.NONE
+        : new Portion(
+            of.coarse.mgMinPerM3(fromMinute, toMinute), of.fine.mgMinPerM3(fromMinute, toMinute));
+  }
+
+  /** Adds some share of what each source put into the room's air over a time. */
+  void addTo(Breathed sums, double fromMinute, double toMinute, double share) {
+    Optional<Span> whole = room.span(fromMinute, toMinute);
+    for (int i = 0; i < traces.length; i++) {
+      if (traces[i] != null && traces[i].from < toMinute) {
+        if (whole.isPresent()) { // a session begins and ends where the room's losses may change
+          Span span = whole.get();
+          sums.add(i, traces[i].coarse.mgMinPerM3(span), traces[i].fine.mgMinPerM3(span), share);
+        } else {
+          Portion part = fromSource(i, fromMinute, toMinute);
+          sums.add(i, part.coarse(), part.fine(), share);
+        }
+      }
     }
-    Traces of = traces.get(source);
-    return new Portion(
-        of.coarse.mgMinPerM3(fromMinute, toMinute), of.fine.mgMinPerM3(fromMinute, toMinute));
   }
 
   /** Coarse dust in the room in the middle of each minute of the day, all sources, in mg/m³. */
@@ -65,14 +95,16 @@ public final class RoomDay {
 
   private double[] byMinute(Function<Traces, SteadyRoom.Trace> dust) {
     double[] sums = new double[DAY_ENDS];
-    traces.values().forEach(of -> dust.apply(of).addMinutes(sums, HALF_A_MINUTE));
+    all().forEach(of -> dust.apply(of).addMinutes(sums, HALF_A_MINUTE));
     return sums;
   }
 
   /** The concentration in the room at a time, all sources together, in mg/m³. */
   public Portion at(double minute) {
-    return traces.values().stream()
-        .map(trace -> trace.at(minute))
-        .reduce(Portion.NONE, Portion::plus);
+    return all().map(trace -> trace.at(minute)).reduce(Portion.NONE, Portion::plus);
+  }
+
+  private Stream<Traces> all() {
+    return Arrays.stream(traces).filter(Objects::nonNull);
   }
 }

@@ -51,6 +51,16 @@ public record Shop(
     return new Shop(reference, settings, places, credits, finishes, lessons);
   }
 
+  /** The same shop with another rule of what its masks count for. */
+  Shop crediting(CreditRule rule) {
+    return new Shop(reference, settings, places, rule, finishes, learned);
+  }
+
+  /** The same shop with finishes that are at hand. */
+  Shop finishing(Finishes known) {
+    return new Shop(reference, settings, places, credits, () -> known, learned);
+  }
+
   Place place(String name) {
     Place place = places.get(name);
     if (place == null) {

@@ -73,7 +73,7 @@ final class Complaint {
     String typed = line.typed(phrase.nameFrom(), phrase.to());
     Fault fault = fault(phrase);
     return switch (fault.kind()) {
-      case AMOUNT -> noAmount(typed);
+      case AMOUNT -> noAmount(line.typedSigned(phrase.nameFrom(), phrase.to()));
       case UNKNOWN -> unknown(phrase, fault.slot(), reading, typed);
       case DANGLING -> misspeltOr(phrase, typed, dangling(fault.slot(), typed));
       case LOOSE -> misspeltOr(phrase, typed, loose(typed));

@@ -105,6 +105,12 @@ final class Line {
             Text.clean(settled.text().substring(token(from).from(), token(to - 1).to())));
   }
 
+  /** The words as they were typed, with the minus sign before them if there is one. */
+  String typedSigned(int from, int to) {
+    boolean signed = from < to && signedFrom(token(from)) < token(from).from();
+    return (signed ? "-" : "") + typed(from, to);
+  }
+
   /** The words as they were typed, with the marks that stand directly before and after them. */
   String typedWithMarks(int from, int to) {
     String text = settled.text();

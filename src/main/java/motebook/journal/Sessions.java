@@ -70,21 +70,43 @@ final class Sessions {
         most);
   }
 
+  /** Columns of the view session_read: by number, since a long book has many rows to read. */
+  private static final class Column {
+    static final int ID = 1;
+    static final int DATE = 2;
+    static final int START_MINUTE = 3;
+    static final int MINUTES = 4;
+    static final int OPERATION = 5;
+    static final int MATERIAL = 6;
+    static final int RESPIRATOR = 7;
+    static final int SEAL_CHECKED = 8;
+    static final int WORN_PERCENT = 9;
+    static final int NOTE = 10;
+    static final int PERSON = 12;
+    static final int PLACE = 13;
+    static final int CONTROLS = 14;
+    static final int AMOUNTS = 15;
+  }
+
   static Session read(ResultSet row) throws SQLException {
     Work work =
         new Work(
-            row.getString("person"),
-            row.getString("place"),
-            LocalDate.parse(row.getString("date")),
-            LocalTime.MIDNIGHT.plusMinutes(row.getInt("start_minute")),
-            row.getInt("minutes"),
-            row.getString("operation"),
-            Row.optional(row, "material"),
-            Row.optional(row, "controls").map(Sessions::lines).orElse(List.of()),
+            row.getString(Column.PERSON),
+            row.getString(Column.PLACE),
+            LocalDate.parse(row.getString(Column.DATE)),
+            LocalTime.MIDNIGHT.plusMinutes(row.getInt(Column.START_MINUTE)),
+            row.getInt(Column.MINUTES),
+            row.getString(Column.OPERATION),
+            Optional.ofNullable(row.getString(Column.MATERIAL)),
+            Optional.ofNullable(row.getString(Column.CONTROLS))
+                .map(Sessions::lines)
+                .orElse(List.of()),
             mask(row),
-            Row.optional(row, "amounts").map(Sessions::amounts).orElse(List.of()),
-            row.getString("note"));
-    return new Session(row.getLong("id"), work);
+            Optional.ofNullable(row.getString(Column.AMOUNTS))
+                .map(Sessions::amounts)
+                .orElse(List.of()),
+            row.getString(Column.NOTE));
+    return new Session(row.getLong(Column.ID), work);
   }
 
   private static List<String> lines(String text) {
@@ -100,11 +122,14 @@ final class Sessions {
   }
 
   private static Optional<MaskUse> mask(ResultSet row) throws SQLException {
-    String respirator = row.getString("respirator");
+    String respirator = row.getString(Column.RESPIRATOR);
     return respirator == null
         ? Optional.empty()
         : Optional.of(
-            new MaskUse(respirator, row.getBoolean("seal_checked"), row.getDouble("worn_percent")));
+            new MaskUse(
+                respirator,
+                row.getBoolean(Column.SEAL_CHECKED),
+                row.getDouble(Column.WORN_PERCENT)));
   }
 
   /**

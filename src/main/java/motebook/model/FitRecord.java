@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** What is on record about a person's face and their being fit to wear a mask. */
 public sealed interface FitRecord {
@@ -48,8 +49,20 @@ public sealed interface FitRecord {
    * @param passed whether nothing was noticed
    */
   record Qualitative(String agent, boolean passed) implements Method {
+    /** The four of 29 CFR 1910.134, App. A, part I B, and what they are called at the bench. */
+    private static final Pattern WRITTEN =
+        Pattern.compile(
+            "isoamyl|iaa\\b|banana oil|saccharin|sweet|bitrex|denatonium|bitter|irritant smoke"
+                + "|stannic chloride|^smoke",
+            Pattern.CASE_INSENSITIVE);
+
     public Qualitative {
       agent = Checks.words("agent of a fit test", agent);
+    }
+
+    /** Whether a written protocol tells how to test with it. */
+    public boolean written() {
+      return WRITTEN.matcher(agent).find();
     }
   }
 

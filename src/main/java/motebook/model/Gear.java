@@ -56,6 +56,16 @@ public record Gear(
         .reduce((earlier, later) -> earlier.retired().isEmpty() ? earlier : later);
   }
 
+  /** What is on record about one respirator and one person alone; what is asked often is little. */
+  public Gear about(String respirator, String person) {
+    return new Gear(
+        respirator(respirator).stream().toList(),
+        elementsOf(respirator),
+        List.of(),
+        List.of(),
+        fit.stream().filter(f -> same(f.person(), person)).toList());
+  }
+
   /** Every element a respirator ever had, oldest first as added. */
   public List<Element> elementsOf(String respirator) {
     return elements.stream().filter(e -> same(e.respirator(), respirator)).toList();

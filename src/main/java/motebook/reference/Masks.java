@@ -1,6 +1,7 @@
 package motebook.reference;
 
 import java.io.Reader;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -16,12 +17,14 @@ import motebook.model.Text;
 public final class Masks {
   private final List<ProtectionFactor> factors;
   private final List<ElementClass> classes;
+  private final Map<String, ElementClass> byName = new HashMap<>();
   private final List<Hazard> hazards;
   private final Map<Operation.WorkRate, Double> breathing;
 
   private Masks(Function<String, Reader> table) {
     factors = MaskTables.factors(table.apply(MaskTables.FACTORS));
     classes = MaskTables.elements(table.apply(MaskTables.ELEMENTS));
+    classes.forEach(one -> one.names().forEach(name -> byName.putIfAbsent(Text.folded(name), one)));
     Set<String> cautions =
         Tables.cautions(table.apply("cautions.csv")).stream()
             .map(Caution::key)
@@ -82,11 +85,22 @@ public final class Masks {
         .toList();
   }
 
+  /** The facepieces one of whose names begins so, as {@link #facepieces} lists them. */
+  public Set<String> facepiecesBegunBy(String scheme, String kind, String beginning) {
+    return factors.stream()
+        .filter(factor -> same(factor.scheme(), scheme) && same(factor.kind(), kind))
+        .filter(factor -> names(factor).anyMatch(name -> begins(name, beginning)))
+        .map(ProtectionFactor::facepiece)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  private static boolean begins(String name, String beginning) {
+    return Text.folded(name).startsWith(Text.folded(beginning));
+  }
+
   /** The class that answers to a name or a key, however it is written. */
   public Optional<ElementClass> elementClass(String name) {
-    return classes.stream()
-        .filter(one -> one.names().stream().anyMatch(known -> same(known, name)))
-        .findFirst();
+    return Optional.ofNullable(byName.get(Text.folded(name)));
   }
 
   /**
@@ -116,9 +130,13 @@ public final class Masks {
 
   // The rating of the element may be said with it, as in "half mask P3".
   private static boolean called(ProtectionFactor factor, String facepiece) {
-    return Stream.concat(Stream.of(factor.facepiece()), factor.also().stream())
+    return names(factor)
         .flatMap(name -> Stream.of(name, name + " " + factor.rating()))
         .anyMatch(name -> same(name, facepiece));
+  }
+
+  private static Stream<String> names(ProtectionFactor factor) {
+    return Stream.concat(Stream.of(factor.facepiece()), factor.also().stream());
   }
 
   private static boolean same(String one, String other) {

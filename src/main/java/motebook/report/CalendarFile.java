@@ -7,17 +7,28 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import motebook.desk.DueItem;
+import motebook.desk.DueItem.Kind;
 import motebook.desk.DueItem.State;
 import motebook.desk.DueReport;
 import net.fortuna.ical4j.data.CalendarOutputter;
 import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.ComponentList;
+import net.fortuna.ical4j.model.component.Standard;
 import net.fortuna.ical4j.model.component.VAlarm;
 import net.fortuna.ical4j.model.component.VEvent;
+import net.fortuna.ical4j.model.component.VTimeZone;
 import net.fortuna.ical4j.model.property.Description;
 import net.fortuna.ical4j.model.property.DtStamp;
+import net.fortuna.ical4j.model.property.DtStart;
 import net.fortuna.ical4j.model.property.ProdId;
+import net.fortuna.ical4j.model.property.TzId;
+import net.fortuna.ical4j.model.property.TzOffsetFrom;
+import net.fortuna.ical4j.model.property.TzOffsetTo;
 import net.fortuna.ical4j.model.property.Uid;
 import net.fortuna.ical4j.model.property.immutable.ImmutableAction;
 import net.fortuna.ical4j.model.property.immutable.ImmutableCalScale;
@@ -33,6 +44,7 @@ import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
 public final class CalendarFile {
   private static final Duration EVENING_BEFORE = Duration.ofHours(-6);
   private static final Duration THAT_MORNING = Duration.ofHours(8);
+  private static final int OCTETS_OF_A_LINE = 75;
 
   static {
     // Whole days need no time zones; without this the library would look for newer ones outside.
@@ -44,6 +56,8 @@ public final class CalendarFile {
   /**
    * The text of the file.
    *
+   * @param report what has a date; where nothing has, the calendar holds no event, and reading it
+   *     still replaces an older one
    * @param stamp the moment it is made
    */
   public static String of(DueReport report, Instant stamp) {
@@ -52,13 +66,52 @@ public final class CalendarFile {
     calendar.add(ImmutableVersion.VERSION_2_0);
     calendar.add(ImmutableCalScale.GREGORIAN);
     report.items().forEach(item -> calendar.add(event(item, report.today(), stamp)));
+    if (report.items().isEmpty()) {
+      calendar.add(universalTime());
+    }
     StringWriter text = new StringWriter();
     try {
       new CalendarOutputter(false).output(calendar, text);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return text.toString();
+    return folded(text.toString());
+  }
+
+  // RFC 5545, 3.6: a calendar holds at least one component; a time zone is one that shows nothing.
+  private static VTimeZone universalTime() {
+    Standard always = new Standard();
+    always.add(new DtStart<>(LocalDate.EPOCH.atStartOfDay()));
+    always.add(new TzOffsetFrom(ZoneOffset.UTC));
+    always.add(new TzOffsetTo(ZoneOffset.UTC));
+    VTimeZone zone = new VTimeZone(new ComponentList<>(List.of(always)));
+    zone.add(new TzId("Etc/UTC"));
+    return zone;
+  }
+
+  // RFC 5545, 3.1: lines of at most 75 octets. The library counts characters, so that it makes
+  // longer ones of letters with accents and may part a letter from its other half.
+  private static String folded(String text) {
+    return text.replace("\r\n ", "")
+        .lines()
+        .map(CalendarFile::fold)
+        .collect(Collectors.joining("\r\n", "", "\r\n"));
+  }
+
+  private static String fold(String line) {
+    StringBuilder folded = new StringBuilder();
+    int octets = 0;
+    for (int point : line.codePoints().toArray()) {
+      String letter = Character.toString(point);
+      int size = letter.getBytes(StandardCharsets.UTF_8).length;
+      if (octets + size > OCTETS_OF_A_LINE) {
+        folded.append("\r\n ");
+        octets = 1;
+      }
+      folded.append(letter);
+      octets += size;
+    }
+    return folded.toString();
   }
 
   // What is overdue stands on the day of the export: in the past nobody would see it.
@@ -67,13 +120,18 @@ public final class CalendarFile {
     VEvent event = new VEvent(false);
     event.add(new DtStamp(stamp));
     event.add(new Uid(uid(item)));
-    event.add(new net.fortuna.ical4j.model.property.DtStart<>(day));
+    event.add(new DtStart<>(day));
     event.add(new net.fortuna.ical4j.model.property.Summary(summary(item)));
-    event.add(new Description(item.why() + "\n" + item.settle()));
+    event.add(new Description(item.why() + "\n" + settle(item, today)));
     event.add(ImmutableTransp.TRANSPARENT);
     event.add(alarm(EVENING_BEFORE, item));
     event.add(alarm(THAT_MORNING, item));
     return event;
+  }
+
+  // Commands mean their own day where none is said; the day of the export would be the wrong one.
+  private static String settle(DueItem item, LocalDate today) {
+    return item.settle().replaceAll(" --(on|opened) " + today + "(?= |$)", "");
   }
 
   private static String summary(DueItem item) {
@@ -88,8 +146,10 @@ public final class CalendarFile {
     return alarm;
   }
 
+  // A mask may change hands; what is on it stays the same thing.
   private static String uid(DueItem item) {
-    String thing = item.kind().key() + "|" + item.what() + "|" + item.whose();
+    boolean onMask = item.kind() == Kind.ELEMENT || item.kind() == Kind.SPARE;
+    String thing = item.kind().key() + "|" + item.what() + (onMask ? "" : "|" + item.whose());
     return UUID.nameUUIDFromBytes(thing.getBytes(StandardCharsets.UTF_8)) + "@motebook";
   }
 }

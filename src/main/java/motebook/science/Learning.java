@@ -21,7 +21,7 @@ import org.hipparchus.linear.RealVector;
  * the R package glmbayes.
  */
 final class Learning {
-  private static final double STILL = 1e-7;
+  private static final double STILL = 1e-9;
   private static final double WEAKEST = Math.log(Target.WEAKEST);
 
   private final Parts common = new Parts();
@@ -84,25 +84,31 @@ final class Learning {
 
   /** For each observation: its target, the level of its line, the weight of each source. */
   private RealVector sketch(boolean first) {
-    List<Double> sketch = new ArrayList<>();
+    double[] sketch = new double[size()];
+    int next = 0;
     for (int g = 0; g < groups.size(); g++) {
       for (int i = 0; i < groups.get(g).observations().size(); i++) {
         Outlook outlook = update.outlook(g, groups.get(g).slopes(i));
         Forecast forecast = forecast(groups.get(g).observations().get(i), outlook);
         Target target = target(g, i, outlook, forecast, first);
-        sketch.add(target.log());
-        sketch.add(Math.log(target.variance()));
-        double level = forecast.log();
+        sketch[next++] = target.log();
+        sketch[next++] = Math.log(target.variance());
+        int level = next++;
+        sketch[level] = forecast.log();
         for (int s = 0; s < outlook.means().length; s++) {
-          level -= forecast.weight(s) * outlook.means()[s];
-        }
-        sketch.add(level);
-        for (int s = 0; s < outlook.means().length; s++) {
-          sketch.add(forecast.weight(s));
+          sketch[level] -= forecast.weight(s) * outlook.means()[s];
+          sketch[next++] = forecast.weight(s);
         }
       }
     }
-    return new ArrayRealVector(sketch.toArray(Double[]::new));
+    return new ArrayRealVector(sketch, false);
+  }
+
+  private int size() {
+    return groups.stream()
+        .flatMap(group -> group.observations().stream())
+        .mapToInt(observation -> 3 + observation.shares().size())
+        .sum();
   }
 
   private static Forecast forecast(Observation observed, Outlook outlook) {

@@ -1,6 +1,5 @@
 package motebook.science;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -47,67 +46,12 @@ public final class LognormalSum {
 
   /** The sum of the terms; nothing where they are none or all zero. */
   public static Estimate of(List<Term> terms) {
-    double typical = terms.stream().mapToDouble(Term::typical).sum();
-    double expected = expected(terms);
-    if (expected == 0) {
-      return Estimate.ZERO;
-    }
-    double variance = covariance(terms) / (expected * expected);
-    return new Estimate(typical, expected * Math.exp(-variance / 2), Math.sqrt(variance));
+    return new SharedDoubts(terms.stream().map(Term::doubts).toList())
+        .sum(terms.stream().mapToDouble(Term::typical).toArray());
   }
 
   /** The mean of the sum. */
   public static double expected(List<Term> terms) {
     return terms.stream().mapToDouble(Term::expected).sum();
-  }
-
-  /** A part that terms share, and the expected values of those that have it. */
-  private static final class Shared {
-    private final double variance;
-    private double sum;
-
-    Shared(double variance) {
-      this.variance = variance;
-    }
-  }
-
-  private static double covariance(List<Term> terms) {
-    Map<String, Shared> parts = new HashMap<>();
-    Map<String, double[]> loaded = new HashMap<>();
-    for (Term term : terms) {
-      double expected = term.expected();
-      if (expected > 0) {
-        add(term.doubts(), expected, parts);
-        term.doubts().rows().forEach((name, row) -> add(row, expected, name, loaded));
-      }
-    }
-    double sum = 0;
-    for (Shared part : parts.values()) {
-      sum += part.variance * part.sum * part.sum;
-    }
-    for (double[] row : loaded.values()) {
-      for (double normal : row) {
-        sum += normal * normal;
-      }
-    }
-    return sum;
-  }
-
-  private static void add(Doubts doubts, double expected, Map<String, Shared> parts) {
-    for (int i = 0; i < doubts.names.length; i++) {
-      Shared part = parts.get(doubts.names[i]);
-      if (part == null) {
-        part = new Shared(doubts.parts[i]);
-        parts.put(doubts.names[i], part);
-      }
-      part.sum += expected;
-    }
-  }
-
-  private static void add(double[] row, double expected, String name, Map<String, double[]> to) {
-    double[] sums = to.computeIfAbsent(name, any -> new double[row.length]);
-    for (int i = 0; i < row.length; i++) {
-      sums[i] += expected * row[i];
-    }
   }
 }

@@ -27,14 +27,15 @@ final class NormalUpdate {
   private static final class Rows {
     private final double[][] common;
     private final double[][] own;
-    private final double[] values;
     private final double[][] whitener;
+    private final double[][] whitened;
+    private final double[] whitenedValues;
 
     Rows(ObservedGroup group, int commonParts, List<Line> lines, List<Target> targets) {
       int rows = lines.size();
       common = new double[rows][commonParts];
       own = new double[rows][group.own().size()];
-      values = new double[rows];
+      double[] values = new double[rows];
       for (int i = 0; i < rows; i++) {
         double weight = 1 / Math.sqrt(targets.get(i).variance());
         List<Slope> slopes = group.slopes(i);
@@ -44,6 +45,14 @@ final class NormalUpdate {
         values[i] = weight * (targets.get(i).log() - lines.get(i).level());
       }
       whitener = rows == 0 ? new double[0][0] : inverseLower(outer());
+      whitened = new double[rows][commonParts];
+      whitenedValues = new double[rows];
+      for (int i = 0; i < rows; i++) {
+        for (int j = 0; j <= i; j++) {
+          axpy(whitener[i][j], common[j], whitened[i]);
+          whitenedValues[i] += whitener[i][j] * values[j];
+        }
+      }
     }
 
     /** {@code I + Ho·Hoᵀ}. */
@@ -70,24 +79,6 @@ final class NormalUpdate {
         }
       }
       return drawn;
-    }
-
-    /** A row of {@code L⁻¹·Hc}. */
-    double[] whitened(int row) {
-      double[] whitened = new double[common[row].length];
-      for (int i = 0; i <= row; i++) {
-        axpy(whitener[row][i], common[i], whitened);
-      }
-      return whitened;
-    }
-
-    /** An entry of {@code L⁻¹·z}. */
-    double whitenedValue(int row) {
-      double sum = 0;
-      for (int i = 0; i <= row; i++) {
-        sum += whitener[row][i] * values[i];
-      }
-      return sum;
     }
   }
 
@@ -129,8 +120,8 @@ final class NormalUpdate {
     for (int g = 0; g < groups.size(); g++) {
       Rows group = new Rows(groups.get(g), size, lines.get(g), targets.get(g));
       rows.add(group);
-      for (int row = 0; row < group.values.length; row++) {
-        add(group.whitened(row), group.whitenedValue(row), precision, pull);
+      for (int row = 0; row < group.whitenedValues.length; row++) {
+        add(group.whitened[row], group.whitenedValues[row], precision, pull);
       }
     }
     for (int i = 0; i < size; i++) {
@@ -199,18 +190,15 @@ final class NormalUpdate {
   /** What is thought of some sources of a group. */
   Outlook outlook(int group, List<Slope> slopes) {
     Rows rows = groups.get(group);
+    double[][] turned = turned(rows);
     int n = slopes.size();
     double[][] drawn = new double[n][];
     double[][] onCommon = new double[n][];
     double[] means = new double[n];
     for (int s = 0; s < n; s++) {
       drawn[s] = rows.drawn(slopes.get(s));
-      double[] bare = bare(rows, slopes.get(s), drawn[s]);
-      means[s] = dot(bare, mean);
-      for (int row = 0; row < drawn[s].length; row++) {
-        means[s] += drawn[s][row] * rows.whitenedValue(row);
-      }
-      onCommon[s] = turned(bare);
+      onCommon[s] = onCommon(slopes.get(s), drawn[s], turned);
+      means[s] = mean(rows, slopes.get(s), drawn[s]);
     }
     double[][] covariance = new double[n][n];
     for (int s = 0; s < n; s++) {
@@ -225,40 +213,56 @@ final class NormalUpdate {
     return new Outlook(means, covariance);
   }
 
-  /** How something changes with the common parts once the own ones follow them. */
-  private double[] bare(Rows rows, Slope slope, double[] drawn) {
-    double[] bare = new double[mean.length];
-    for (int i = 0; i < slope.common().length; i++) {
-      bare[slope.common()[i]] += slope.byCommon()[i];
-    }
-    for (int row = 0; row < drawn.length; row++) {
-      if (drawn[row] != 0) {
-        axpy(-drawn[row], rows.whitened(row), bare);
-      }
-    }
-    return bare;
-  }
-
-  /** Loadings on the independent normals that the common parts rest on. */
-  private double[] turned(double[] slope) {
-    double[] turned = new double[slope.length];
-    for (int i = 0; i < slope.length; i++) {
-      if (slope[i] != 0) {
-        axpy(slope[i], root[i], turned);
+  /** What each row of a group rests on of the independent normals under the common parts. */
+  private double[][] turned(Rows rows) {
+    double[][] turned = new double[rows.whitened.length][mean.length];
+    for (int row = 0; row < turned.length; row++) {
+      for (int i = 0; i < mean.length; i++) {
+        if (rows.whitened[row][i] != 0) { // a sample has few of all parts
+          axpy(rows.whitened[row][i], root[i], turned[row]);
+        }
       }
     }
     return turned;
   }
 
+  /** What a source rests on of them, once its own parts follow the common ones. */
+  private double[] onCommon(Slope slope, double[] drawn, double[][] turned) {
+    double[] onCommon = new double[mean.length];
+    for (int i = 0; i < slope.common().length; i++) {
+      axpy(slope.byCommon()[i], root[slope.common()[i]], onCommon);
+    }
+    for (int row = 0; row < drawn.length; row++) {
+      if (drawn[row] != 0) {
+        axpy(-drawn[row], turned[row], onCommon);
+      }
+    }
+    return onCommon;
+  }
+
+  private double mean(Rows rows, Slope slope, double[] drawn) {
+    double sum = 0;
+    for (int i = 0; i < slope.common().length; i++) {
+      sum += slope.byCommon()[i] * mean[slope.common()[i]];
+    }
+    for (int row = 0; row < drawn.length; row++) {
+      if (drawn[row] != 0) {
+        sum += drawn[row] * (rows.whitenedValues[row] - dot(rows.whitened[row], mean));
+      }
+    }
+    return sum;
+  }
+
   /** Middle of something that changes with the common parts and a group's own. */
   double mean(int group, Slope slope) {
-    return outlook(group, List.of(slope)).means()[0];
+    Rows rows = groups.get(group);
+    return mean(rows, slope, rows.drawn(slope));
   }
 
   /** What it rests on of the independent standard normals of all groups. */
   double[] onCommon(int group, Slope slope) {
     Rows rows = groups.get(group);
-    return turned(bare(rows, slope, rows.drawn(slope)));
+    return onCommon(slope, rows.drawn(slope), turned(rows));
   }
 
   /**

@@ -2,6 +2,7 @@ package motebook.science;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A room over a day, for steady sources: the same exact rise as {@link RoomTrace}, with what each
@@ -67,6 +68,21 @@ public final class SteadyRoom {
       throw new IllegalArgumentException("no stretch of loss begins or ends at minute " + minute);
     }
     return place;
+  }
+
+  /**
+   * Whole stretches of loss, of this room and of any with the same ones.
+   *
+   * @param first the first of them
+   * @param end the one after the last
+   */
+  public record Span(int first, int end) {}
+
+  /** The stretches between two minutes; empty where one of the two lies within a stretch. */
+  public Optional<Span> span(double fromMinute, double toMinute) {
+    int first = Arrays.binarySearch(knots, fromMinute);
+    int end = Arrays.binarySearch(knots, toMinute);
+    return first < 0 || end < first ? Optional.empty() : Optional.of(new Span(first, end));
   }
 
   /**
@@ -148,6 +164,15 @@ public final class SteadyRoom {
         if (to > from) {
           sum += integral(i, from, to);
         }
+      }
+      return sum;
+    }
+
+    /** Integral of the concentration over whole stretches, mg·min/m³. */
+    public double mgMinPerM3(Span span) {
+      double sum = 0;
+      for (int i = Math.max(first, span.first()); i < span.end(); i++) {
+        sum += integrals[i - first];
       }
       return sum;
     }

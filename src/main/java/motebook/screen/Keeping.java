@@ -31,6 +31,7 @@ import motebook.report.DueText;
 import motebook.report.GearReport;
 import motebook.screen.state.CarePage;
 import motebook.screen.state.CareRow;
+import motebook.screen.state.CareRow.Note;
 import motebook.screen.state.Form;
 import motebook.screen.state.Message;
 import motebook.screen.state.Task;
@@ -68,7 +69,7 @@ final class Keeping {
         item.when() + "  " + DueText.named(item),
         OptionalDouble.empty(),
         item.pressing(),
-        List.of(item.why(), "In a shell, after q: " + item.settle()),
+        List.of(Note.of(item.why()), Note.of("In a shell, after q: " + item.settle())),
         item.remedy(),
         Optional.empty(),
         form.map(Task.OpenGear::mask).orElse(""),
@@ -108,7 +109,7 @@ final class Keeping {
         words.told(mask),
         OptionalDouble.empty(),
         false,
-        care.fits(mask),
+        care.fits(mask).stream().map(Note::of).toList(),
         Optional.empty(),
         Optional.empty(),
         mask.name(),
@@ -161,16 +162,16 @@ final class Keeping {
   }
 
   private static OptionalDouble share(Optional<CareClock> clock) {
-    return clock.isPresent() ? OptionalDouble.of(clock.get().share()) : OptionalDouble.empty();
+    return clock.stream().mapToDouble(CareClock::share).findFirst();
   }
 
   private static boolean over(Optional<CareClock> clock) {
     return clock.flatMap(CareClock::ranOut).isPresent();
   }
 
-  private static List<String> more(String itself, List<CareClock> clocks) {
-    List<String> more = new ArrayList<>(List.of(itself));
-    clocks.stream().map(Keeping::told).forEach(more::add);
+  private static List<Note> more(String itself, List<CareClock> clocks) {
+    List<Note> more = new ArrayList<>(List.of(Note.of(itself)));
+    clocks.forEach(clock -> more.add(new Note(told(clock), share(Optional.of(clock)))));
     return more;
   }
 

@@ -348,4 +348,28 @@ class ContractTest {
     assertThat(shell.run().code()).isZero();
     assertThat(shell.screenOpened).contains(folder.resolve("book.db"));
   }
+
+  /** 29 CFR 1910.134, App. A, part I B: isoamyl acetate, saccharin, Bitrex, irritant smoke. */
+  @ParameterizedTest
+  @CsvSource({
+    "saccharin, false",
+    "Saccharin solution, false",
+    "bitrex, false",
+    "denatonium benzoate, false",
+    "isoamyl acetate, false",
+    "banana oil, false",
+    "irritant smoke, false",
+    "bananas, true",
+    "perfume, true"
+  })
+  void an_agent_outside_the_written_protocols_is_kept_with_a_caution(
+      String agent, boolean cautioned) {
+    shell.say("gear add respirator mask --facepiece \"half mask\" --for me");
+    Shell.Said said =
+        shell.say(
+            "fit record --respirator mask --agent \"" + agent + "\" --passed --on 2026-03-01");
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).contains(agent);
+    assertThat(said.out().contains("Caution: the written protocols")).isEqualTo(cautioned);
+  }
 }

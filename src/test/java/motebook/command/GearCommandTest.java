@@ -296,6 +296,25 @@ class GearCommandTest {
 
   @ParameterizedTest
   @CsvSource({
+    "full,        air-purifying, full facepiece",
+    "quarter,     air-purifying, quarter mask",
+    "disposable,  air-purifying, filtering facepiece",
+    "loose,       powered,       loose-fitting facepiece"
+  })
+  void the_beginning_of_a_facepiece_is_enough_where_it_is_clear(
+      String begun, String kind, String facepiece) {
+    Shell.Said said = shell.say("gear add respirator n --facepiece " + begun + " --kind " + kind);
+    assertThat(said.out()).as(said.err()).startsWith("Added n: " + facepiece + ", ");
+  }
+
+  @Test
+  void a_beginning_that_several_facepieces_share_names_none() {
+    refused("gear add respirator n --facepiece h --kind powered", "half mask, full facepiece");
+    refused("gear add respirator n --facepiece \"\"", "assigns no factor");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
     "filtering facepiece FFP3, air-purifying, filtering facepiece",
     "full mask P3, air-purifying, full facepiece",
     "hood TH2, powered, helmet or hood"

@@ -247,6 +247,16 @@ class ShopMonthTest {
     assertThat(refused.code()).isEqualTo(ExitCode.NOT_UNDERSTOOD);
   }
 
+  @Test
+  void a_book_without_dates_writes_a_calendar_without_events() throws java.io.IOException {
+    Shell fresh = new Shell(folder.resolve("fresh.db"));
+    Path file = folder.resolve("none.ics");
+    Shell.Said said = fresh.say("export --calendar " + file);
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).contains("Nothing has a date yet");
+    assertThat(file).content().contains("BEGIN:VCALENDAR").doesNotContain("VEVENT");
+  }
+
   private static List<String> uids(Path file) throws java.io.IOException {
     return java.nio.file.Files.readAllLines(file).stream()
         .filter(line -> line.startsWith("UID:"))

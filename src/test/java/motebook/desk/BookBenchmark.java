@@ -75,16 +75,16 @@ public final class BookBenchmark {
   }
 
   private static void history(Path file) {
-    long[] reckoned = new long[3];
-    long[] read = new long[3];
+    long[] reckoned = new long[RUNS / 2];
+    long[] read = new long[RUNS / 2];
     try (Book book = Book.open(file, LongBook.clock())) {
-      for (int run = -1; run < read.length; run++) {
+      for (int run = -WARM / 2; run < read.length; run++) {
         long readTime = time(() -> LongBook.readThrough(file));
         long reckonedTime =
             time(
                 () ->
                     new Ledger(book)
-                        .everyDay(LocalDate.of(1900, 1, 1), LongBook.LAST, report -> reports++));
+                        .everyDay(LocalDate.of(1900, 1, 1), LongBook.LAST, estimate -> reports++));
         if (run >= 0) {
           read[run] = readTime;
           reckoned[run] = reckonedTime;
@@ -92,7 +92,8 @@ public final class BookBenchmark {
       }
     }
     say("40 years reckoned anew against SQLite's reading", median(reckoned), median(read));
-    System.out.printf(Locale.ROOT, "  (%d days of somebody in each run)%n", reports / 4);
+    System.out.printf(
+        Locale.ROOT, "  (%d days of somebody in each run)%n", reports / (WARM / 2 + RUNS / 2));
   }
 
   private static long time(Runnable work) {

@@ -130,6 +130,7 @@ class AmountsTest {
           40m finishing using 250ml                      | using 250ml     | wants a finish after it
           40m finishing using 250ml with doors open      | using 250ml     | wants a finish after it
           40m finishing using lacquer in shop            | lacquer         | does not begin with an amount. Say how much
+          40m finishing using -5ml lacquer               | 5ml lacquer     | "-5ml lacquer" does not begin with an amount
           40m finishing using 250 lacquer                | 250 lacquer     | does not begin with an amount
           40m finishing using 1,500ml lacquer            | 1,500ml lacquer | does not begin with an amount
           40m finishing using 250ml laquer               | laquer          | did you mean lacquer

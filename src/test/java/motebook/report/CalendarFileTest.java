@@ -1,5 +1,6 @@
 package motebook.report;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.StringReader;
@@ -92,8 +93,57 @@ class CalendarFileTest {
     assertThat(value(events(text(ANA)).get(0), Property.UID)).isNotEqualTo(first);
   }
 
+  /**
+   * RFC 5545, 3.1: "Lines of text SHOULD NOT be longer than 75 octets, excluding the line break".
+   */
   @Test
-  void nothing_due_is_still_a_calendar() {
-    assertThat(text()).startsWith("BEGIN:VCALENDAR\r\n").endsWith("END:VCALENDAR\r\n");
+  void no_line_is_longer_than_75_octets_and_none_parts_a_letter() throws Exception {
+    String name = "é".repeat(60) + "\uD834\uDD1E".repeat(40) + ", a;b\\c";
+    String text = text(item("fit test with " + name, "Zoë", TODAY, DueItem.State.DUE));
+    assertThat(text.split("\r\n"))
+        .allSatisfy(
+            line -> {
+              byte[] octets = line.getBytes(UTF_8);
+              assertThat(octets.length).isBetween(1, 75);
+              assertThat(new String(octets, UTF_8)).isEqualTo(line);
+            });
+    assertThat(text.replace("\r\n", "")).doesNotContain("\n", "\r");
+    assertThat(value(events(text).get(0), Property.SUMMARY))
+        .isEqualTo("fit test with " + name + ", Zoë");
+  }
+
+  @Test
+  void what_settles_it_is_done_on_its_own_day_not_on_that_of_the_export() throws Exception {
+    assertThat(value(events(text(ZOE)).get(0), Property.DESCRIPTION))
+        .endsWith("motebook fit record --respirator \"half mask\" --person Zoë");
+  }
+
+  @Test
+  void a_mask_that_changes_hands_keeps_the_dates_of_what_is_on_it() throws Exception {
+    assertThat(uidOfElement("Ana, Ben")).isEqualTo(uidOfElement("Ana"));
+  }
+
+  private static String uidOfElement(String whose) throws Exception {
+    DueItem pads =
+        new DueItem(
+            "pads on half mask",
+            DueItem.Kind.ELEMENT,
+            whose,
+            TODAY,
+            DueItem.State.DUE,
+            "8 of 8 h",
+            "motebook gear change pads",
+            OptionalDouble.empty(),
+            java.util.Optional.empty());
+    return value(events(text(pads)).get(0), Property.UID);
+  }
+
+  /** RFC 5545, 3.6: a calendar holds at least one component. */
+  @Test
+  void a_calendar_without_an_event_is_still_sound() throws Exception {
+    Calendar calendar = read(text());
+    assertThat(calendar.validate(true).hasErrors()).isFalse();
+    assertThat(calendar.getComponents()).hasSize(1);
+    assertThat(events(text())).isEmpty();
   }
 }

@@ -123,6 +123,19 @@ class CareKeysTest {
     assertThat(pilot.screen()).contains("That is for an element on a mask.");
   }
 
+  /** The collector ran 16 h: a cleaning is due after 1 h, a change after 400 h. */
+  @Test
+  void each_clock_of_what_is_pointed_at_has_a_gauge_of_its_own() {
+    pilot.press("m", "Left");
+    for (int[] size : new int[][] {{120, 40}, {80, 24}, {60, 15}}) {
+      assertThat(pilot.resize(size[0], size[1]).screen().lines())
+          .anySatisfy(
+              line -> assertThat(line).matches(" █{12} 999% run hours since it was clean.*"))
+          .anySatisfy(
+              line -> assertThat(line).matches(" ·{12}   4% run hours since it was repla.*"));
+    }
+  }
+
   @Test
   void a_book_without_masks_says_how_to_add_one() {
     try (Pilot empty = new Pilot(folder.resolve("other.db"))) {

@@ -118,7 +118,7 @@ public final class Aloud {
           row.used().isPresent() ? Math.round(100 * row.used().getAsDouble()) + " % used, " : "";
       lines.add((row.pressing() ? "due: " : "") + row.name().strip() + ", " + used + row.told());
     }
-    care.row().ifPresent(row -> row.more().forEach(m -> lines.add(state.shell(m))));
+    care.row().ifPresent(row -> row.more().forEach(note -> lines.add(state.shell(note.told()))));
     return lines;
   }
 

@@ -2,6 +2,7 @@ package motebook.screen.draw;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import motebook.screen.state.CareRow;
 import motebook.screen.state.CareSheet;
 import motebook.screen.state.State;
@@ -10,6 +11,7 @@ import motebook.screen.state.State;
 final class CareView {
   private static final int NAME = 3;
   private static final int BAR = 12;
+  private static final int PERCENT = 6;
 
   private final Canvas canvas;
   private final State state;
@@ -24,7 +26,7 @@ final class CareView {
   void draw() {
     View.title(canvas, state, List.of(care.tab().title(), tabs()));
     int foot = Rows.foot(canvas.rows(), canvas.columns(), state);
-    List<String> more = more();
+    List<Told> more = more();
     int end = Math.max(3, foot - more.size());
     if (care.page().isEmpty()) {
       canvas.text(2, 1, "Reading the book …", Role.QUIET);
@@ -41,7 +43,9 @@ final class CareView {
         care.chosen(),
         (row, index) -> line(row, care.rows().get(index), index == care.chosen()));
     for (int row = 0; row < more.size() && end + row < foot; row++) {
-      canvas.fitted(end + row, 1, canvas.columns() - 1, more.get(row), Role.QUIET);
+      Told told = more.get(row);
+      bar(end + row, 1, told.used(), Role.PLAIN);
+      canvas.fitted(end + row, told.from(), canvas.columns() - 1, told.words(), Role.QUIET);
     }
     new Foot(canvas, state).draw(foot);
   }
@@ -68,15 +72,23 @@ final class CareView {
     };
   }
 
+  /** A row of what is told: its words from a column on, a clock's share before the first. */
+  private record Told(String words, int from, OptionalDouble used) {}
+
   /** What is told of the row that is pointed at; at most a third of the page. */
-  private List<String> more() {
-    List<String> lines = new ArrayList<>();
-    care.row()
-        .ifPresent(
-            row ->
-                row.more()
-                    .forEach(m -> lines.addAll(Fit.wrap(state.shell(m), canvas.columns() - 2))));
+  private List<Told> more() {
+    List<Told> lines = new ArrayList<>();
+    care.row().ifPresent(row -> row.more().forEach(note -> lines.addAll(told(note))));
     return lines.subList(0, Math.min(lines.size(), canvas.rows() / 3));
+  }
+
+  private List<Told> told(CareRow.Note note) {
+    int from = note.used().isPresent() ? 1 + BAR + PERCENT : 1;
+    List<Told> lines = new ArrayList<>();
+    for (String words : Fit.wrap(state.shell(note.told()), canvas.columns() - 1 - from)) {
+      lines.add(new Told(words, from, lines.isEmpty() ? note.used() : OptionalDouble.empty()));
+    }
+    return lines;
   }
 
   private void line(int row, CareRow care, boolean chosen) {
@@ -88,17 +100,17 @@ final class CareView {
     canvas.fitted(row, NAME, NAME + name - 1, care.name(), role);
     int told = NAME + name;
     if (bars) {
-      bar(row, told, care, role);
-      told += BAR + 6;
+      bar(row, told, care.used(), role);
+      told += BAR + PERCENT;
     }
     canvas.fitted(row, told, canvas.columns() - 1, care.told(), role);
   }
 
-  private void bar(int row, int from, CareRow care, Role role) {
-    if (care.used().isEmpty()) {
+  private void bar(int row, int from, OptionalDouble share, Role role) {
+    if (share.isEmpty()) {
       return;
     }
-    double used = care.used().getAsDouble();
+    double used = share.getAsDouble();
     int filled = (int) Math.round(Math.min(1, used) * BAR);
     for (int cell = 0; cell < BAR; cell++) {
       String glyph = cell < filled ? canvas.glyph("█", "#") : canvas.glyph("·", ".");

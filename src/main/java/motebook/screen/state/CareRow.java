@@ -23,12 +23,25 @@ public record CareRow(
     String told,
     OptionalDouble used,
     boolean pressing,
-    List<String> more,
+    List<Note> more,
     Optional<Remedy> remedy,
     Optional<String> worn,
     String mask,
     Optional<Task.OpenGear> form) {
   public CareRow {
     more = List.copyOf(more);
+  }
+
+  /**
+   * Something told of a thing.
+   *
+   * @param told in words
+   * @param used share of the clock that it tells of, 0 and more; empty where it tells of none
+   */
+  public record Note(String told, OptionalDouble used) {
+    /** Words alone. */
+    public static Note of(String told) {
+      return new Note(told, OptionalDouble.empty());
+    }
   }
 }
