@@ -73,6 +73,7 @@ final class Clauses {
       phrases.add(loose(new Said.Unmasked(), index, index, bare));
     }
     placeInFull(index, phrases);
+    personInFull(index, phrases);
     amount(index, index, false, phrases);
     controlInFull(index, phrases);
     int talk = Math.max(Fillers.pastTalk(line, index), Everyday.past(line, index));
@@ -93,6 +94,16 @@ final class Clauses {
           Said said = new Said.Name(Slot.PLACE, match.choices().get(0).key());
           phrases.add(loose(said, index, index, match.to()));
         }
+      }
+    }
+  }
+
+  /** "Ana: 40m table saw": nothing else is called so. */
+  private void personInFull(int index, List<Phrase> phrases) {
+    for (Vocabulary.Match match : names.of(Slot.PERSON).at(line, index)) {
+      if (match.exact() && match.unique()) {
+        Said said = new Said.Name(Slot.PERSON, match.choices().get(0).key());
+        phrases.add(loose(said, index, index, match.to()));
       }
     }
   }
@@ -188,18 +199,17 @@ final class Clauses {
     }
   }
 
-<<<<<<< HEAD
   /** Words of every day and articles name no operation, though a name may begin like them. */
   private boolean saysTooLittle(int nameFrom, Vocabulary.Match match) {
     boolean article = match.to() == nameFrom + 1 && Fillers.at(line, nameFrom);
     return !match.exact() && (article || Everyday.past(line, nameFrom) >= match.to());
-=======
+  }
+
   // A name said in full goes before one behind a word that was passed by.
   private static void dearer(Consumer<List<Phrase>> found, List<Phrase> phrases) {
     List<Phrase> behind = new ArrayList<>();
     found.accept(behind);
     behind.forEach(phrase -> phrases.add(phrase.dearer()));
->>>>>>> main
   }
 
   private static Phrase named(
@@ -273,14 +283,8 @@ final class Clauses {
     if (Fillers.at(line, nameFrom)) {
       dearer(behind -> worn(from, nameFrom + 1, behind), phrases);
     }
-    for (Vocabulary.Match found : names.of(Slot.MASK).at(line, nameFrom)) {
-      Vocabulary.Match match = MaskTalk.anyOf(names.of(Slot.MASK), line, nameFrom, found);
-      if (match.unique()) {
-        phrases.add(worn(from, nameFrom, match));
-      } else {
-        Said said = new Said.Fault(Said.Fault.Kind.AMBIGUOUS, Slot.MASK, match.choices());
-        phrases.add(new Phrase(said, from, nameFrom, match.to(), cost(match), false));
-      }
+    for (Vocabulary.Match match : MaskTalk.worn(names.of(Slot.MASK), line, nameFrom)) {
+      phrases.add(worn(from, nameFrom, match));
     }
   }
 
@@ -293,7 +297,10 @@ final class Clauses {
     double percent = shared ? Double.parseDouble(share.group(1)) : 100;
     // a percentage is rather the share of the time than the last word of a respirator's name
     int cost = cost(match) + (shared ? 0 : 1);
-    Said said = new Said.Mask(match.choices().get(0).key(), checked || checkedAfter, percent);
+    Said said =
+        match.unique()
+            ? new Said.Mask(match.choices().get(0).key(), checked || checkedAfter, percent)
+            : new Said.Fault(Said.Fault.Kind.AMBIGUOUS, Slot.MASK, match.choices());
     return new Phrase(said, from, nameFrom, to + (checkedAfter ? 1 : 0), cost, false);
   }
 }

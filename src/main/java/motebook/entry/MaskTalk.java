@@ -1,6 +1,8 @@
 package motebook.entry;
 
+import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Words for masks at large: {@code no mask}, {@code without a respirator}, {@code a mask}. */
 final class MaskTalk {
@@ -18,14 +20,26 @@ final class MaskTalk {
     while (line.is(at, "a") || line.is(at, "any") || line.is(at, "my") || line.is(at, "dust")) {
       at++;
     }
-    return at < line.size() && WORN.contains(line.token(at).word()) ? at + 1 : index;
+    return general(line, at) ? at + 1 : index;
   }
 
-  /** "A mask" alone may be any that the book holds, whichever of them is called so. */
-  static Vocabulary.Match anyOf(Vocabulary held, Line line, int from, Vocabulary.Match match) {
-    boolean general = match.to() == from + 1 && WORN.contains(line.token(from).word());
-    return general && !match.exact()
-        ? new Vocabulary.Match(match.to(), false, held.entries())
-        : match;
+  /**
+   * What is worn by the words from an index on. "A mask" or "a respirator" alone may be any that
+   * the book holds, whichever of them is called so.
+   */
+  static List<Vocabulary.Match> worn(Vocabulary held, Line line, int from) {
+    List<Vocabulary.Match> matches = held.at(line, from);
+    boolean called = matches.stream().anyMatch(match -> match.exact() && match.to() == from + 1);
+    if (called || !general(line, from) || held.entries().isEmpty()) {
+      return matches;
+    }
+    return Stream.concat(
+            Stream.of(new Vocabulary.Match(from + 1, false, held.entries())),
+            matches.stream().filter(match -> match.to() > from + 1))
+        .toList();
+  }
+
+  private static boolean general(Line line, int index) {
+    return index < line.size() && WORN.contains(line.token(index).word());
   }
 }

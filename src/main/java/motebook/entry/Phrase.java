@@ -29,6 +29,7 @@ record Phrase(Said said, int from, int nameFrom, int to, int cost, boolean conti
   /** The same, taking in words that say nothing of their own. */
   Phrase upTo(int end) {
     return new Phrase(said, from, nameFrom, end, cost + FILLER, continues);
+  }
 
   /** The same at a little more: a name said in full goes before one behind a word passed by. */
   Phrase dearer() {

@@ -136,7 +136,7 @@ class AmountsTest {
           40m finishing using 250ml laquer               | laquer          | did you mean lacquer
           40m finishing using 250ml xyzzy                | xyzzy           | is no finish. Known are lacquer, acrylic lacquer
           40m finishing with 250ml xyzzy                 | xyzzy           | is no finish. Known are lacquer, acrylic lacquer
-          40m finishing in 250ml lacquer                 | 250ml           | The book has no place
+          40m finishing in 250ml lacquer                 | in              | "in" wants a place after it
           40m finishing using 50ml lacquer and 9ml xyzzy | xyzzy           | is no finish
           40m finishing using 250ml poly                 | poly            | may be oil polyurethane or two part polyurethane
           40m finishing using 9ml lacquer and 9ml lacquer | lacquer        | is said twice. Add the amounts

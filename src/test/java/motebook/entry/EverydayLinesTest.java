@@ -147,6 +147,10 @@ class EverydayLinesTest {
           30m orbital sanding of oak without a mask   | 30m orbital sanding of oak
           40m table saw of oak, wore half mask, checked | 40m table saw of oak wearing half mask checked
           30m orbital sanding of oak with vacuum attached | 30m orbital sanding of oak with tool vacuum
+          Ana Lee 40m table saw of oak                | 40m table saw of oak by Ana Lee
+          Ana Lee: 40m table saw of oak               | 40m table saw of oak by Ana Lee
+          40m table saw of oak, Ana Lee               | 40m table saw of oak by Ana Lee
+          Ana Lee did 40m table saw of oak            | 40m table saw of oak by Ana Lee
           30m orbital sanding of oak with the doors open  | 30m orbital sanding of oak with doors open
           """)
   void a_day_is_told_as_somebody_tells_it(String line, String plain) {
