@@ -11,9 +11,10 @@ import motebook.model.Text;
  * @param word as names are compared: composed, lower case
  * @param from index of its first character in the settled text
  * @param to index after its last character
- * @param afterComma whether a comma stands between it and the word before
+ * @param afterComma whether a comma or a colon stands between it and the word before
  */
 record Token(String word, int from, int to, boolean afterComma) {
+  private static final char COLON = ':';
 
   /** Whether it is one of the words that give the line its joints. */
   boolean joint() {
@@ -39,8 +40,8 @@ record Token(String word, int from, int to, boolean afterComma) {
     boolean comma = false;
     int at = 0;
     while (at < text.length()) {
-      if (separates(text.charAt(at))) {
-        comma |= text.charAt(at) == ',';
+      if (separates(text, at)) {
+        comma |= text.charAt(at) == ',' || text.charAt(at) == COLON;
         at++;
       } else {
         int to = wordEnd(text, at);
@@ -58,13 +59,20 @@ record Token(String word, int from, int to, boolean afterComma) {
 
   private static int wordEnd(String text, int from) {
     int to = from;
-    while (to < text.length() && !separates(text.charAt(to))) {
+    while (to < text.length() && !separates(text, to)) {
       to++;
     }
-    return to;
+    return to < text.length() && isNote(text, from, to) ? to + 1 : to;
   }
 
-  private static boolean separates(char c) {
-    return c == ' ' || c == '-' || c == ',' || c == '/';
+  private static boolean isNote(String text, int from, int to) {
+    return text.charAt(to) == COLON && Text.folded(text.substring(from, to)).equals("note");
+  }
+
+  // "9:15" is one word, "Ana: 40m" is two.
+  private static boolean separates(String text, int at) {
+    char c = text.charAt(at);
+    boolean last = at + 1 == text.length() || text.charAt(at + 1) == ' ';
+    return c == ' ' || c == '-' || c == ',' || c == '/' || (c == COLON && last);
   }
 }

@@ -159,7 +159,7 @@ class SessionsImportTest {
     assertThat(shell.json("import " + sheet + " --yes"))
         .containsEntry("written", true)
         .containsEntry("ids", List.of(2, 3, 4));
-    Files.writeString(sheet, "date,start,minutes,operation\n2026-03-01,9:00,30,assembli\n");
+    Files.writeString(sheet, "date,start,minutes,operation\n2026-03-01,9:00,30,assemblo\n");
     Shell.Said bad = shell.say("import " + sheet + " --yes --json");
     assertThat(bad.code()).isEqualTo(2);
     assertThat(bad.out())
