@@ -15,10 +15,16 @@ import motebook.science.FitFactor;
  * @param overall the overall fit factor, of a test that measured
  * @param asked the fit factor that it must reach: overall under OSHA's rules, in every exercise in
  *     UK practice
+ * @param everyExercise whether it is asked of every exercise by itself
  * @param passed whether it did
  * @param most the most that it lets a respirator be credited; empty where it sets no bound
  */
-public record FitResult(OptionalDouble overall, double asked, boolean passed, OptionalDouble most) {
+public record FitResult(
+    OptionalDouble overall,
+    double asked,
+    boolean everyExercise,
+    boolean passed,
+    OptionalDouble most) {
   /** What every exercise must reach with a full facepiece in UK practice. */
   public static final double PASS_FULL_UK = 2000;
 
@@ -30,16 +36,18 @@ public record FitResult(OptionalDouble overall, double asked, boolean passed, Op
     double asked = asked(scheme, seal);
     if (test.method() instanceof Quantitative measured) {
       double overall = overall(measured.factors());
-      boolean each = measured.factors().stream().allMatch(factor -> factor >= asked);
+      boolean everyExercise = scheme == Scheme.UK;
+      boolean passed =
+          everyExercise
+              ? measured.factors().stream().allMatch(factor -> factor >= asked)
+              : overall >= asked;
       return new FitResult(
-          OptionalDouble.of(overall),
-          asked,
-          scheme == Scheme.UK ? each : overall >= asked,
-          OptionalDouble.empty());
+          OptionalDouble.of(overall), asked, everyExercise, passed, OptionalDouble.empty());
     }
     return new FitResult(
         OptionalDouble.empty(),
         asked,
+        false,
         ((Qualitative) test.method()).passed(),
         OptionalDouble.of(QUALITATIVE_MOST));
   }

@@ -63,9 +63,12 @@ public final class FitReport {
     if (test.method() instanceof Qualitative told) {
       return told.agent() + ", " + outcome + most(test, result);
     }
-    return "overall fit factor %s, %s (%s is asked)"
+    return "overall fit factor %s, %s (%s is asked%s)"
         .formatted(
-            Figures.plain(result.overall().orElseThrow()), outcome, Figures.plain(result.asked()));
+            Figures.plain(result.overall().orElseThrow()),
+            outcome,
+            Figures.plain(result.asked()),
+            result.everyExercise() ? " in every exercise" : "");
   }
 
   private String most(FitTest test, FitResult result) {

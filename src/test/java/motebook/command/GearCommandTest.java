@@ -268,10 +268,10 @@ class GearCommandTest {
         "osha|full mask|200,180,150,120,90,110,210|not passed (500 is asked)",
         "osha|full mask|500,500,500,500,500,500,50|not passed (500 is asked)",
         "osha|half mask|500,500,500,500,500,500,50|218.75, passed (100 is asked)",
-        "uk|half mask|500,500,500,500,500,500,50|218.75, not passed (100 is asked)",
-        "uk|half mask|100,100|passed (100 is asked)",
-        "uk|full mask|2500,1999|not passed (2000 is asked)",
-        "uk|full mask|2500,2000|passed (2000 is asked)",
+        "uk|half mask|500,500,500,500,500,500,50|218.75, not passed (100 is asked in every exercise)",
+        "uk|half mask|100,100|passed (100 is asked in every exercise)",
+        "uk|full mask|2500,1999|not passed (2000 is asked in every exercise)",
+        "uk|full mask|2500,2000|passed (2000 is asked in every exercise)",
       })
   void each_scheme_judges_a_test_in_its_own_way(
       String scheme, String part, String factors, String told) {
