@@ -101,7 +101,7 @@ final class Assembly {
             begin.toLocalDate(),
             begin.toLocalTime(),
             minutes,
-            reading.keys(Slot.OPERATION).get(0),
+            Broad.operation(reading).orElseThrow(),
             reading.keys(Slot.MATERIAL).stream().findFirst(),
             controls(),
             mask(),

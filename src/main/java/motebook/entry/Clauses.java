@@ -32,11 +32,13 @@ final class Clauses {
   private final Line line;
   private final Scene scene;
   private final Vocabularies names;
+  private final LooseClauses loose;
 
   Clauses(Line line, Scene scene, Vocabularies names) {
     this.line = line;
     this.scene = scene;
     this.names = names;
+    loose = new LooseClauses(line, names);
   }
 
   /** Every phrase that begins with the word; a name of several is a faulty phrase. */
@@ -47,78 +49,11 @@ final class Clauses {
     named(Slot.MATERIAL, index, index, false, phrases);
     if (line.token(index).afterComma()) {
       named(Slot.CONTROL, index, index, true, phrases);
-      controlAlone(index, phrases);
       amount(index, index, true, phrases);
     }
-    if (Fillers.at(line, index)) {
-      phrases.add(passed(index, index + 1, Phrase.FILLER));
-    }
-    loosely(index, phrases);
-    return phrases;
-  }
-
-  private static Phrase passed(int from, int to, int cost) {
-    return new Phrase(new Said.Passed(), from, from, to, cost, false);
-  }
-
-  /** What is said without its joint and can mean but one thing, and what says nothing. */
-  private void loosely(int index, List<Phrase> phrases) {
-    Clock.withHalf(line, index)
-        .ifPresent(it -> phrases.add(loose(new Said.Start(it.time()), index, index, it.to())));
-    if (line.is(index, "outside")) {
-      phrases.add(loose(new Said.Outdoors(), index, index, index + 1));
-    }
-    int bare = MaskTalk.past(line, index);
-    if (bare > index) {
-      phrases.add(loose(new Said.Unmasked(), index, index, bare));
-    }
-    placeInFull(index, phrases);
-    personInFull(index, phrases);
     amount(index, index, false, phrases);
-    controlInFull(index, phrases);
-    int talk = Math.max(Fillers.pastTalk(line, index), Everyday.past(line, index));
-    if (talk > index) {
-      phrases.add(passed(index, talk, Phrase.TALK));
-    }
-  }
-
-  private static Phrase loose(Said said, int from, int nameFrom, int to) {
-    return new Phrase(said, from, nameFrom, to, Phrase.FILLER, false);
-  }
-
-  /** "Swept the shop": a place by its whole name behind an article. */
-  private void placeInFull(int index, List<Phrase> phrases) {
-    if (index > 0 && Fillers.at(line, index - 1)) {
-      for (Vocabulary.Match match : names.of(Slot.PLACE).at(line, index)) {
-        if (match.exact() && match.unique()) {
-          Said said = new Said.Name(Slot.PLACE, match.choices().get(0).key());
-          phrases.add(loose(said, index, index, match.to()));
-        }
-      }
-    }
-  }
-
-  /** "Ana: 40m table saw": nothing else is called so. */
-  private void personInFull(int index, List<Phrase> phrases) {
-    for (Vocabulary.Match match : names.of(Slot.PERSON).at(line, index)) {
-      if (match.exact() && match.unique()) {
-        Said said = new Said.Name(Slot.PERSON, match.choices().get(0).key());
-        phrases.add(loose(said, index, index, match.to()));
-      }
-    }
-  }
-
-  /** A control of several words by its whole name without "with", such as "windows open". */
-  private void controlInFull(int index, List<Phrase> phrases) {
-    for (Vocabulary.Match match : names.of(Slot.CONTROL).at(line, index)) {
-      if (match.exact() && match.unique() && match.to() > index + 1) {
-        phrases.add(loose(control(match), index, index, match.to()));
-      }
-    }
-  }
-
-  private static Said control(Vocabulary.Match match) {
-    return new Said.Name(Slot.CONTROL, match.choices().get(0).key());
+    phrases.addAll(loose.at(index));
+    return phrases;
   }
 
   private void jointed(int index, List<Phrase> phrases) {
@@ -130,12 +65,16 @@ final class Clauses {
       case "with" -> {
         named(Slot.CONTROL, index, index + 1, false, phrases);
         amount(index, index + 1, false, phrases);
+        tool(index, phrases);
       }
       case "and" -> {
         named(Slot.CONTROL, index, past("with", index + 1), true, phrases);
         amount(index, index + 1, true, phrases);
       }
-      case "using" -> amount(index, index + 1, false, phrases);
+      case "using" -> {
+        amount(index, index + 1, false, phrases);
+        tool(index, phrases);
+      }
       case "in" -> {
         named(Slot.PLACE, index, index + 1, false, phrases);
         wholeMaterial(index, phrases);
@@ -143,7 +82,7 @@ final class Clauses {
       case "by" -> {
         named(Slot.PERSON, index, index + 1, false, phrases);
         if (ByHand.at(line, index)) {
-          phrases.add(passed(index, index + 2, Phrase.FILLER));
+          phrases.add(Phrase.passed(index, index + 2, Phrase.FILLER));
         }
       }
       case "wearing", "wore" -> worn(index, index + 1, phrases);
@@ -218,7 +157,7 @@ final class Clauses {
         match.unique()
             ? new Said.Name(slot, match.choices().get(0).key())
             : new Said.Fault(Said.Fault.Kind.AMBIGUOUS, slot, match.choices());
-    return new Phrase(said, from, nameFrom, match.to(), cost(match), continues);
+    return new Phrase(said, from, nameFrom, match.to(), match.cost(), continues);
   }
 
   /** "At the table saw", "of table saw": shortened only behind an article, for "at 9" is no saw. */
@@ -227,10 +166,24 @@ final class Clauses {
     for (Vocabulary.Match match : names.of(Slot.OPERATION).at(line, nameFrom)) {
       if (match.exact() || nameFrom > index + 1) {
         phrases.add(named(Slot.OPERATION, index, nameFrom, match, false));
+        phrases.addAll(loose.broad(index, nameFrom));
       } else if (line.is(index, "of")) {
         Vocabulary.Match meant = ByHand.in(line, nameFrom, match);
         phrases.add(named(Slot.OPERATION, index, nameFrom, meant, false).upTo(match.to()));
       }
+    }
+  }
+
+  /** "With a jigsaw", "using the planer": what it is done with, where no control is called so. */
+  private void tool(int index, List<Phrase> phrases) {
+    int nameFrom = Fillers.past(line, index + 1);
+    if (names.of(Slot.CONTROL).at(line, nameFrom).isEmpty()) {
+      for (Vocabulary.Match match : names.of(Slot.OPERATION).at(line, nameFrom)) {
+        if (match.unique() && Broad.inFullWords(line, nameFrom, match)) {
+          phrases.add(named(Slot.OPERATION, index, nameFrom, match, false).upTo(match.to()));
+        }
+      }
+      loose.broad(index, nameFrom).forEach(phrases::add);
     }
   }
 
@@ -244,27 +197,6 @@ final class Clauses {
     }
   }
 
-  /** A control behind a comma without "with", unless its words may also mean something else. */
-  private void controlAlone(int index, List<Phrase> phrases) {
-    for (Vocabulary.Match match : names.of(Slot.CONTROL).at(line, index)) {
-      if (match.unique()
-          && !means(Slot.OPERATION, index, match)
-          && !means(Slot.MATERIAL, index, match)) {
-        Said said = new Said.Name(Slot.CONTROL, match.choices().get(0).key());
-        phrases.add(new Phrase(said, index, index, match.to(), cost(match) + Phrase.FILLER, false));
-      }
-    }
-  }
-
-  private boolean means(Slot slot, int index, Vocabulary.Match as) {
-    return names.of(slot).at(line, index).stream().anyMatch(match -> match.to() == as.to());
-  }
-
-  private static int cost(Vocabulary.Match match) {
-    int cost = match.exact() ? Phrase.WHOLE_NAME : Phrase.SHORTENED;
-    return match.unique() ? cost : cost + Phrase.WRONG;
-  }
-
   private void amount(int from, int amountFrom, boolean continues, List<Phrase> phrases) {
     Optional<Amounts.Found> amount = Amounts.at(line, amountFrom);
     if (amount.isPresent()) {
@@ -274,7 +206,7 @@ final class Clauses {
             match.unique()
                 ? new Said.Using(match.choices().get(0).key(), millilitres)
                 : new Said.Fault(Said.Fault.Kind.AMBIGUOUS, Slot.FINISH, match.choices());
-        phrases.add(new Phrase(said, from, amount.get().to(), match.to(), cost(match), continues));
+        phrases.add(new Phrase(said, from, amount.get().to(), match.to(), match.cost(), continues));
       }
     }
   }
@@ -296,7 +228,7 @@ final class Clauses {
     boolean checkedAfter = !checked && line.is(to, "checked");
     double percent = shared ? Double.parseDouble(share.group(1)) : 100;
     // a percentage is rather the share of the time than the last word of a respirator's name
-    int cost = cost(match) + (shared ? 0 : 1);
+    int cost = match.cost() + (shared ? 0 : 1);
     Said said =
         match.unique()
             ? new Said.Mask(match.choices().get(0).key(), checked || checkedAfter, percent)

@@ -1,6 +1,5 @@
 package motebook.entry;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -52,7 +51,10 @@ final class Complaint {
     List<String> said =
         open.operations().stream().map(Reference.shipped()::operation).map(Saying::name).toList();
     String typed = line.typed(open.from(), open.to());
-    String which = said.size() == 1 ? "\"%s\": say %s." : "\"%s\" may be %s. Say which.";
+    String which =
+        open.nearest()
+            ? "There are no figures for \"%s\"; %s comes nearest. Say that."
+            : said.size() == 1 ? "\"%s\": say %s." : "\"%s\" may be %s. Say which.";
     return line.refusal(which.formatted(typed, Wording.list(said, "or")), open.from(), open.to());
   }
 
@@ -225,34 +227,10 @@ final class Complaint {
             .findFirst()
             .orElse(typed);
     return secondJobOrControl(again, slot, first, typed)
-        .or(() -> together(again, slot, reading))
         .orElseGet(
             () ->
                 "The %s is said twice: \"%s\" and \"%s\". Say it once."
                     .formatted(slot.label(), first, typed));
-  }
-
-  /** "Sanded on the lathe": what both may mean, where that is but one operation. */
-  private Optional<String> together(Phrase again, Slot slot, Reading reading) {
-    Optional<Phrase> first = reading.phrases(slot).filter(p -> p.from() < again.from()).findFirst();
-    if (slot != Slot.OPERATION || first.isEmpty()) {
-      return Optional.empty();
-    }
-    List<Vocabulary.Entry> both = new ArrayList<>(choices(first.get()));
-    both.retainAll(choices(again));
-    String typed = line.typed(first.get().nameFrom(), first.get().to());
-    String other = line.typed(again.nameFrom(), again.to());
-    return both.size() == 1
-        ? Optional.of(
-            "\"%s\" and \"%s\" are both %s. Say that.".formatted(typed, other, both.get(0).label()))
-        : Optional.empty();
-  }
-
-  private List<Vocabulary.Entry> choices(Phrase phrase) {
-    return names.of(Slot.OPERATION).at(line, phrase.nameFrom()).stream()
-        .filter(match -> match.to() == phrase.to())
-        .flatMap(match -> match.choices().stream())
-        .toList();
   }
 
   /** Words such as "vacuum" name an operation and a control; only who says them knows which. */

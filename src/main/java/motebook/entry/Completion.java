@@ -182,11 +182,11 @@ final class Completion {
   }
 
   private boolean usable(Reading reading, String control) {
-    List<String> operation = reading.keys(Slot.OPERATION);
+    Optional<String> operation = Broad.operation(reading);
     Optional<Place> place = place(reading);
     return operation.isEmpty()
         || place.isEmpty()
-        || new ControlRules(scene.reference(), operation.get(0), place.get())
+        || new ControlRules(scene.reference(), operation.get(), place.get())
             .objection(control)
             .isEmpty();
   }
@@ -201,12 +201,12 @@ final class Completion {
 
   /** What can follow when the line is read as far as it goes. */
   private void next(Reading reading) {
-    if (!reading.has(Slot.OPERATION)) {
+    if (Broad.operation(reading).isPresent()) {
+      joints(reading).forEach(joint -> found.add(typed + gap() + joint));
+    } else if (!reading.says(Said.Broad.class)) {
       reader.names().of(Slot.OPERATION).entries().stream()
           .map(Vocabulary.Entry::label)
           .forEach(label -> found.add(typed + gap() + label));
-    } else {
-      joints(reading).forEach(joint -> found.add(typed + gap() + joint));
     }
   }
 
@@ -228,7 +228,7 @@ final class Completion {
   }
 
   private boolean usesFinishes(Reading reading) {
-    return reading.keys(Slot.OPERATION).stream()
+    return Broad.operation(reading).stream()
         .anyMatch(key -> scene.reference().operation(key).finishes());
   }
 

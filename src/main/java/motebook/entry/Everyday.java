@@ -40,8 +40,8 @@ final class Everyday {
     for (int index = 0; index < line.size(); index++) {
       int to = past(line, index);
       if (to > index) {
-        List<String> keys = Known.WORDS.get(line.words(index, to)).operations();
-        return Optional.of(new Refusing(index, to, keys));
+        EverydayWord word = Known.WORDS.get(line.words(index, to));
+        return Optional.of(new Refusing(index, to, word.operations(), word.nearest()));
       }
     }
     return Optional.empty();
@@ -53,6 +53,12 @@ final class Everyday {
    * @param from index of the first
    * @param to index after the last
    * @param operations keys of what they may mean
+   * @param nearest whether those are no more than what comes nearest
    */
-  record Refusing(int from, int to, List<String> operations) {}
+  record Refusing(int from, int to, List<String> operations, boolean nearest) {}
+
+  /** Whether the first such words of a line name work that has no figures of its own. */
+  static boolean isNearest(Line line) {
+    return first(line).filter(Refusing::nearest).isPresent();
+  }
 }

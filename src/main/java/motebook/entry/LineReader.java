@@ -51,8 +51,8 @@ final class LineReader {
 
   Work work() {
     List<Reading> best = faultless().best();
-    if (best.isEmpty() || !best.get(0).has(Slot.OPERATION)) {
-      throw complaint();
+    if (best.isEmpty() || Broad.operation(best.get(0)).isEmpty()) {
+      throw complaint(best);
     }
     if (best.size() > 1) {
       throw twoWays(best.get(0), best.get(1));
@@ -70,18 +70,23 @@ final class LineReader {
             .formatted(SpokenLine.say(work(one), scene), SpokenLine.say(work(other), scene)));
   }
 
-  private Refusal complaint() {
+  private Refusal complaint(List<Reading> best) {
     Optional<Refusal> twice = stretch.again(line);
     if (twice.isPresent()) {
       return twice.get();
     }
+    Complaint complaint = new Complaint(line, stretch, first(), names);
+    if (!best.isEmpty() && !best.get(0).says(Said.Broad.class) && Everyday.isNearest(line)) {
+      return complaint.about(best.get(0));
+    }
     Mishaps mishaps = new Mishaps(line, scene, names);
     Search tolerant = new Search(first(), line.size(), index -> all(mishaps, index), true);
-    return new Complaint(line, stretch, first(), names).about(tolerant.best().get(0));
+    return complaint.about(tolerant.best().get(0));
   }
 
   private List<Phrase> all(Mishaps mishaps, int index) {
     List<Phrase> phrases = new ArrayList<>(clauses(index));
+    phrases.removeIf(phrase -> phrase.said() instanceof Said.Broad);
     if (index != stretch.from()) {
       phrases.addAll(mishaps.at(index));
     }

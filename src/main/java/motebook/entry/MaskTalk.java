@@ -4,22 +4,15 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** Words for masks at large: {@code no mask}, {@code without a respirator}, {@code a mask}. */
+/** Words for masks at large: {@code a mask}, {@code my respirator}. */
 final class MaskTalk {
-  private static final Set<String> NONE = Set.of("no", "without");
   private static final Set<String> WORN = Set.of("mask", "respirator", "masks", "dustmask");
 
   private MaskTalk() {}
 
-  /** Index after the words; the same where they are not said. */
+  /** Index after "mask", "dust mask" and the like; the same for something else. */
   static int past(Line line, int index) {
-    if (!NONE.contains(line.token(index).word())) {
-      return index;
-    }
-    int at = index + 1;
-    while (line.is(at, "a") || line.is(at, "any") || line.is(at, "my") || line.is(at, "dust")) {
-      at++;
-    }
+    int at = line.is(index, "dust") ? index + 1 : index;
     return general(line, at) ? at + 1 : index;
   }
 

@@ -22,6 +22,11 @@ record Phrase(Said said, int from, int nameFrom, int to, int cost, boolean conti
   static final int UNKNOWN = 100_000;
   static final int UNKNOWN_WORD = 50_000;
 
+  /** Words that say nothing of their own. */
+  static Phrase passed(int from, int to, int cost) {
+    return new Phrase(new Said.Passed(), from, from, to, cost, false);
+  }
+
   boolean faulty() {
     return said instanceof Said.Fault;
   }

@@ -49,7 +49,8 @@ record Reading(Reading before, Phrase last, int cost, Set<Slot> filled) {
 
   /** What it costs as a whole line, which must name an operation. */
   int wholeCost() {
-    return has(Slot.OPERATION) ? cost : cost + Phrase.NO_OPERATION;
+    boolean named = has(Slot.OPERATION) || Broad.operation(this).isPresent();
+    return named ? cost : cost + Phrase.NO_OPERATION;
   }
 
   /** What decides what can follow: what is filled, and what "and" can add to, null for nothing. */
@@ -69,6 +70,11 @@ record Reading(Reading before, Phrase last, int cost, Set<Slot> filled) {
 
   Stream<Phrase> phrases(Slot slot) {
     return phrases().stream().filter(phrase -> phrase.said().slot() == slot);
+  }
+
+  /** Whether a phrase is of the kind. */
+  boolean says(Class<? extends Said> kind) {
+    return said(kind).isPresent();
   }
 
   /** What the first phrase of the kind says. */
@@ -96,7 +102,7 @@ record Reading(Reading before, Phrase last, int cost, Set<Slot> filled) {
   private Set<Said> meaning() {
     Set<Said> meaning = new HashSet<>();
     phrases().forEach(phrase -> meaning.add(phrase.said()));
-    meaning.remove(new Said.Passed());
+    meaning.removeIf(said -> said.slot() == null);
     return meaning;
   }
 }

@@ -68,6 +68,14 @@ sealed interface Said {
     }
   }
 
+  /** Words that leave open which of several operations is meant, such as "sanding". */
+  record Broad(List<Vocabulary.Entry> operations) implements Said {
+    @Override
+    public Slot slot() {
+      return null;
+    }
+  }
+
   /** Words that cannot stand as they do; {@code choices} are what they may have meant. */
   record Fault(Kind kind, Slot slot, List<Vocabulary.Entry> choices) implements Said {
 

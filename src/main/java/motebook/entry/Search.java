@@ -51,7 +51,7 @@ final class Search {
     boolean again = slot != null && !slot.repeats() && reading.has(slot);
     if (tolerant) {
       keep(phrase.to(), reading.plus(again ? phrase.repeated() : phrase));
-    } else if (!again && !phrase.faulty()) {
+    } else if (!again && !phrase.faulty() && !Broad.contrary(reading.plus(phrase))) {
       keep(phrase.to(), reading.plus(phrase));
     }
   }

@@ -15,6 +15,7 @@ import motebook.model.Text;
  */
 record Token(String word, int from, int to, boolean afterComma) {
   private static final char COLON = ':';
+  private static final String WITHOUT = "w/o";
 
   /** Whether it is one of the words that give the line its joints. */
   boolean joint() {
@@ -45,7 +46,7 @@ record Token(String word, int from, int to, boolean afterComma) {
         at++;
       } else {
         int to = wordEnd(text, at);
-        Token token = new Token(Text.folded(text.substring(at, to)), at, to, comma);
+        Token token = new Token(word(text, at, to), at, to, comma);
         tokens.add(token);
         if (stopAtNote && token.opensNote()) {
           break;
@@ -57,8 +58,18 @@ record Token(String word, int from, int to, boolean afterComma) {
     return List.copyOf(tokens);
   }
 
+  private static String word(String text, int from, int to) {
+    String typed = text.substring(from, to);
+    if (typed.equalsIgnoreCase(WITHOUT)) {
+      return "without";
+    }
+    boolean with = typed.equalsIgnoreCase("w") && to < text.length() && text.charAt(to) == '/';
+    return with ? "with" : Text.folded(typed);
+  }
+
   private static int wordEnd(String text, int from) {
-    int to = from;
+    boolean without = text.regionMatches(true, from, WITHOUT, 0, WITHOUT.length());
+    int to = without ? from + WITHOUT.length() : from;
     while (to < text.length() && !separates(text, to)) {
       to++;
     }

@@ -27,7 +27,17 @@ final class TradeWords {
           "p100",
           "papr");
   private static final Set<String> PARTS_OF_DAY =
-      Set.of("morning", "lunchtime", "afternoon", "evening", "night", "tonight", "earlier");
+      Set.of(
+          "morning",
+          "breakfast",
+          "lunch",
+          "lunchtime",
+          "afternoon",
+          "evening",
+          "dinner",
+          "night",
+          "tonight",
+          "earlier");
 
   private final Vocabularies names;
   private final String typed;

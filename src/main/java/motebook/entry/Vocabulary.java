@@ -74,6 +74,12 @@ final class Vocabulary {
     boolean unique() {
       return choices.size() == 1;
     }
+
+    /** What a phrase that says this costs. */
+    int cost() {
+      int cost = exact ? Phrase.WHOLE_NAME : Phrase.SHORTENED;
+      return unique() ? cost : cost + Phrase.WRONG;
+    }
   }
 
   /** Every way in which words of the line from an index on name something. */

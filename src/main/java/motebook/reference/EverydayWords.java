@@ -17,10 +17,13 @@ public final class EverydayWords {
         Table.read(
             NAME,
             table.apply(NAME),
-            List.of("words", "operations", "source"),
+            List.of("words", "operations", "nearest", "source"),
             row ->
                 new EverydayWord(
-                    row.words("words", ";"), operations(row, reference), row.word("source")));
+                    row.words("words", ";"),
+                    operations(row, reference),
+                    row.yes("nearest"),
+                    row.word("source")));
   }
 
   private static List<String> operations(Row row, Reference reference) {

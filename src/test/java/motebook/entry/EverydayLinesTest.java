@@ -147,6 +147,24 @@ class EverydayLinesTest {
           30m orbital sanding of oak without a mask   | 30m orbital sanding of oak
           40m table saw of oak, wore half mask, checked | 40m table saw of oak wearing half mask checked
           30m orbital sanding of oak with vacuum attached | 30m orbital sanding of oak with tool vacuum
+          sanded on the lathe 15m                     | 15m lathe sanding
+          planed oak 10m on the planer                | 10m planer of oak
+          30m sanding drawers with my random orbital with vac | 30m orbital sanding with tool vacuum
+          sanding oak 40m with orbital                | 40m orbital sanding of oak
+          40m sanding oak using an orbital sander with shop vac | 40m orbital sanding of oak with tool vacuum
+          cut plywood with a jigsaw 10m               | 10m jigsaw of plywood
+          Ran oak through the planer 15 min           | 15m planer of oak
+          sanded a desk with the orbital sander for 40 mins | 40m orbital sanding
+          20min table saw plywood w/ dust collector   | 20m table saw of plywood with collector
+          40m orbital oak w/o a mask                  | 40m orbital sanding of oak
+          40m orbital oak no vac                      | 40m orbital sanding of oak
+          40m orbital oak, no dust collection         | 40m orbital sanding of oak
+          40m orbital oak doors open, tool vacuum running | 40m orbital sanding of oak with doors open and tool vacuum
+          40m orbital oak with vac hooked up at 9:00  | 40m orbital sanding of oak with tool vacuum at 9:00
+          crosscut some 2x4s on the miter saw 15m     | 15m mitre saw
+          planed 20 boards on the planer 40m          | 40m planer
+          wiped on 50ml danish oil 15m                | 15m finishing using 50ml wiping oil
+          emptied the dust bin 5 min                  | 5m emptying bags
           Ana Lee 40m table saw of oak                | 40m table saw of oak by Ana Lee
           Ana Lee: 40m table saw of oak               | 40m table saw of oak by Ana Lee
           40m table saw of oak, Ana Lee               | 40m table saw of oak by Ana Lee
@@ -169,13 +187,16 @@ class EverydayLinesTest {
           tidied up 15m                     | tidied up   | may be dry sweeping, vacuum clean-up
           45m ripping oak                   | ripping     | may be table saw, circular saw, mitre saw, band saw or jigsaw
           built a shelf for an hour         | built       | say assembly
-          sanded on the lathe 15m           | lathe       | are both lathe sanding
-          planed oak 10m on the planer      | planer      | are both planer
           30m orbital sanding with dust extraction | dust extraction | may be tool vacuum or collector
           20m sprayed lacquer               | lacquer     | say: using 250ml lacquer
           30m table saw oak and then 10m sweeping | 10m   | Say two jobs in two lines.
           30m table saw of oak 20 minutes ago | 20 minutes ago | say when: at 9:15
           an hour turning a bowl in cherry  | cherry      | hardwood stands for it: say of hardwood
+          20m bobbin sander of oak          | bobbin sander | stationary belt sanding comes nearest. Say that.
+          30m scroll saw                    | scroll saw  | There are no figures for "scroll saw"; jigsaw comes nearest
+          resawed oak 20m                   | resawed     | may be band saw or table saw
+          swept floor 10 minutes after lunch | after lunch | is no time of day
+          40m sanding oak on the table saw  | table saw   | The operation is said twice
           40m no mask table saw wearing half mask | half mask | twice
           """)
   void what_may_be_several_things_is_asked_about(String line, String words, String answer) {
