@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
  * The grammar: what a phrase may be, wherever it stands after the duration.
  *
  * <pre>
- *   [of | at | on] OPERATION
+ *   [of | at | on | with | using] OPERATION
  *   [of] MATERIAL
  *   with CONTROL   { and [with] CONTROL | , CONTROL }
  *   , CONTROL      where no operation and no material is meant
@@ -23,7 +23,8 @@ import java.util.regex.Pattern;
  *   using AMOUNT [of] FINISH   { and AMOUNT [of] FINISH | , AMOUNT [of] FINISH }
  * </pre>
  *
- * Before a name "the", "a", "some" and the like say nothing.
+ * Before a name "the", "a", "some" and the like say nothing; what may stand without its joint is in
+ * {@link LooseClauses}.
  */
 final class Clauses {
   private static final Pattern PERCENT =

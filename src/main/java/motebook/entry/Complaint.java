@@ -1,23 +1,21 @@
 package motebook.entry;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import motebook.entry.Said.Fault;
-import motebook.model.Names;
 import motebook.model.Refusal;
 import motebook.reference.Reference;
 
 /** Says what is wrong with a line that cannot be read, at the word where it goes wrong. */
 final class Complaint {
-  private static final int MOST_LISTED = 12;
-  private static final int SHORTEST_JOINT = 4;
-
   private final Line line;
   private final Vocabularies names;
   private final NearMiss nearMiss;
+  private final UnknownWords unknown;
   private final Stretch stretch;
 
   /**
@@ -28,6 +26,7 @@ final class Complaint {
     this.names = names;
     this.stretch = stretch;
     nearMiss = new NearMiss(line, start, names);
+    unknown = new UnknownWords(line, names, nearMiss);
   }
 
   /** The refusal for the gravest fault of a reading. */
@@ -76,110 +75,29 @@ final class Complaint {
     Fault fault = fault(phrase);
     return switch (fault.kind()) {
       case AMOUNT -> noAmount(line.typedSigned(phrase.nameFrom(), phrase.to()));
-      case UNKNOWN -> unknown(phrase, fault.slot(), reading, typed);
+      case UNKNOWN -> unknown.about(phrase, reading);
       case DANGLING -> misspeltOr(phrase, typed, dangling(fault.slot(), typed));
       case LOOSE -> misspeltOr(phrase, typed, loose(typed));
       case ELSEWHERE -> misspeltOr(phrase, typed, elsewhere(fault, typed));
       case REPEATED -> misspeltOr(phrase, typed, repeated(phrase, fault.slot(), reading, typed));
-      case AMBIGUOUS -> misspeltOr(phrase, typed, ambiguous(fault, typed));
+      case AMBIGUOUS ->
+          misspeltOr(
+              phrase,
+              typed,
+              ambiguous(typed, fault.choices().stream().map(Vocabulary.Entry::label).toList()));
     };
   }
 
   /** A letter wrong in a name of several words explains more than what became of its words. */
   private String misspeltOr(Phrase phrase, String typed, String message) {
     List<String> near = nearMiss.oneLetterOff(phrase.nameFrom());
-    return near.isEmpty() ? message : didYouMean(typed, near);
-  }
-
-  private static String didYouMean(String typed, List<String> near) {
-    // Where joints are in the way, marks show where one choice ends and the next begins.
-    boolean jointed =
-        near.stream().anyMatch(name -> Slot.openedBy(name.split(" ", 2)[0]).isPresent());
-    List<String> choices =
-        jointed && near.size() > 1 ? near.stream().map(name -> "\"" + name + "\"").toList() : near;
-    return "\"" + typed + "\": did you mean " + Wording.list(choices, "or") + "?";
-  }
-
-  private String unknown(Phrase phrase, Slot expected, Reading reading, String typed) {
-    return new TradeWords(names, typed)
-        .answer(expected, materialBeside(reading, phrase))
-        .orElseGet(() -> unknown(phrase, expected, typed));
-  }
-
-  private static boolean materialBeside(Reading reading, Phrase except) {
-    return reading.phrases(Slot.MATERIAL).anyMatch(phrase -> !phrase.equals(except));
-  }
-
-  private String unknown(Phrase phrase, Slot expected, String typed) {
-    if (expected == Slot.START) {
-      return noTime(typed);
-    }
-    List<String> joints = expected == null ? misspeltJoint(phrase) : List.of();
-    if (!joints.isEmpty()) {
-      return didYouMean(line.token(phrase.nameFrom()).word(), joints);
-    }
-    List<String> near = nearMiss.around(phrase.nameFrom(), expected);
-    return near.isEmpty() ? nothingNear(expected, typed) : didYouMean(typed, near);
-  }
-
-  /** The joints that one letter makes of a word; the short ones are one letter from anything. */
-  private List<String> misspeltJoint(Phrase phrase) {
-    String word = line.token(phrase.nameFrom()).word();
-    return word.length() < SHORTEST_JOINT - 1
-        ? List.of()
-        : Names.JOINTS.stream()
-            .filter(joint -> joint.length() >= SHORTEST_JOINT && !joint.endsWith(":"))
-            .filter(joint -> Spelling.distance(word, joint, 1) <= 1)
-            .sorted()
-            .toList();
-  }
-
-  private String nothingNear(Slot expected, String typed) {
-    String quoted = "\"" + typed + "\"";
-    if (expected == null) {
-      return quoted
-          + " names neither an operation nor a material, and no clause begins with it. Say what was"
-          + " done and to what, such as: orbital sanding of oak.";
-    }
-    return switch (expected) {
-      case DAY -> quoted + " is no date: say it as 2026-03-02, today, yesterday or a weekday.";
-      case MASK -> WorkRules.respiratorNotHeld(typed, labels(Slot.MASK));
-      case PLACE, PERSON ->
-          "The book has no "
-              + expected.label()
-              + " "
-              + quoted
-              + ". It has "
-              + known(expected)
-              + " Add one with: motebook "
-              + expected.label()
-              + " add NAME";
-      default -> quoted + " is no " + expected.label() + ". Known are " + known(expected);
-    };
-  }
-
-  private static String noTime(String typed) {
-    return typed.matches("0?[1-9]|1[0-2]")
-        ? "\"%s\" may be early or late: say at %s:00, at %sam or at %spm."
-            .formatted(typed, typed, typed, typed)
-        : "\"" + typed + "\" is no time of day: say it as 9:15, 14:30 or 2:30pm.";
+    return near.isEmpty() ? message : UnknownWords.didYouMean(typed, near);
   }
 
   private static String noAmount(String typed) {
     return "\"%s\" does not begin with an amount. Say how much, then of which finish: using %s"
             .formatted(typed, Amounts.EXAMPLE)
         + " lacquer; ml, l, fl oz, pint, quart and gallon are known.";
-  }
-
-  private String known(Slot slot) {
-    List<String> labels = labels(slot);
-    return labels.size() > MOST_LISTED
-        ? String.join(", ", labels.subList(0, MOST_LISTED)) + " and others."
-        : Wording.list(labels, "and") + ".";
-  }
-
-  private List<String> labels(Slot slot) {
-    return names.of(slot).entries().stream().map(Vocabulary.Entry::label).toList();
   }
 
   private static String dangling(Slot slot, String typed) {
@@ -227,10 +145,34 @@ final class Complaint {
             .findFirst()
             .orElse(typed);
     return secondJobOrControl(again, slot, first, typed)
+        .or(() -> stillOpen(again, slot, reading))
         .orElseGet(
             () ->
                 "The %s is said twice: \"%s\" and \"%s\". Say it once."
                     .formatted(slot.label(), first, typed));
+  }
+
+  /** "Sanded with the belt sander": what both may mean. */
+  private Optional<String> stillOpen(Phrase again, Slot slot, Reading reading) {
+    if (slot != Slot.OPERATION) {
+      return Optional.empty();
+    }
+    List<String> both = new ArrayList<>(labels(again));
+    reading
+        .phrases(slot)
+        .filter(phrase -> phrase.from() < again.from())
+        .forEach(phrase -> both.retainAll(labels(phrase)));
+    return both.size() > 1
+        ? Optional.of(ambiguous(line.typed(again.nameFrom(), again.to()), both))
+        : Optional.empty();
+  }
+
+  private List<String> labels(Phrase phrase) {
+    return names.of(Slot.OPERATION).at(line, phrase.nameFrom()).stream()
+        .filter(match -> match.to() == phrase.to())
+        .flatMap(match -> match.choices().stream())
+        .map(Vocabulary.Entry::label)
+        .toList();
   }
 
   /** Words such as "vacuum" name an operation and a control; only who says them knows which. */
@@ -251,8 +193,7 @@ final class Complaint {
                 .formatted(typed, first, Wording.list(controls, "or")));
   }
 
-  private static String ambiguous(Fault fault, String typed) {
-    List<String> labels = fault.choices().stream().map(Vocabulary.Entry::label).toList();
+  private static String ambiguous(String typed, List<String> labels) {
     return "\"%s\" may be %s. Say which.".formatted(typed, Wording.list(labels, "or"));
   }
 }

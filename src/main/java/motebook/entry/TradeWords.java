@@ -4,6 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import motebook.model.Text;
 import motebook.reference.Reference;
 import motebook.reference.Wood;
@@ -26,6 +28,8 @@ final class TradeWords {
           "p95",
           "p100",
           "papr");
+  private static final Pattern OUNCES =
+      Pattern.compile("(\\d+(?:\\.\\d+)?) ?(?:oz\\.?|ounces?)", Pattern.CASE_INSENSITIVE);
   private static final Set<String> PARTS_OF_DAY =
       Set.of(
           "morning",
@@ -57,6 +61,7 @@ final class TradeWords {
    */
   Optional<String> answer(Slot expected, boolean material) {
     return partOfDay()
+        .or(this::amount)
         .or(() -> expected == Slot.MASK ? Optional.empty() : mask())
         .or(() -> wood().map(wood -> wood(wood, material)));
   }
@@ -64,6 +69,19 @@ final class TradeWords {
   private Optional<String> partOfDay() {
     return words.stream().anyMatch(PARTS_OF_DAY::contains) || words.contains("ago")
         ? Optional.of("\"" + typed + "\" is no time of day; say when: at 9:15.")
+        : Optional.empty();
+  }
+
+  private Optional<String> amount() {
+    Matcher ounces = OUNCES.matcher(typed);
+    if (ounces.matches()) {
+      String said = "\"%s\" may be a weight; say: using %s fl oz, and of which finish.";
+      return Optional.of(said.formatted(typed, ounces.group(1)));
+    }
+    Line alone = Line.of(typed);
+    return Amounts.at(alone, 0).filter(it -> it.to() == alone.size()).isPresent()
+        ? Optional.of(
+            "\"%s\" of what? Say the finish behind it: using %s lacquer.".formatted(typed, typed))
         : Optional.empty();
   }
 

@@ -192,6 +192,9 @@ class EverydayLinesTest {
           30m table saw oak and then 10m sweeping | 10m   | Say two jobs in two lines.
           30m table saw of oak 20 minutes ago | 20 minutes ago | say when: at 9:15
           an hour turning a bowl in cherry  | cherry      | hardwood stands for it: say of hardwood
+          sanding oak with belt sander 10m  | belt sander | may be hand belt sanding or stationary belt sanding. Say which.
+          varnishing 30m 100 ml             | 100 ml      | of what? Say the finish behind it: using 100 ml lacquer.
+          applied 2 oz of shellac 10m       | 2 oz        | say: using 2 fl oz
           20m bobbin sander of oak          | bobbin sander | stationary belt sanding comes nearest. Say that.
           30m scroll saw                    | scroll saw  | There are no figures for "scroll saw"; jigsaw comes nearest
           resawed oak 20m                   | resawed     | may be band saw or table saw
