@@ -316,14 +316,17 @@ SELECT 'The book holds no settings.' WHERE NOT EXISTS (SELECT 1 FROM setting);
 SELECT * FROM session_read WHERE person_id = ?1 ORDER BY date DESC, start_minute DESC LIMIT ?2;
 
 -- Newest first, from before a session on; ?4 is a list of {word, keys}: each word stands in the row,
--- or one of its keys does.
+-- or one of its keys does. SQLite's lower() knows ASCII only; folded() is the book's own.
 -- name: sessions-found
 SELECT * FROM session_read AS found
 WHERE (date, start_minute, id) < (?1, ?2, ?3)
   AND NOT EXISTS (
     SELECT 1 FROM json_each(?4) AS wanted
     WHERE NOT instr(
-        date || ' ' || lower(person || ' ' || place || ' ' || coalesce(respirator, '') || ' ' || note)
+        date || ' ' || CASE
+            WHEN person || place || coalesce(respirator, '') || note GLOB '*[^ -~]*' THEN
+              folded(person || ' ' || place || ' ' || coalesce(respirator, '') || ' ' || note)
+            ELSE lower(person || ' ' || place || ' ' || coalesce(respirator, '') || ' ' || note) END
           || ' ' || replace(operation || ' ' || coalesce(material, '') || ' '
           || coalesce(controls, '') || ' ' || coalesce(amounts, ''), '-', ' '),
         wanted.value ->> 'word')

@@ -46,6 +46,19 @@ public final class Changes {
         });
   }
 
+  /** A change, and the words for it. */
+  record Decided<T>(String what, Supplier<T> body) {}
+
+  /** The same where what the book holds decides which change it is. */
+  <T> T make(Supplier<Decided<T>> decision) {
+    copyOncePerDay();
+    return store.atomically(
+        () -> {
+          Decided<T> decided = decision.get();
+          return recorded(decided.what(), Optional.empty(), decided.body());
+        });
+  }
+
   private <T> T recorded(String what, Optional<Long> undoes, Supplier<T> body) {
     Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
     long change = store.number("change-begin", now, Text.clean(what), undoes);

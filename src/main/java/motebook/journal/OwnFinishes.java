@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import motebook.journal.Changes.Decided;
 import motebook.model.OwnFinish;
 import motebook.model.Refusal;
 import motebook.model.Text;
@@ -115,20 +116,28 @@ public final class OwnFinishes {
    * @throws Refusal if there is none of that name, or it was retired already
    */
   public Removed remove(String name, LocalDate on) {
-    return changes.make("Deleted or retired the finish " + name, () -> removed(name, on));
+    return changes.make(() -> removal(known().get(name), on));
   }
 
-  private Removed removed(String name, LocalDate on) {
-    Known.Name known = known().get(name);
-    String key = Finishes.shipped().key(known.name());
+  private Decided<Removed> removal(Known.Name known, LocalDate on) {
+    String name = known.name();
+    String key = Finishes.shipped().key(name);
     boolean used = store.number("finish-in-sessions", key) > 0;
     if (used && !Finishes.shipped().holds(key)) {
-      requireInUse(known.name());
-      store.run("finish-retire", Text.folded(known.name()), on);
-      return Removed.RETIRED;
+      return new Decided<>("Retired the finish " + name, () -> retired(name, on));
     }
-    delete(known.id(), known.name());
-    return used ? Removed.SHIPPED_AGAIN : Removed.DELETED;
+    return new Decided<>(
+        "Deleted the finish " + name,
+        () -> {
+          delete(known.id(), name);
+          return used ? Removed.SHIPPED_AGAIN : Removed.DELETED;
+        });
+  }
+
+  private Removed retired(String name, LocalDate on) {
+    requireInUse(name);
+    store.run("finish-retire", Text.folded(name), on);
+    return Removed.RETIRED;
   }
 
   private void requireInUse(String name) {

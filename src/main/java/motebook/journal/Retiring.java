@@ -2,6 +2,7 @@ package motebook.journal;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import motebook.journal.Changes.Decided;
 import motebook.model.Element;
 import motebook.model.Gear;
 import motebook.model.Refusal;
@@ -83,7 +84,16 @@ public final class Retiring {
    */
   public boolean delete(String name, LocalDate on) {
     today.requireCome(on, DELETED);
-    return changes.make("Deleted or retired " + name, () -> deleted(name) || retired(name, on));
+    return changes.make(
+        () ->
+            deletion(name)
+                .map(deletion -> new Decided<>("Deleted " + name, () -> done(deletion)))
+                .orElseGet(() -> new Decided<>("Retired " + name, () -> retired(name, on))));
+  }
+
+  private static boolean done(Runnable deletion) {
+    deletion.run();
+    return true;
   }
 
   private boolean retired(String name, LocalDate on) {
@@ -91,47 +101,40 @@ public final class Retiring {
     return false;
   }
 
-  private boolean deleted(String name) {
+  /** What deletes it; empty where something refers to it. */
+  private Optional<Runnable> deletion(String name) {
     GearNames names = tables.names();
     Gear gear = names.gear();
     names.requireKnown(name);
     Optional<Element> element = gear.element(name);
     Optional<Respirator> respirator = gear.respirator(name);
     if (element.isPresent()) {
-      return deleted(element.get());
+      return element.filter(this::unused).map(one -> () -> tables.respirators().delete(one));
     }
-    return respirator
-        .map(one -> deleted(names.respirator(one.name()), gear))
-        .orElseGet(() -> gear.filter(name).map(one -> deleted(one, gear)).orElse(false));
+    if (respirator.isPresent()) {
+      Respirator one = names.respirator(respirator.get().name());
+      return unused(one, gear)
+          ? Optional.of(() -> tables.respirators().delete(one))
+          : Optional.empty();
+    }
+    return gear.filter(name)
+        .filter(filter -> unused(filter, gear))
+        .map(filter -> () -> tables.filters().delete(filter));
   }
 
-  private boolean deleted(Element element) {
-    boolean unused = !tables.respirators().isInSessions(element);
-    if (unused) {
-      tables.respirators().delete(element);
-    }
-    return unused;
+  private boolean unused(Element element) {
+    return !tables.respirators().isInSessions(element);
   }
 
-  private boolean deleted(Respirator respirator, Gear gear) {
-    boolean unused =
-        !tables.respirators().isInSessions(respirator)
-            && gear.elementsOf(respirator.name()).isEmpty()
-            && gear.fitTestsOf(respirator.name()).isEmpty();
-    if (unused) {
-      tables.respirators().delete(respirator);
-    }
-    return unused;
+  private boolean unused(Respirator respirator, Gear gear) {
+    return !tables.respirators().isInSessions(respirator)
+        && gear.elementsOf(respirator.name()).isEmpty()
+        && gear.fitTestsOf(respirator.name()).isEmpty();
   }
 
-  private boolean deleted(ShopFilter filter, Gear gear) {
-    boolean unused =
-        filter.retired().isEmpty()
-            && gear.upkeepOf(filter.name()).isEmpty()
-            && !tables.filters().isInSessions(filter);
-    if (unused) {
-      tables.filters().delete(filter);
-    }
-    return unused;
+  private boolean unused(ShopFilter filter, Gear gear) {
+    return filter.retired().isEmpty()
+        && gear.upkeepOf(filter.name()).isEmpty()
+        && !tables.filters().isInSessions(filter);
   }
 }

@@ -60,6 +60,7 @@ final class Sessions {
   }
 
   List<Session> found(List<Wanted> words, Optional<Session> before, int most) {
+    store.knowFolded();
     return store.list(
         "sessions-found",
         Sessions::read,

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import motebook.model.Refusal;
 import org.apache.commons.dbutils.QueryRunner;
+import org.sqlite.Function;
 import org.sqlite.ProgressHandler;
 import org.sqlite.SQLiteConnection;
 import org.sqlite.core.DB.ProgressObserver;
@@ -39,6 +40,16 @@ final class Store implements AutoCloseable {
 
   Path file() {
     return file;
+  }
+
+  /** Lets statements call {@link FoldedText}. */
+  synchronized void knowFolded() {
+    try {
+      Function.create(
+          connection, FoldedText.NAME, new FoldedText(), 1, Function.FLAG_DETERMINISTIC);
+    } catch (SQLException e) {
+      throw Troubles.of(file, e);
+    }
   }
 
   /** Every row of the answer. */

@@ -112,6 +112,17 @@ class WeeksTest {
     }
   }
 
+  @Test
+  void work_is_found_whatever_the_case_of_letters_that_no_english_word_has() {
+    try (Book book = book()) {
+      book.log(work(MONDAY, 30, "table-saw", "Für ÉLODIE, Übung"));
+      for (String words : List.of("für", "FÜR", "élodie", "e\u0301lodie", "übung fu\u0308r")) {
+        assertThat(found(book, words)).as(words).containsExactly(MONDAY);
+      }
+      assertThat(found(book, "elodie")).isEmpty();
+    }
+  }
+
   private static List<LocalDate> found(Book book, String words) {
     return Finder.find(book, Reference.shipped(), words, Optional.empty(), 10).stream()
         .map(session -> session.work().date())

@@ -331,6 +331,7 @@ class GearBookTest {
     assertThat(book.retiring().delete("half mask", MONDAY)).isTrue();
     assertThat(book.retiring().delete("bag", MONDAY)).isTrue();
     assertThat(book.gear()).isEqualTo(Gear.NONE);
+    assertThat(book.changes().history(1).get(0).what()).isEqualTo("Deleted bag");
     book.changes().undo();
     book.changes().undo();
     assertThat(book.gear().respirator("half mask").orElseThrow().people()).containsExactly("Ana");
@@ -345,6 +346,7 @@ class GearBookTest {
     assertThat(book.retiring().delete("filters", MONDAY)).isFalse();
     assertThat(book.retiring().delete("half mask", MONDAY)).isFalse();
     assertThat(book.retiring().delete("bag", MONDAY)).isFalse();
+    assertThat(book.changes().history(1).get(0).what()).isEqualTo("Retired bag");
     Gear gear = book.gear();
     assertThat(gear.elements().get(0).retired()).isPresent();
     assertThat(gear.respirators().get(0).retired()).isPresent();
