@@ -34,7 +34,7 @@ public final class Commands {
     try {
       return new Root(desk).call();
     } catch (RuntimeException e) {
-      return failed(e, desk.world());
+      return failed(e, desk);
     }
   }
 
@@ -65,17 +65,18 @@ public final class Commands {
             root.addSubcommand(name, command.apply(desk));
           }
         });
-    return told(root, desk.world());
+    return told(root, desk);
   }
 
-  private static CommandLine told(CommandLine root, World world) {
+  private static CommandLine told(CommandLine root, Desk desk) {
+    World world = desk.world();
     return root.setExpandAtFiles(false)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setOut(world.out())
         .setErr(world.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
         .setParameterExceptionHandler((e, args) -> misused(e, world))
-        .setExecutionExceptionHandler((e, line, parsed) -> failed(e, world));
+        .setExecutionExceptionHandler((e, line, parsed) -> failed(e, desk));
   }
 
   private static int misused(ParameterException e, World world) {
@@ -86,14 +87,14 @@ public final class Commands {
     return ExitCode.NOT_UNDERSTOOD;
   }
 
-  private static int failed(Exception e, World world) {
+  private static int failed(Exception e, Desk desk) {
     if (e instanceof Refusal) {
-      return told(e, ExitCode.NOT_UNDERSTOOD, world);
+      return told(e, ExitCode.NOT_UNDERSTOOD, desk);
     }
     if (e instanceof BookTrouble) {
-      return told(e, ExitCode.BOOK, world);
+      return told(e, ExitCode.BOOK, desk);
     }
-    world
+    desk.world()
         .err()
         .println(
             "Motebook failed at something it should have done: "
@@ -104,8 +105,8 @@ public final class Commands {
     return ExitCode.FAILED;
   }
 
-  private static int told(Exception e, int code, World world) {
-    world.err().println(e.getMessage());
+  private static int told(Exception e, int code, Desk desk) {
+    desk.world().err().println(desk.addressed(e.getMessage()));
     return code;
   }
 }

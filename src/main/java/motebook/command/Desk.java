@@ -19,6 +19,7 @@ import motebook.model.Refusal;
 import motebook.model.Text;
 import motebook.reference.Reference;
 import motebook.report.Ink;
+import motebook.report.Invocation;
 import motebook.report.Json;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
@@ -160,8 +161,18 @@ final class Desk {
     if (json) {
       out().println(Json.write(object.get()));
     } else {
-      lines.get().forEach(out()::println);
+      lines.get().forEach(this::tell);
     }
+  }
+
+  /** Prints a line, its commands as they work on this book. */
+  void tell(String line) {
+    out().println(addressed(line));
+  }
+
+  /** A text whose commands work on this book. */
+  String addressed(String text) {
+    return Invocation.of(bookFile(), UsualBook.of(world.environment())).in(text);
   }
 
   /** The default of an optional string. */

@@ -5,9 +5,8 @@ import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import motebook.model.ShellWord;
+import motebook.report.Invocation;
 import motebook.screen.state.Look;
-import motebook.screen.state.State;
 import motebook.screen.terminal.Palette;
 
 /**
@@ -62,15 +61,8 @@ public record Options(
   }
 
   /** How a shell calls the program for a book. */
-  String program(Path book) {
-    boolean usual = usualBook.map(one -> whole(one).equals(whole(book))).orElse(true);
-    return usual
-        ? State.PROGRAM
-        : State.PROGRAM + " --book " + ShellWord.quoted(whole(book).toString());
-  }
-
-  private static Path whole(Path path) {
-    return path.toAbsolutePath().normalize();
+  Invocation program(Path book) {
+    return Invocation.of(book, usualBook.orElse(book));
   }
 
   private static Palette palette(Map<String, String> environment, Colour colour) {

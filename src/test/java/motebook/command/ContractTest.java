@@ -372,4 +372,21 @@ class ContractTest {
     assertThat(said.out()).contains(agent);
     assertThat(said.out().contains("Caution: the written protocols")).isEqualTo(cautioned);
   }
+
+  @Test
+  void commands_that_are_told_of_a_named_book_work_on_that_book() {
+    Path other = folder.resolve("my other.db");
+    String book = " --book \"" + other + "\"";
+    shell.say("gear add respirator mask --facepiece \"half mask\" --for me" + book);
+    String due = shell.say("due" + book).out();
+    List<String> told =
+        due.lines().map(String::strip).filter(l -> l.startsWith("motebook")).toList();
+    assertThat(told).isNotEmpty().allMatch(line -> line.startsWith("motebook" + book + " "));
+    assertThat(shell.say(told.get(0).substring("motebook ".length())).code()).isZero();
+    assertThat(shell.say("due" + book).out()).doesNotContain(told.get(0));
+    assertThat(shell.say("log 40m oak in barn" + book).err())
+        .contains("Add one with: motebook" + book + " place add NAME");
+    assertThat(shell.say("due").out()).doesNotContain("--book");
+    assertThat(shell.say("due --json" + book).out()).doesNotContain("--book");
+  }
 }

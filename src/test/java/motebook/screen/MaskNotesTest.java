@@ -18,6 +18,7 @@ import motebook.command.Commands;
 import motebook.command.World;
 import motebook.model.Respirator;
 import motebook.model.Scheme;
+import motebook.report.Invocation;
 import motebook.screen.draw.Aloud;
 import motebook.screen.state.Look;
 import motebook.screen.state.Message;
@@ -116,7 +117,7 @@ class MaskNotesTest {
   @Test
   void the_commands_of_the_notes_run_as_they_stand_on_a_book_of_another_name() {
     Path usual = folder.resolve("usual.db");
-    String program = OPTIONS.knowing(usual).program(file);
+    Invocation program = OPTIONS.knowing(usual).program(file);
     pilot.close();
     pilot = new Pilot(file, Size.USUAL, Look.UNICODE, program).open();
     addMask();
@@ -143,8 +144,8 @@ class MaskNotesTest {
 
   @Test
   void the_usual_book_needs_no_naming_in_a_command() {
-    assertThat(OPTIONS.knowing(file).program(file)).isEqualTo("motebook");
-    assertThat(OPTIONS.program(file)).isEqualTo("motebook");
+    assertThat(OPTIONS.knowing(file).program(file)).isEqualTo(Invocation.USUAL);
+    assertThat(OPTIONS.program(file)).isEqualTo(Invocation.USUAL);
   }
 
   @Test

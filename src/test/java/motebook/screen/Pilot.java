@@ -14,6 +14,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Locale;
 import motebook.journal.Book;
+import motebook.report.Invocation;
 import motebook.screen.draw.Cells;
 import motebook.screen.draw.View;
 import motebook.screen.state.Focus;
@@ -49,15 +50,15 @@ final class Pilot implements AutoCloseable {
   }
 
   Pilot(Path file, Size size, Look look) {
-    this(file, size, look, State.PROGRAM);
+    this(file, size, look, Invocation.USUAL);
   }
 
-  Pilot(Path file, Size size, Look look, String program) {
+  Pilot(Path file, Size size, Look look, Invocation invocation) {
     clock = new HandClock(NOON);
     book = Book.open(file, clock);
     draft = Draft.beside(book.file());
     clerk = new Clerk(book, clock, draft);
-    state = State.opening(size, look, NOON, NOON.toLocalDate(), draft.read()).calledBy(program);
+    state = State.opening(size, look, NOON, NOON.toLocalDate(), draft.read()).calledBy(invocation);
   }
 
   /** Opens the screens; the questions of the first run are left for later. */

@@ -3,8 +3,7 @@ package motebook.screen.state;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import motebook.report.Invocation;
 
 /**
  * All that the screens know; what is drawn follows from it alone.
@@ -27,11 +26,6 @@ public record State(
     Notice notice,
     Optional<Question> question,
     boolean over) {
-  /** How a shell calls the program for the book that it opens anyway. */
-  public static final String PROGRAM = "motebook";
-
-  private static final Pattern COMMAND = Pattern.compile("\\b" + PROGRAM + " (?=[a-z])");
-
   /**
    * The state in which the screens open.
    *
@@ -41,7 +35,7 @@ public record State(
       Size size, Look look, LocalDateTime now, LocalDate day, String draft) {
     Line line = Line.of(draft);
     return new State(
-        new Surface(size, look, now, PROGRAM),
+        new Surface(size, look, now, Invocation.USUAL),
         Where.OPENING,
         Pages.of(day),
         line,
@@ -52,18 +46,18 @@ public record State(
   }
 
   /** The same, for a book that a shell is told of otherwise. */
-  public State calledBy(String program) {
-    return with(new Surface(size(), look(), now(), program));
+  public State calledBy(Invocation invocation) {
+    return with(new Surface(size(), look(), now(), invocation));
   }
 
   /** A text whose commands are given whole, as they work on this book in a shell. */
   public String shell(String text) {
-    return COMMAND.matcher(text).replaceAll(Matcher.quoteReplacement(surface.program() + " "));
+    return surface.invocation().in(text);
   }
 
   /** The same of a sentence, which then tells where a command is typed. */
   public String told(String sentence) {
-    return COMMAND.matcher(sentence).find() ? shell(sentence) + " (in a shell, after q)" : sentence;
+    return Invocation.isIn(sentence) ? shell(sentence) + " (in a shell, after q)" : sentence;
   }
 
   /** Size of the terminal. */
@@ -106,11 +100,11 @@ public record State(
   }
 
   State with(Size other) {
-    return with(new Surface(other, look(), now(), surface.program()));
+    return with(new Surface(other, look(), now(), surface.invocation()));
   }
 
   State at(LocalDateTime other) {
-    return with(new Surface(size(), look(), other, surface.program()));
+    return with(new Surface(size(), look(), other, surface.invocation()));
   }
 
   private State with(Where other) {

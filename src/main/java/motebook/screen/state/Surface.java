@@ -1,6 +1,7 @@
 package motebook.screen.state;
 
 import java.time.LocalDateTime;
+import motebook.report.Invocation;
 
 /**
  * What is drawn on, and when.
@@ -8,6 +9,6 @@ import java.time.LocalDateTime;
  * @param size of the terminal
  * @param look the characters that it can show
  * @param now local time
- * @param program how a shell calls the program for this book, such as {@code motebook}
+ * @param invocation how a shell calls the program for this book
  */
-public record Surface(Size size, Look look, LocalDateTime now, String program) {}
+public record Surface(Size size, Look look, LocalDateTime now, Invocation invocation) {}
