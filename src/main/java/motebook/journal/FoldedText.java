@@ -1,12 +1,16 @@
 package motebook.journal;
 
+import java.sql.Connection;
 import java.sql.SQLException;
 import motebook.model.Text;
 import org.sqlite.Function;
 
 /** The SQL function {@code folded(text)}: a text as names are compared. */
 final class FoldedText extends Function {
-  static final String NAME = "folded";
+  /** Lets the statements of a connection call it. */
+  static void makeKnown(Connection connection) throws SQLException {
+    Function.create(connection, "folded", new FoldedText(), 1, Function.FLAG_DETERMINISTIC);
+  }
 
   @Override
   protected void xFunc() throws SQLException {

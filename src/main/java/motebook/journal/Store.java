@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import motebook.model.Refusal;
 import org.apache.commons.dbutils.QueryRunner;
-import org.sqlite.Function;
 import org.sqlite.ProgressHandler;
 import org.sqlite.SQLiteConnection;
 import org.sqlite.core.DB.ProgressObserver;
@@ -45,8 +44,7 @@ final class Store implements AutoCloseable {
   /** Lets statements call {@link FoldedText}. */
   synchronized void knowFolded() {
     try {
-      Function.create(
-          connection, FoldedText.NAME, new FoldedText(), 1, Function.FLAG_DETERMINISTIC);
+      FoldedText.makeKnown(connection);
     } catch (SQLException e) {
       throw Troubles.of(file, e);
     }

@@ -54,6 +54,7 @@ class QueriesTest {
   void every_statement_fits_the_book() throws SQLException {
     Shop.open(folder).close();
     try (Connection connection = Shop.connect(folder)) {
+      FoldedText.makeKnown(connection);
       connection.createStatement().executeUpdate("ATTACH '" + Shop.file(folder) + "' AS present");
       for (Map.Entry<String, String> query : all().entrySet()) {
         try (PreparedStatement statement = connection.prepareStatement(query.getValue())) {
