@@ -32,7 +32,10 @@ final class LooseClauses {
     inFull(Slot.CONTROL, index, 2, phrases); // "windows open"
     running(index, phrases);
     if (line.token(index).afterComma()) {
-      controlAlone(index, phrases);
+      controlAlone(index, index, phrases);
+    }
+    if (line.is(index, "and")) {
+      controlAlone(index, Fillers.past(line, index + 1), phrases); // "the planer and collector"
     }
     phrases.addAll(broad(index, index));
     int talk = Math.max(Fillers.pastTalk(line, index), Everyday.past(line, index));
@@ -84,15 +87,18 @@ final class LooseClauses {
     }
   }
 
-  /** A control behind a comma without "with", unless its words may also mean something else. */
-  private void controlAlone(int index, List<Phrase> phrases) {
-    for (Vocabulary.Match match : names.of(Slot.CONTROL).at(line, index)) {
+  /**
+   * A control behind a comma or "and" without "with", unless its words may also mean something
+   * else.
+   */
+  private void controlAlone(int from, int nameFrom, List<Phrase> phrases) {
+    for (Vocabulary.Match match : names.of(Slot.CONTROL).at(line, nameFrom)) {
       if (match.unique()
-          && !means(Slot.OPERATION, index, match)
-          && !means(Slot.MATERIAL, index, match)) {
+          && !means(Slot.OPERATION, nameFrom, match)
+          && !means(Slot.MATERIAL, nameFrom, match)) {
         Said said = name(Slot.CONTROL, match);
         int cost = match.cost() + Phrase.FILLER;
-        phrases.add(new Phrase(said, index, index, match.to(), cost, false));
+        phrases.add(new Phrase(said, from, nameFrom, match.to(), cost, false));
       }
     }
   }

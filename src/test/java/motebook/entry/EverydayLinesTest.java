@@ -150,6 +150,8 @@ class EverydayLinesTest {
           sanded on the lathe 15m                     | 15m lathe sanding
           planed oak 10m on the planer                | 10m planer of oak
           30m sanding drawers with my random orbital with vac | 30m orbital sanding with tool vacuum
+          sanded a table top with the random orbit sander and shop vac 40 minutes at 9am | 9:00-9:40 orbital sanding with tool vacuum
+          40m planer of oak and the air cleaner in big garage | 40m planer of oak with air cleaner in big garage
           sanding oak 40m with orbital                | 40m orbital sanding of oak
           40m sanding oak using an orbital sander with shop vac | 40m orbital sanding of oak with tool vacuum
           cut plywood with a jigsaw 10m               | 10m jigsaw of plywood
