@@ -41,11 +41,12 @@ final class ExportCommand implements Callable<Integer> {
               + " --pdf FILE or --html FILE, or what has a date with --calendar FILE. Several may be"
               + " named.");
     }
-    if (whole.asked()) {
-      whole.write(desk);
-    }
+    // A week without work has no sheet; that is told before anything is written.
     if (sheet.asked()) {
       sheet.write(desk);
+    }
+    if (whole.asked()) {
+      whole.write(desk);
     }
     Optional.ofNullable(calendar).ifPresent(this::dates);
     return ExitCode.DONE;

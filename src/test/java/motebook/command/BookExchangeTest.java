@@ -356,4 +356,13 @@ class BookExchangeTest {
                     + at("w.html")))
         .contains("The book is in", "The sheet of the week", "Nothing has a date yet");
   }
+
+  @Test
+  void where_there_is_no_sheet_the_book_does_not_go_out_either() throws IOException {
+    simpleBook();
+    List<String> before = names();
+    assertThat(refused("export --csv %s --html %s --week 2001-01-01".formatted(csv, at("w.html"))))
+        .contains("there is no sheet");
+    assertThat(names()).isEqualTo(before);
+  }
 }
