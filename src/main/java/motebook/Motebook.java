@@ -3,15 +3,12 @@ package motebook;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Optional;
 import motebook.command.Color;
 import motebook.command.Commands;
 import motebook.command.UsualBook;
 import motebook.command.World;
-import motebook.journal.Book;
 import motebook.screen.Options;
 import motebook.screen.Screen;
 
@@ -27,7 +24,7 @@ public final class Motebook {
   /** The world that this process stands in. */
   static World world() {
     return new World(
-        Clock.system(ZoneId.systemDefault()),
+        new LocalClock(),
         System.getenv(),
         System.in,
         new PrintWriter(System.out, false, StandardCharsets.UTF_8),
@@ -37,13 +34,11 @@ public final class Motebook {
   }
 
   private static int openScreen(Path file, Optional<LocalDate> openAt, Color color, boolean plain) {
-    Clock clock = Clock.system(ZoneId.systemDefault());
-    Screen.readAhead();
     Options chosen =
         Options.from(System.getenv(), Options.Colour.valueOf(color.name()))
-            .knowing(UsualBook.of(System.getenv()));
-    try (Book book = Book.open(file, clock)) {
-      return Screen.run(book, clock, chosen.openingAt(openAt).plainly(plain));
-    }
+            .knowing(UsualBook.of(System.getenv()))
+            .openingAt(openAt)
+            .plainly(plain);
+    return Screen.run(file, new LocalClock(), chosen);
   }
 }

@@ -15,7 +15,6 @@ import java.util.Optional;
 import motebook.command.Commands;
 import motebook.command.ScreenDoor;
 import motebook.command.World;
-import motebook.journal.Book;
 import motebook.screen.Options;
 
 /**
@@ -70,9 +69,7 @@ final class Rehearsal {
   }
 
   private void look() throws IOException {
-    try (Book opened = Book.open(book, clock)) {
-      Options options = Options.from(environment, Options.Colour.AUTO);
-      motebook.screen.Rehearsal.of(opened, clock, options.openingAt(Optional.empty()));
-    }
+    Options options = Options.from(environment, Options.Colour.AUTO);
+    motebook.screen.Rehearsal.of(book, clock, options.openingAt(Optional.empty()));
   }
 }

@@ -44,19 +44,20 @@ final class Loop {
     events.add(new Event(null, cause));
   }
 
-  /** Asks for what is shown first; it can be read while the terminal is still being opened. */
-  void start(Worker worker) {
+  /** Asks for what is shown first, and draws what is known before it has been read. */
+  void start(Window window, Worker worker) {
     follow(Update.open(state.get()), worker);
+    take(new Message.Resized(window.size()), worker);
+    draw(window);
   }
 
   /**
-   * Runs in a window until the person leaves.
+   * Runs in a window, once it was started, until the person leaves.
    *
    * @throws InterruptedException if the thread is interrupted
    * @throws Crash if any thread has failed
    */
   void run(Window window, Worker worker) throws InterruptedException {
-    take(new Message.Resized(window.size()), worker);
     long tick = System.nanoTime() + TICK_NS;
     while (!state.get().over()) {
       if (events.isEmpty()) {

@@ -4,10 +4,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import motebook.journal.Book;
 
 /**
  * The screens without anybody before them: the first day is drawn, then the week is asked for and
@@ -25,14 +25,15 @@ public final class Rehearsal {
    *
    * @throws IllegalStateException if that went wrong
    */
-  public static void of(Book book, Clock clock, Options options) throws IOException {
-    Screen.readAhead();
+  public static void of(Path file, Clock clock, Options options) throws IOException {
     startProgram();
-    Parting.words(book);
     Screen.onTerminal(options);
     Frames frames = new Frames();
-    if (Screen.between(new Keys(frames), frames, book, clock, options) != 0) {
-      throw new IllegalStateException("The screens did not come to their end.");
+    try (ComingBook book = ComingBook.opening(file, clock)) {
+      Parting.words(book.get());
+      if (Screen.between(new Keys(frames), frames, book, clock, options) != 0) {
+        throw new IllegalStateException("The screens did not come to their end.");
+      }
     }
   }
 

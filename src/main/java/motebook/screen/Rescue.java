@@ -1,6 +1,8 @@
 package motebook.screen;
 
 import java.io.IOException;
+import java.util.Optional;
+import java.util.function.Supplier;
 import motebook.screen.terminal.Window;
 
 /**
@@ -9,15 +11,19 @@ import motebook.screen.terminal.Window;
  */
 final class Rescue implements AutoCloseable {
   private final Window window;
-  private final Loop loop;
   private final Draft draft;
   private final Thread hook = new Thread(this::stopped, "rescue");
+  private volatile Optional<Supplier<String>> line = Optional.empty();
 
-  Rescue(Window window, Loop loop, Draft draft) {
+  Rescue(Window window, Draft draft) {
     this.window = window;
-    this.loop = loop;
     this.draft = draft;
     Runtime.getRuntime().addShutdownHook(hook);
+  }
+
+  /** From now on there is a line to be kept; before, the one of the last time is left alone. */
+  void keep(Supplier<String> typed) {
+    line = Optional.of(typed);
   }
 
   private void stopped() {
@@ -30,10 +36,13 @@ final class Rescue implements AutoCloseable {
 
   /** Keeps the line; whether there was one and it is kept now. */
   boolean keptLine() {
-    String line = loop.state().line().text();
+    return line.map(Supplier::get).map(this::isKept).orElse(false);
+  }
+
+  private boolean isKept(String typed) {
     try {
-      draft.keep(line);
-      return !line.isBlank();
+      draft.keep(typed);
+      return !typed.isBlank();
     } catch (IOException unwritable) {
       return false;
     }

@@ -7,11 +7,14 @@ import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.function.Supplier;
 import motebook.journal.Book;
+import motebook.journal.BookTrouble;
 import motebook.reference.Finishes;
 import motebook.reference.Masks;
 import motebook.reference.Reference;
@@ -28,26 +31,27 @@ public final class Screen {
 
   /**
    * Shows the screens on a book until the person leaves; the terminal is then as it was before,
-   * whatever happened.
+   * whatever happened. The first frame stands there before the book is open.
    *
+   * @param file the book's file
    * @return 0 after leaving, 1 if it could not go on; why was then told on standard error
+   * @throws motebook.journal.BookTrouble if the file cannot be used as a book
    */
-  public static int run(Book book, Clock clock, Options options) {
-    if (options.plain()) {
-      return plainly(book, clock, options);
-    }
-    if (!options.terminal()) {
+  public static int run(Path file, Clock clock, Options options) {
+    if (!options.plain() && !options.terminal()) {
       System.err.println(
           "The screens need a terminal; motebook --help lists the commands that do not.");
       return 1;
     }
-    try {
-      int code = show(book, clock, options, onTerminal(options));
-      Parting.words(book).ifPresent(System.out::println);
+    try (ComingBook book = ComingBook.opening(file, clock)) {
+      int code =
+          options.plain()
+              ? plainly(book.get(), clock, options)
+              : drawn(book, clock, options, onTerminal(options));
+      if (code == 0) {
+        Parting.words(book.get()).ifPresent(System.out::println);
+      }
       return code;
-    } catch (IOException e) {
-      System.err.println("The terminal cannot be used: " + e.getMessage() + ".");
-      return 1;
     }
   }
 
@@ -57,9 +61,9 @@ public final class Screen {
    * @param keys what is pressed, as a terminal sends it
    * @param frames where the frames are written, as a terminal takes them
    */
-  static int between(InputStream keys, OutputStream frames, Book book, Clock clock, Options options)
-      throws IOException {
-    return show(book, clock, options, () -> Window.between(keys, frames, options.palette()));
+  static int between(
+      InputStream keys, OutputStream frames, ComingBook book, Clock clock, Options options) {
+    return drawn(book, clock, options, () -> Window.between(keys, frames, options.palette()));
   }
 
   /** How a window on the real terminal is opened; nothing is opened yet. */
@@ -73,11 +77,8 @@ public final class Screen {
     Window open() throws IOException;
   }
 
-  /**
-   * Reads the shipped tables on a thread of its own; called before a book is opened, it saves the
-   * time that this takes.
-   */
-  public static void readAhead() {
+  /** Reads on a thread of its own what the first day will ask for while its book is opened. */
+  private static void readTables() {
     Thread ahead = new Thread(Screen::tables, "tables");
     ahead.setDaemon(true);
     ahead.start();
@@ -98,13 +99,12 @@ public final class Screen {
     Clerk clerk = new Clerk(book, clock, draft);
     try {
       new Plain(
-              opening(book, clock, options, draft),
+              opening(book.file(), clock, options, draft),
               clerk::perform,
               () -> now(clock),
               new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)),
               new PrintWriter(System.out, true, StandardCharsets.UTF_8))
           .run();
-      Parting.words(book).ifPresent(System.out::println);
       return 0;
     } catch (IOException e) {
       System.err.println("What is typed cannot be read: " + e.getMessage() + ".");
@@ -116,28 +116,33 @@ public final class Screen {
     return LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES);
   }
 
-  private static int show(Book book, Clock clock, Options options, Opening opening)
-      throws IOException {
+  private static int drawn(ComingBook book, Clock clock, Options options, Opening opening) {
     Draft draft = Draft.beside(book.file());
-    Loop loop = new Loop(clock, opening(book, clock, options, draft));
-    Clerk clerk = new Clerk(book, clock, draft);
-    try (Worker worker = new Worker(clerk, loop::tell, loop::crash)) {
-      loop.start(worker);
-      try (Window window = opening.open();
-          Rescue rescue = new Rescue(window, loop, draft)) {
+    try (Window window = opening.open();
+        Rescue rescue = new Rescue(window, draft)) {
+      Loop loop = new Loop(clock, opening(book.file(), clock, options, draft));
+      rescue.keep(() -> loop.state().line().text());
+      Supplier<Clerk> clerk = () -> new Clerk(book.get(), clock, draft);
+      try (Worker worker = new Worker(clerk, loop::tell, loop::crash)) {
         return run(loop, window, worker, rescue);
       }
+    } catch (IOException e) {
+      System.err.println("The terminal cannot be used: " + e.getMessage() + ".");
+      return 1;
     }
   }
 
-  private static State opening(Book book, Clock clock, Options options, Draft draft) {
-    LocalDate day = options.day().orElse(now(clock).toLocalDate());
-    return State.opening(Size.USUAL, options.look(), now(clock), day, draft.read())
-        .calledBy(options.program(book.file()));
+  private static State opening(Path book, Clock clock, Options options, Draft draft) {
+    LocalDateTime now = now(clock);
+    LocalDate day = options.day().orElse(now.toLocalDate());
+    return State.opening(Size.USUAL, options.look(), now, day, draft.read())
+        .calledBy(options.program(book));
   }
 
   private static int run(Loop loop, Window window, Worker worker, Rescue rescue) {
     try {
+      loop.start(window, worker);
+      readTables();
       window.listen(loop::tell, loop::crash);
       loop.run(window, worker);
       return 0;
@@ -146,12 +151,18 @@ public final class Screen {
       return 1;
     } catch (RuntimeException | Error crash) {
       return told(crash, window, rescue);
+    } finally {
+      // The terminal is given back before the worker is waited for.
+      rescue.close();
     }
   }
 
   private static int told(Throwable crash, Window window, Rescue rescue) {
     window.close();
     Throwable cause = crash instanceof Loop.Crash ? crash.getCause() : crash;
+    if (cause instanceof BookTrouble trouble) {
+      throw trouble;
+    }
     StackTraceElement[] where = cause.getStackTrace();
     System.err.println(
         "Motebook had to stop because of a fault of its own ("

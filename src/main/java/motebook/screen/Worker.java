@@ -1,6 +1,7 @@
 package motebook.screen;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
@@ -8,6 +9,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import motebook.screen.state.Message;
 import motebook.screen.state.Task;
 
@@ -28,12 +30,18 @@ final class Worker implements AutoCloseable {
   private final ExecutorService thread =
       Executors.newSingleThreadExecutor(work -> new Thread(work, "book"));
   private final Map<Class<?>, AtomicReference<Task>> newest = new ConcurrentHashMap<>();
-  private final Clerk clerk;
+  private final Supplier<Clerk> engaged;
   private final Consumer<Message> listener;
   private final Consumer<Throwable> crash;
+  private Optional<Clerk> clerk = Optional.empty();
 
-  Worker(Clerk clerk, Consumer<Message> listener, Consumer<Throwable> crash) {
-    this.clerk = clerk;
+  /**
+   * A worker.
+   *
+   * @param engaged finds the clerk, on the worker's own thread, when the first task comes
+   */
+  Worker(Supplier<Clerk> engaged, Consumer<Message> listener, Consumer<Throwable> crash) {
+    this.engaged = engaged;
     this.listener = listener;
     this.crash = crash;
   }
@@ -58,11 +66,18 @@ final class Worker implements AutoCloseable {
   private void run(Task task) {
     try {
       if (!overtaken(task)) {
-        clerk.perform(task).ifPresent(listener);
+        clerk().perform(task).ifPresent(listener);
       }
     } catch (RuntimeException | Error e) {
       crash.accept(e);
     }
+  }
+
+  // Only the worker's own thread asks.
+  private Clerk clerk() {
+    Clerk own = clerk.orElseGet(engaged);
+    clerk = Optional.of(own);
+    return own;
   }
 
   /** Waits until everything asked for is done. */

@@ -42,7 +42,7 @@ class LoopTest {
     book = Book.open(folder.resolve("book.db"), clock);
     loop = new Loop(clock, State.opening(Size.USUAL, Look.UNICODE, Pilot.NOON, today, ""));
     Clerk clerk = new Clerk(book, clock, Draft.beside(book.file()));
-    worker = new Worker(clerk, loop::tell, loop::crash);
+    worker = new Worker(() -> clerk, loop::tell, loop::crash);
     window = Window.on(terminal, Palette.NONE);
   }
 
@@ -55,7 +55,7 @@ class LoopTest {
 
   @Test
   void it_runs_at_the_size_of_the_window_until_the_person_leaves() throws InterruptedException {
-    loop.start(worker);
+    loop.start(window, worker);
     loop.tell(new Message.Pressed(Key.control('c')));
     loop.run(window, worker);
     assertThat(loop.state().size()).isEqualTo(new Size(100, 30));
@@ -65,7 +65,7 @@ class LoopTest {
   @Test
   @Timeout(60)
   void what_is_asked_for_before_the_window_is_open_is_shown_in_it() throws Exception {
-    loop.start(worker);
+    loop.start(window, worker);
     Thread screens = new Thread(this::run);
     screens.start();
     while (!Pilot.shown(terminal).contains("your name")) {
