@@ -9,6 +9,14 @@ import java.time.ZoneId;
  * before: its rules cost more to read than most of a start.
  */
 final class LocalClock extends Clock {
+  /** Looks the zone up on a thread of its own, for those who will soon ask. */
+  LocalClock lookingAhead() {
+    Thread ahead = new Thread(this::getZone, "zone");
+    ahead.setDaemon(true);
+    ahead.start();
+    return this;
+  }
+
   @Override
   public ZoneId getZone() {
     return ZoneId.systemDefault();

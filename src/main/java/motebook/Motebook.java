@@ -34,11 +34,12 @@ public final class Motebook {
   }
 
   private static int openScreen(Path file, Optional<LocalDate> openAt, Color color, boolean plain) {
+    LocalClock clock = new LocalClock().lookingAhead();
     Options chosen =
         Options.from(System.getenv(), Options.Colour.valueOf(color.name()))
             .knowing(UsualBook.of(System.getenv()))
             .openingAt(openAt)
             .plainly(plain);
-    return Screen.run(file, new LocalClock(), chosen);
+    return Screen.run(file, clock, chosen);
   }
 }

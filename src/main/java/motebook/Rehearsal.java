@@ -9,6 +9,7 @@ import java.io.Writer;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,7 +40,8 @@ final class Rehearsal {
           "gear list",
           "reckon wear --apf 10 --worn 90");
 
-  private final Clock clock = Clock.fixed(DAY.atTime(18, 0).toInstant(UTC), UTC);
+  private final Clock clock =
+      Clock.fixed(DAY.atTime(18, 0).toInstant(UTC), ZoneId.of("Europe/Vienna"));
   private final PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
   private final Path book;
   private final Map<String, String> environment;
@@ -54,6 +56,7 @@ final class Rehearsal {
   public static void main(String[] arguments) throws IOException {
     Rehearsal rehearsal = new Rehearsal(Path.of(arguments[0]));
     Motebook.world();
+    new LocalClock().lookingAhead();
     COMMANDS.forEach(rehearsal::say);
     rehearsal.look();
   }

@@ -38,14 +38,12 @@ public record Kind(
     Doubts doubts,
     OptionalDouble own) {
   // A book of many years has few kinds of work. The tables are not compared but taken as the same.
-  private static final Map<Key, Kind> KNOWN = new ConcurrentHashMap<>();
-
-  private record Key(
-      Reference reference, String operation, Optional<String> material, List<String> controls) {}
+  // A list is compared without the method handles that a record's comparison would spin at a start.
+  private static final Map<List<Object>, Kind> KNOWN = new ConcurrentHashMap<>();
 
   /** The kind that some work is. */
   static Kind of(Work work, Reference reference) {
-    Key key = new Key(reference, work.operation(), work.material(), work.controls());
+    List<Object> key = List.of(reference, work.operation(), work.material(), work.controls());
     Kind known = KNOWN.get(key);
     return known == null ? KNOWN.computeIfAbsent(key, any -> reckoned(work, reference)) : known;
   }

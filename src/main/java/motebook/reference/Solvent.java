@@ -39,6 +39,12 @@ public record Solvent(
     String basis)
     implements Named {
 
+  /** By the key alone: no two rows of the table share it. */
+  @Override
+  public int hashCode() {
+    return key.hashCode();
+  }
+
   /** Whether a weight of it can be told as parts per million. */
   public boolean weighed() {
     return molarMass.isPresent();

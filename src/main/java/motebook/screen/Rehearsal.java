@@ -1,8 +1,10 @@
 package motebook.screen;
 
 import java.io.ByteArrayOutputStream;
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
+import java.lang.ProcessBuilder.Redirect;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -40,7 +42,8 @@ public final class Rehearsal {
   // A real terminal is set by another program, and to start one takes classes too.
   private static void startProgram() throws IOException {
     try {
-      Process program = new ProcessBuilder("true").start();
+      Process program =
+          new ProcessBuilder("true").redirectInput(Redirect.from(new File("/dev/null"))).start();
       program.getInputStream().readAllBytes();
       program.waitFor();
     } catch (InterruptedException e) {

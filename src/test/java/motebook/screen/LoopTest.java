@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.concurrent.CountDownLatch;
 import motebook.journal.Book;
 import motebook.screen.state.Key;
 import motebook.screen.state.Look;
@@ -64,7 +65,7 @@ class LoopTest {
 
   @Test
   @Timeout(60)
-  void what_is_asked_for_before_the_window_is_open_is_shown_in_it() throws Exception {
+  void what_is_asked_for_with_the_first_frame_is_shown_when_it_has_been_read() throws Exception {
     loop.start(window, worker);
     Thread screens = new Thread(this::run);
     screens.start();
@@ -74,6 +75,27 @@ class LoopTest {
     loop.tell(new Message.Pressed(Key.control('c')));
     screens.join();
     assertThat(loop.state().sheet().current()).isPresent();
+  }
+
+  @Test
+  void the_first_frame_stands_there_before_the_book_is_open() {
+    CountDownLatch opened = new CountDownLatch(1);
+    try (Worker waiting = new Worker(() -> after(opened), loop::tell, loop::crash)) {
+      loop.start(window, waiting);
+      assertThat(Pilot.shown(terminal))
+          .contains("Wednesday 4 March 2026, today", "Reading the book", "help")
+          .doesNotContain("your name");
+      opened.countDown();
+    }
+  }
+
+  private Clerk after(CountDownLatch opened) {
+    try {
+      opened.await();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    return new Clerk(book, clock, Draft.beside(book.file()));
   }
 
   private void run() {

@@ -6,12 +6,18 @@ import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor;
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
+import motebook.screen.state.Message;
 import motebook.screen.state.Size;
 import motebook.screen.terminal.Palette;
 import motebook.screen.terminal.Window;
@@ -103,6 +109,22 @@ class WindowTest {
       window.draw(pilot.cells());
       window.close();
       assertThat(Pilot.shown(terminal).strip()).isEmpty();
+    }
+  }
+
+  @Test
+  void a_size_that_changed_after_the_first_frame_is_told_to_whoever_listens_then()
+      throws Exception {
+    DefaultVirtualTerminal terminal = new DefaultVirtualTerminal(new TerminalSize(80, 24));
+    BlockingQueue<Message> told = new LinkedBlockingQueue<>();
+    try (Pilot pilot = new Pilot(folder.resolve("book.db")).open();
+        Window window = Window.on(terminal, Palette.NONE)) {
+      window.draw(pilot.cells());
+      terminal.setTerminalSize(new TerminalSize(120, 40));
+      window.listen(told::add, crash -> {});
+      assertThat(told.poll(30, TimeUnit.SECONDS)).isEqualTo(new Message.Resized(new Size(120, 40)));
+      // The virtual terminal cannot be closed while a key is waited for.
+      terminal.addInput(new KeyStroke(KeyType.EOF));
     }
   }
 }

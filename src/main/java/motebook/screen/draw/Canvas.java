@@ -11,6 +11,8 @@ import motebook.screen.state.Size;
 
 /** Cells while they are drawn; what would lie outside is left out. */
 final class Canvas {
+  private static final char SOFT_HYPHEN = 0xAD;
+
   private final Size size;
   private final Look look;
   private final String[] graphemes;
@@ -79,18 +81,36 @@ final class Canvas {
   }
 
   private static List<String> letters(String text) {
-    if (text.chars().allMatch(c -> c < 128)) {
-      return text.chars().mapToObj(Character::toString).toList();
+    List<String> all = new ArrayList<>(text.length());
+    if (standsAlone(text)) {
+      for (int at = 0; at < text.length(); at++) {
+        all.add(text.substring(at, at + 1));
+      }
+      return all;
     }
     BreakIterator letters = BreakIterator.getCharacterInstance(Locale.ROOT);
     letters.setText(text);
-    List<String> all = new ArrayList<>();
     int from = letters.first();
     for (int to = letters.next(); to != BreakIterator.DONE; to = letters.next()) {
       all.add(text.substring(from, to));
       from = to;
     }
     return all;
+  }
+
+  // What the rules of Unicode for joining letters need not be read for: no mark is among them that
+  // joins another one, and none that stands on it.
+  private static boolean standsAlone(String text) {
+    for (int at = 0; at < text.length(); at++) {
+      char letter = text.charAt(at);
+      boolean latin = letter >= ' ' && letter < 0x300 && letter != SOFT_HYPHEN;
+      boolean punctuation = letter >= 0x2010 && letter <= 0x2027;
+      boolean drawn = letter >= 0x2190 && letter <= 0x28FF;
+      if (!latin && !punctuation && !drawn) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Sets one cell. */

@@ -106,7 +106,11 @@ public final class Width {
 
   /** Cells that a text takes. */
   public static int of(String text) {
-    return text.codePoints().map(Width::of).sum();
+    int cells = 0;
+    for (int at = 0; at < text.length(); at = text.offsetByCodePoints(at, 1)) {
+      cells += of(text.codePointAt(at));
+    }
+    return cells;
   }
 
   private static boolean sits(int codePoint) {

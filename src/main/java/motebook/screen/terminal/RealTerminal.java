@@ -24,8 +24,11 @@ class RealTerminal extends UnixTerminal {
   // line feed.
   private static final String[] KEYS_AS_THEY_COME = {
     "-icanon", "min", "1", "-echo", "intr", "undef", "susp", "undef", "quit", "undef", "-ixon",
-    "-iexten", "icrnl"
+    "-iexten", "icrnl", "size"
   };
+
+  // Set while the constructor above this one runs; a value given here would undo that.
+  private TerminalSize asFound;
 
   RealTerminal() throws IOException {
     this(new FileInputStream(FileDescriptor.in), new FileOutputStream(FileDescriptor.out));
@@ -40,11 +43,11 @@ class RealTerminal extends UnixTerminal {
     getInputDecoder().addProfile(PasteBracket.PROFILE);
   }
 
-  // Another program has to be started for each call, so all is set by one.
+  // Another program has to be started for each call, so one sets all and tells the size, too.
   @Override
   protected void saveTerminalSettings() throws IOException {
     super.saveTerminalSettings();
-    runSTTYCommand(KEYS_AS_THEY_COME);
+    asFound = size(runSTTYCommand(KEYS_AS_THEY_COME));
   }
 
   // Set with all the rest, and restored with it.
@@ -85,7 +88,13 @@ class RealTerminal extends UnixTerminal {
   // Lanterna would ask the terminal itself and wait two seconds for an answer that may not come.
   @Override
   protected TerminalSize findTerminalSize() throws IOException {
-    Matcher size = SIZE.matcher(runSTTYCommand("size"));
+    TerminalSize size = asFound == null ? size(runSTTYCommand("size")) : asFound;
+    asFound = null;
+    return size;
+  }
+
+  private static TerminalSize size(String told) {
+    Matcher size = SIZE.matcher(told);
     boolean known = size.find() && !"0".equals(size.group(1)) && !"0".equals(size.group(2));
     return known
         ? new TerminalSize(Integer.parseInt(size.group(2)), Integer.parseInt(size.group(1)))

@@ -67,9 +67,28 @@ public final class Window implements AutoCloseable {
   /** Tells of every key and change of size from now on, from threads of its own. */
   public void listen(Consumer<Message> listener, Consumer<Throwable> crash) {
     terminal.addResizeListener((any, size) -> listener.accept(new Message.Resized(size(size))));
-    Thread keys = new Thread(() -> new Keyboard(terminal).read(listener, crash), "keys");
+    Thread keys = new Thread(() -> heed(listener, crash), "keys");
     keys.setDaemon(true);
     keys.start();
+  }
+
+  // What was drawn before may be of another size by now, and nobody was told.
+  private void heed(Consumer<Message> listener, Consumer<Throwable> crash) {
+    try {
+      Size now = size();
+      if (!isDrawnAt(now)) {
+        listener.accept(new Message.Resized(now));
+      }
+    } catch (UncheckedIOException gone) {
+      // The keyboard tells of it.
+    }
+    new Keyboard(terminal).read(listener, crash);
+  }
+
+  private synchronized boolean isDrawnAt(Size size) {
+    return drawn
+        .filter(last -> last.columns() == size.columns() && last.rows() == size.rows())
+        .isPresent();
   }
 
   /** Draws what has changed since the last time; a closed window stays as it is. */
@@ -91,9 +110,7 @@ public final class Window implements AutoCloseable {
   }
 
   private void begin(Cells cells) throws IOException {
-    boolean sameSize =
-        drawn.filter(d -> d.columns() == cells.columns() && d.rows() == cells.rows()).isPresent();
-    if (!sameSize) {
+    if (!isDrawnAt(new Size(cells.columns(), cells.rows()))) {
       drawn = Optional.empty();
       terminal.resetColorAndSGR();
       terminal.clearScreen();
@@ -119,12 +136,12 @@ public final class Window implements AutoCloseable {
   }
 
   private boolean unchanged(Cells cells, int column, int row) {
-    return drawn
-        .filter(
-            d ->
-                d.grapheme(column, row).equals(cells.grapheme(column, row))
-                    && d.role(column, row) == cells.role(column, row))
-        .isPresent();
+    if (drawn.isEmpty()) {
+      return false;
+    }
+    Cells last = drawn.get();
+    return last.grapheme(column, row).equals(cells.grapheme(column, row))
+        && last.role(column, row) == cells.role(column, row);
   }
 
   // A run ends at another role and behind whatever might not be as wide as it is thought to be.
