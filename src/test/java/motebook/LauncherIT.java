@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The packaged program, started as a person starts it. */
 class LauncherIT {
   private static final Path HOME = Path.of(System.getProperty("motebook.home"));
+  private static final String ARCHIVE = "-XX:SharedArchiveFile=";
 
   @TempDir Path folder;
 
@@ -61,14 +62,20 @@ class LauncherIT {
     assertThat(said.out()).startsWith("motebook ");
   }
 
-  @Test
-  void copied_elsewhere_it_says_no_word_about_its_own_insides() throws Exception {
+  /** A copy of the whole program. */
+  private Path copied() throws IOException {
     Path copy = folder.resolve("a copy");
     try (Stream<Path> all = Files.walk(HOME)) {
       for (Path path : (Iterable<Path>) all::iterator) {
         Files.copy(path, copy.resolve(HOME.relativize(path).toString()));
       }
     }
+    return copy;
+  }
+
+  @Test
+  void copied_elsewhere_it_says_no_word_about_its_own_insides() throws Exception {
+    Path copy = copied();
     Said said =
         run(
             Map.of(),
@@ -108,6 +115,54 @@ class LauncherIT {
     Said said = say();
     assertThat(said.code()).isNotZero();
     assertThat(said.err()).isNotBlank().doesNotContain("\tat ");
+  }
+
+  @Test
+  void from_inside_its_own_folder_a_plain_sh_starts_it_too() throws Exception {
+    Process process =
+        new ProcessBuilder("sh", "motebook", "--version")
+            .directory(HOME.resolve("bin").toFile())
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(process.waitFor()).isZero();
+    assertThat(out).startsWith("motebook ");
+  }
+
+  @Test
+  void the_archive_serves_the_java_that_made_it_where_it_was_made_and_no_other() throws Exception {
+    Path own = Path.of(System.getProperty("java.home"));
+    Path other = folder.resolve("jdk");
+    pretend(Files.createDirectories(other.resolve("bin")).resolve("java"), "printf '%s\\n' \"$@\"");
+    assertThat(started(own, HOME)).anyMatch(word -> word.startsWith(ARCHIVE));
+    assertThat(started(own, copied())).isNotEmpty().noneMatch(word -> word.startsWith(ARCHIVE));
+    assertThat(run(Map.of("JAVA_HOME", other.toString()), HOME.resolve("bin/motebook")).out())
+        .contains("motebook.Motebook")
+        .doesNotContain(ARCHIVE);
+  }
+
+  /** The words that Java was started with, as the system knows them of the running program. */
+  private List<String> started(Path javaHome, Path home) throws IOException, InterruptedException {
+    ProcessBuilder builder =
+        new ProcessBuilder(
+                home.resolve("bin/motebook").toString(),
+                "--plain",
+                "--book",
+                folder.resolve("started.db").toString())
+            .redirectError(ProcessBuilder.Redirect.DISCARD);
+    builder.environment().put("JAVA_HOME", javaHome.toString());
+    Process process = builder.start();
+    assertThat(process.getInputStream().read()).isPositive();
+    List<String> words = List.of(process.info().arguments().orElse(new String[0]));
+    process.getOutputStream().close();
+    process.getInputStream().readAllBytes();
+    assertThat(process.waitFor()).isZero();
+    return words;
+  }
+
+  private static void pretend(Path program, String does) throws IOException {
+    Files.writeString(program, "#!/bin/sh\n" + does + "\n");
+    assertThat(program.toFile().setExecutable(true)).isTrue();
   }
 
   @Test
@@ -172,9 +227,7 @@ class LauncherIT {
 
   @Test
   void without_a_terminal_no_bar_is_asked_for_whatever_the_environment_says() throws Exception {
-    Path java = Files.createDirectories(folder.resolve("jdk/bin")).resolve("java");
-    Files.writeString(java, "#!/bin/sh\nenv\n");
-    assertThat(java.toFile().setExecutable(true)).isTrue();
+    pretend(Files.createDirectories(folder.resolve("jdk/bin")).resolve("java"), "env");
     Map<String, String> environment =
         Map.of(
             "JAVA_HOME", folder.resolve("jdk").toString(),
