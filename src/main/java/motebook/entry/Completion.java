@@ -138,8 +138,10 @@ final class Completion {
 
   private void names(Reading reading, Slot slot, int from) {
     Vocabulary vocabulary = reader.names().of(slot);
+    List<Vocabulary.Entry> whole = saidWhole(vocabulary, from);
     for (Vocabulary.Entry entry : vocabulary.entries()) {
-      if (gone(slot, entry)) {
+      // The other names of what is said whole say nothing more.
+      if (gone(slot, entry) || whole.contains(entry)) {
         continue;
       }
       if (slot != Slot.CONTROL || serves(reading, entry)) {
@@ -148,25 +150,23 @@ final class Completion {
     }
   }
 
-  /** What finishes a name so that it names this entry alone; empty where nothing does. */
   private boolean gone(Slot slot, Vocabulary.Entry entry) {
     return slot == Slot.FINISH
         && !scene.finishes().get().finish(entry.key()).inUseOn(scene.today());
   }
 
+  /** What finishes a name so that it names this entry alone; empty where nothing does. */
   private Optional<String> ending(Vocabulary vocabulary, Vocabulary.Entry entry, int from) {
-    if (saidWhole(vocabulary, entry, from)) {
-      return Optional.empty(); // its other names say nothing more
-    }
     List<String> ends = new ArrayList<>(new NameEndings(line, from).of(entry));
     ends.removeIf(end -> end.isBlank() || !namesOnly(vocabulary, entry, from, typed + end));
     return ends.stream().findFirst();
   }
 
-  private boolean saidWhole(Vocabulary vocabulary, Vocabulary.Entry entry, int from) {
+  private List<Vocabulary.Entry> saidWhole(Vocabulary vocabulary, int from) {
     return vocabulary.at(line, from).stream()
-        .filter(match -> match.exact() && match.to() == line.size())
-        .anyMatch(match -> match.choices().equals(List.of(entry)));
+        .filter(match -> match.exact() && match.to() == line.size() && match.unique())
+        .flatMap(match -> match.choices().stream())
+        .toList();
   }
 
   private static boolean namesOnly(

@@ -3,7 +3,9 @@ package motebook.entry;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import motebook.model.Person;
@@ -37,6 +39,14 @@ public record Scene(
   public Scene {
     people = List.copyOf(people);
     respirators = List.copyOf(respirators);
+    places = askedOnce(places);
+  }
+
+  // A scene is of one moment, and a line asks for the places of its day again and again.
+  private static Function<LocalDate, List<Place>> askedOnce(
+      Function<LocalDate, List<Place>> places) {
+    Map<LocalDate, List<Place>> known = new ConcurrentHashMap<>();
+    return day -> known.computeIfAbsent(day, places);
   }
 
   /** A scene in which the owner has entered no finish. */

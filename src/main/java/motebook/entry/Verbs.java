@@ -3,6 +3,7 @@ package motebook.entry;
 /** Verbs of the shop: what was being done is said as done. */
 final class Verbs {
   private static final String ING = "ing";
+  private static final String VOWELS = "aeiou";
 
   private Verbs() {}
 
@@ -15,8 +16,13 @@ final class Verbs {
     return switch (stem) {
       case "sweep" -> "swept";
       case "blow" -> "blew";
-      default ->
-          stem.matches(".*[^aeiou]y") ? stem.substring(0, stem.length() - 1) + "ied" : stem + "ed";
+      default -> changesItsEnd(stem) ? stem.substring(0, stem.length() - 1) + "ied" : stem + "ed";
     };
+  }
+
+  private static boolean changesItsEnd(String stem) {
+    return stem.endsWith("y")
+        && stem.length() > 1
+        && VOWELS.indexOf(stem.charAt(stem.length() - 2)) < 0;
   }
 }

@@ -45,13 +45,24 @@ final class Vocabulary {
     static Entry of(String key, String label, List<String> names) {
       return new Entry(key, label, names.stream().map(Name::of).toList());
     }
+
+    /** By the key alone: to go through all names takes longer than most readings. */
+    @Override
+    public int hashCode() {
+      return key.hashCode();
+    }
   }
 
-  /** A name and its words. */
-  record Name(String text, List<Token> words) {
+  /**
+   * A name and its words.
+   *
+   * @param done each of its words as it is said of what was done
+   */
+  record Name(String text, List<Token> words, List<String> done) {
     static Name of(String name) {
       String text = Settled.of(name).text();
-      return new Name(text, Token.all(text));
+      List<Token> words = Token.all(text);
+      return new Name(text, words, words.stream().map(it -> Verbs.past(it.word())).toList());
     }
 
     int size() {
@@ -133,7 +144,7 @@ final class Vocabulary {
     String typed = line.token(index).word();
     return (line.isJoint(index) || name.words().get(word).joint())
         ? name.word(word).equals(typed)
-        : name.word(word).startsWith(typed) || Verbs.past(name.word(word)).equals(typed);
+        : name.word(word).startsWith(typed) || name.done().get(word).equals(typed);
   }
 
   private static List<Match> matches(
