@@ -3,9 +3,7 @@ package motebook.entry;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.Stream;
-import motebook.reference.Named;
 
 /** What each slot of the line may name in a scene. */
 final class Vocabularies {
@@ -14,9 +12,10 @@ final class Vocabularies {
 
   Vocabularies(Scene scene) {
     this.scene = scene;
-    bySlot.put(Slot.OPERATION, rows(scene.reference().operations(), Saying::name));
-    bySlot.put(Slot.MATERIAL, rows(scene.reference().materials(), Saying::name));
-    bySlot.put(Slot.CONTROL, rows(scene.reference().controls(), Named::spoken));
+    TradeNames trade = TradeNames.of(scene.reference());
+    bySlot.put(Slot.OPERATION, trade.operations());
+    bySlot.put(Slot.MATERIAL, trade.materials());
+    bySlot.put(Slot.CONTROL, trade.controls());
     bySlot.put(
         Slot.PLACE,
         names(scene.places().apply(scene.today()).stream().map(place -> place.name()).toList()));
@@ -33,15 +32,7 @@ final class Vocabularies {
   }
 
   private Vocabulary finishes() {
-    return rows(scene.finishes().get().all(), Saying::finish);
-  }
-
-  private static <N extends Named> Vocabulary rows(
-      List<N> rows, Function<? super N, String> label) {
-    return new Vocabulary(
-        rows.stream()
-            .map(row -> Vocabulary.Entry.of(row.key(), label.apply(row), row.names()))
-            .toList());
+    return TradeNames.rows(scene.finishes().get().all(), Saying::finish);
   }
 
   private static List<String> people(Scene scene) {

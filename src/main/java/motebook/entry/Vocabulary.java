@@ -2,6 +2,7 @@ package motebook.entry;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -15,10 +16,24 @@ import java.util.TreeMap;
  */
 final class Vocabulary {
   private final List<Entry> entries;
+  private final Map<Character, List<Opening>> openings = new HashMap<>();
 
   Vocabulary(List<Entry> entries) {
     this.entries = List.copyOf(entries);
+    for (Entry entry : this.entries) {
+      for (Name name : entry.names()) {
+        for (int word = 0; word < name.size(); word++) {
+          Opening opening = new Opening(entry, name, word);
+          for (char initial : name.initials(word)) {
+            openings.computeIfAbsent(initial, any -> new ArrayList<>()).add(opening);
+          }
+        }
+      }
+    }
   }
+
+  /** A word of a name, at which words of a line may begin to name its entry. */
+  private record Opening(Entry entry, Name name, int word) {}
 
   List<Entry> entries() {
     return entries;
@@ -72,6 +87,14 @@ final class Vocabulary {
     String word(int index) {
       return words.get(index).word();
     }
+
+    /** The letters with which a word that fits one of its own may begin. */
+    private Set<Character> initials(int index) {
+      Set<Character> initials = new LinkedHashSet<>();
+      initials.add(word(index).charAt(0));
+      initials.add(done.get(index).charAt(0));
+      return initials;
+    }
   }
 
   /**
@@ -97,37 +120,43 @@ final class Vocabulary {
   List<Match> at(Line line, int from) {
     Map<Integer, Set<Entry>> exact = new TreeMap<>();
     Map<Integer, Set<Entry>> begun = new TreeMap<>();
-    for (Entry entry : entries) {
-      for (Name name : entry.names()) {
-        wholeEnd(line, from, name, exact, entry);
-        for (int first = 0; first < name.size(); first++) {
-          begunEnds(line, from, name, first, begun, entry);
-        }
+    for (Opening opening : openings(line, from)) {
+      if (opening.word() == 0) {
+        wholeEnd(line, from, opening, exact);
       }
+      begunEnds(line, from, opening, begun);
     }
     return matches(line, from, exact, begun);
   }
 
+  // To try every word of every name takes the most of the time of a reading.
+  private List<Opening> openings(Line line, int from) {
+    return from < line.size()
+        ? openings.getOrDefault(line.token(from).word().charAt(0), List.of())
+        : List.of();
+  }
+
   private static void wholeEnd(
-      Line line, int from, Name name, Map<Integer, Set<Entry>> exact, Entry entry) {
+      Line line, int from, Opening opening, Map<Integer, Set<Entry>> exact) {
+    Name name = opening.name();
     for (int i = 0; i < name.size(); i++) {
       if (!line.is(from + i, name.word(i))) {
         return;
       }
     }
-    note(exact, from + name.size(), entry);
+    note(exact, from + name.size(), opening.entry());
   }
 
   private static void begunEnds(
-      Line line, int from, Name name, int first, Map<Integer, Set<Entry>> begun, Entry entry) {
+      Line line, int from, Opening opening, Map<Integer, Set<Entry>> begun) {
     if (line.isJoint(from)) {
       return;
     }
     int length = 0;
-    while (fits(line, from + length, name, first + length)) {
+    while (fits(line, from + length, opening.name(), opening.word() + length)) {
       length++;
       if (!line.isJoint(from + length - 1)) {
-        note(begun, from + length, entry);
+        note(begun, from + length, opening.entry());
       }
     }
   }
