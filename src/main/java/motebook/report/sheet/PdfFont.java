@@ -2,8 +2,14 @@ package motebook.report.sheet;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -16,11 +22,19 @@ final class PdfFont {
   private static final String FACE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
   private static final double UNITS = 1000;
 
+  private static final char MISSING = '?';
+
   private final PDFont face;
+
+  /** The letters measured so far; not a number for one that the typeface lacks. */
+  private final Map<Integer, Double> widths = new HashMap<>();
 
   PdfFont(PDDocument document) throws IOException {
     try (InputStream in = PDDocument.class.getResourceAsStream(FACE)) {
-      face = PDType0Font.load(document, in, true);
+      TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(in));
+      // Letters are set as they are measured, one by one: joined ones have widths of their own.
+      letters.setEnableGsub(false);
+      face = PDType0Font.load(document, letters, true);
     }
   }
 
@@ -29,29 +43,42 @@ final class PdfFont {
   }
 
   /** The text with a question mark for every letter that the typeface lacks. */
-  String drawable(String text) throws IOException {
+  String drawable(String text) {
     StringBuilder drawn = new StringBuilder();
-    for (int letter : text.codePoints().toArray()) {
-      drawn.append(has(letter) ? Character.toString(letter) : "?");
-    }
+    text.codePoints().map(each -> has(each) ? each : MISSING).forEach(drawn::appendCodePoint);
     return drawn.toString();
   }
 
-  private boolean has(int letter) throws IOException {
+  private boolean has(int letter) {
+    return !Double.isNaN(units(letter));
+  }
+
+  private double units(int letter) {
+    return widths.computeIfAbsent(letter, this::measured);
+  }
+
+  private double measured(int letter) {
     try {
-      return face.encode(Character.toString(letter)).length > 0;
+      return face.getStringWidth(Character.toString(letter));
     } catch (IllegalArgumentException missing) {
-      return false;
+      return Double.NaN;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 
   /** The width of a text, in points. */
-  double width(String text, double size) throws IOException {
-    return face.getStringWidth(drawable(text)) * size / UNITS;
+  double width(String text, double size) {
+    double units = 0;
+    for (int at = 0; at < text.length(); at = text.offsetByCodePoints(at, 1)) {
+      int letter = text.codePointAt(at);
+      units += units(has(letter) ? letter : MISSING);
+    }
+    return units * size / UNITS;
   }
 
   /** A text in lines that are no wider than a width, broken at spaces, or in a word too long. */
-  List<String> wrap(String text, double size, double width) throws IOException {
+  List<String> wrap(String text, double size, double width) {
     List<String> lines = new ArrayList<>();
     String line = "";
     for (String word : text.split(" ", -1)) {
@@ -69,8 +96,7 @@ final class PdfFont {
     return lines;
   }
 
-  private String broken(String word, double size, double width, List<String> lines)
-      throws IOException {
+  private String broken(String word, double size, double width, List<String> lines) {
     StringBuilder rest = new StringBuilder();
     for (int letter : word.codePoints().toArray()) {
       String longer = rest + Character.toString(letter);
@@ -84,7 +110,7 @@ final class PdfFont {
   }
 
   /** A text that fits a width: shortened with an ellipsis where it must be. */
-  String fitted(String text, double size, double width) throws IOException {
+  String fitted(String text, double size, double width) {
     String kept = text;
     while (!kept.isEmpty() && width(kept + "…", size) > width) {
       if (width(kept, size) <= width && kept.equals(text)) {

@@ -155,8 +155,7 @@ final class PdfPen implements Pen {
   }
 
   /** Lines of a text from a base line on; the base line after them. */
-  double paragraph(Tone tone, double size, double x, double y, double width, String text)
-      throws IOException {
+  double paragraph(Tone tone, double size, double x, double y, double width, String text) {
     double line = y;
     for (String part : font.wrap(text, size, width)) {
       text(tone, size, Anchor.START, x, line, part);

@@ -1,6 +1,5 @@
 package motebook.report.sheet;
 
-import java.io.IOException;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.stream.Stream;
@@ -40,7 +39,7 @@ final class PdfSheet {
   }
 
   /** Draws it; the base line after it. */
-  double draw(LocalDateTime made) throws IOException {
+  double draw(LocalDateTime made) {
     double y = head(made);
     y = plots(y + 2);
     y = air(y + 1);
@@ -48,7 +47,7 @@ final class PdfSheet {
     return cautions(y);
   }
 
-  private double head(LocalDateTime made) throws IOException {
+  private double head(LocalDateTime made) {
     pen.heading(17, 0, 14, SheetWords.title(review.week()));
     pen.text(Pen.Tone.QUIET, TEXT, Pen.Anchor.START, 0, 26, SheetWords.made(review.week(), made));
     pen.path(Pen.Stroke.AXIS, 0, 32, width, 32);
@@ -61,7 +60,7 @@ final class PdfSheet {
     return y;
   }
 
-  private double plots(double y) throws IOException {
+  private double plots(double y) {
     double half = (width - GAP) / 2;
     double left =
         plot(new DaysPlot(review.week().days()), 0, y, half, stretch * PLOTS, SheetCaptions.DAYS);
@@ -70,14 +69,13 @@ final class PdfSheet {
     return Math.max(left, right);
   }
 
-  private double plot(Plot plot, double x, double y, double wide, double high, String caption)
-      throws IOException {
+  private double plot(Plot plot, double x, double y, double wide, double high, String caption) {
     pen.heading(TEXT, x, y + TEXT, plot.title());
     plot.draw(pen.from(x, y + TEXT + 2), wide, high);
     return pen.paragraph(Pen.Tone.QUIET, SMALL - 0.5, x, y + TEXT + high + 8, wide, caption);
   }
 
-  private double air(double y) throws IOException {
+  private double air(double y) {
     if (sheet.worstAir().isEmpty()) {
       return y;
     }
@@ -86,7 +84,7 @@ final class PdfSheet {
     return columns(plot.works().stream().map(NumberedWork::said).toList(), line + 1);
   }
 
-  private double columns(List<String> lines, double y) throws IOException {
+  private double columns(List<String> lines, double y) {
     double wide = (width - (COLUMNS - 1) * GAP / 2) / COLUMNS;
     int rows = (lines.size() + COLUMNS - 1) / COLUMNS;
     for (int i = 0; i < lines.size(); i++) {
@@ -101,7 +99,7 @@ final class PdfSheet {
     return y + rows * PdfPen.leading(SMALL - 0.5);
   }
 
-  private double tables(double y) throws IOException {
+  private double tables(double y) {
     double leftWidth = (width - GAP) * 0.56;
     double rightWidth = width - GAP - leftWidth;
     double left = new PdfTable(pen.from(0, y), leftWidth).draw(SheetTables.days(review.week()), 8);
@@ -113,7 +111,7 @@ final class PdfSheet {
     return Math.max(left, right);
   }
 
-  private double said(double x, double y, double wide, List<String> sentences) throws IOException {
+  private double said(double x, double y, double wide, List<String> sentences) {
     double line = y;
     for (String sentence : sentences) {
       line = pen.paragraph(Pen.Tone.INK, SMALL + 0.5, x, line, wide, sentence) + 1.5;
@@ -134,7 +132,7 @@ final class PdfSheet {
         .toList();
   }
 
-  private double cautions(double y) throws IOException {
+  private double cautions(double y) {
     double line = y + 3;
     for (Caution caution : review.cautions()) {
       line = pen.paragraph(Pen.Tone.INK, SMALL, 0, line, width, "Caution: " + caution.sentence());

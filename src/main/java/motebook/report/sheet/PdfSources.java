@@ -1,6 +1,5 @@
 package motebook.report.sheet;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -27,12 +26,12 @@ final class PdfSources {
   }
 
   /** Whether all fits between two base lines at a size that reads without effort. */
-  boolean readable(List<String> texts, double y, double end) throws IOException {
+  boolean readable(List<String> texts, double y, double end) {
     return lines(texts, READABLE).size() <= most(READABLE, end - first(y));
   }
 
   /** Draws what fits between two base lines; the lines that did not. */
-  List<String> draw(String heading, List<String> texts, double y, double end) throws IOException {
+  List<String> draw(String heading, List<String> texts, double y, double end) {
     double room = end - first(y);
     for (double size : SIZES) {
       List<String> lines = lines(texts, size);
@@ -61,7 +60,7 @@ final class PdfSources {
     return room < 0 ? 0 : COLUMNS * ((int) (room / (LEADING * size)) + 1);
   }
 
-  private List<String> lines(List<String> texts, double size) throws IOException {
+  private List<String> lines(List<String> texts, double size) {
     List<String> lines = new ArrayList<>();
     for (String text : texts) {
       lines.addAll(pen.font().wrap(text, size, column));

@@ -1,6 +1,5 @@
 package motebook.report.sheet;
 
-import java.io.IOException;
 import java.util.List;
 
 /** Draws a table with a heading, column heads and hair lines. */
@@ -18,7 +17,7 @@ final class PdfTable {
   }
 
   /** Draws it from a base line on; the base line after it. */
-  double draw(Grid grid, double y) throws IOException {
+  double draw(Grid grid, double y) {
     pen.heading(SIZE + 0.5, 0, y, grid.title());
     double line = y + ROW + 1;
     row(grid, grid.heads(), HEAD, Pen.Tone.QUIET, line);
@@ -30,8 +29,7 @@ final class PdfTable {
     return line + ROW;
   }
 
-  private void row(Grid grid, List<String> cells, double size, Pen.Tone tone, double y)
-      throws IOException {
+  private void row(Grid grid, List<String> cells, double size, Pen.Tone tone, double y) {
     double left = 0;
     for (int column = 0; column < cells.size(); column++) {
       double wide = grid.width(column) * width;
