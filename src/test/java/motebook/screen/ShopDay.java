@@ -30,7 +30,7 @@ final class ShopDay {
           "15m sweeping at 10:40",
           "30m block sanding of red cedar outdoors at 11:10 by me"
         }) {
-      pilot.type(line).press("Enter");
+      pilot.paste(line).press("Enter");
       pilot.press("Up");
       while (!pilot.state().sheet().person().equals("me")) {
         pilot.press("p");
