@@ -36,6 +36,7 @@ final class Rehearsal {
               + DAY
               + " --mg-m3 0.8 --fraction inhalable",
           "week",
+          "plan 40m orbital sanding of oak at 9:00",
           "due",
           "gear list",
           "reckon wear --apf 10 --worn 90");

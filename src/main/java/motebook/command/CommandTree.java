@@ -14,9 +14,10 @@ final class CommandTree {
 
   private static Map<String, Function<Desk, CommandLine>> commands() {
     Map<String, Function<Desk, CommandLine>> all = new LinkedHashMap<>();
-    all.put("log", CommandTree::log);
+    all.put("log", desk -> spoken(new LogCommand(desk)));
     all.put("day", desk -> new CommandLine(new DayCommand(desk)));
     all.put("week", desk -> new CommandLine(new WeekCommand(desk)));
+    all.put("plan", desk -> spoken(new PlanCommand(desk)));
     all.put("due", desk -> new CommandLine(new DueCommand(desk)));
     all.put("export", desk -> new CommandLine(new ExportCommand(desk)));
     all.put("import", desk -> new CommandLine(new ImportCommand(desk)));
@@ -39,8 +40,8 @@ final class CommandTree {
   }
 
   // A note may hold a word that begins with a hyphen; the line itself tells what it cannot read.
-  private static CommandLine log(Desk desk) {
-    return new CommandLine(new LogCommand(desk))
+  private static CommandLine spoken(Object command) {
+    return new CommandLine(command)
         .setUnmatchedOptionsArePositionalParams(true)
         .setEndOfOptionsDelimiter("\u0000");
   }

@@ -13,6 +13,7 @@ import motebook.model.Gear;
 import motebook.model.OwnFinish;
 import motebook.model.Sample;
 import motebook.model.Session;
+import motebook.model.Work;
 import motebook.reference.Finish;
 import motebook.reference.Finishes;
 import motebook.reference.Reference;
@@ -33,6 +34,11 @@ public final class Ledger {
   /** What a person breathed on a day. */
   public DayReport day(LocalDate date, String person) {
     return Day.report(reckoning(date, person));
+  }
+
+  /** What some work would make of its day; nothing is written. */
+  public PlanReport plan(Work work) {
+    return Plan.report(work, book.sessionsOn(work.date()), shop(work.date()));
   }
 
   /** A person's day, source by source. */

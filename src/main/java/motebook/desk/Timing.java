@@ -60,12 +60,23 @@ public record Timing(
       Stopwatch watch, Work ahead, LocalDateTime now, List<Session> sessions, Shop shop) {
     OptionalInt left = OptionalInt.empty();
     if (ahead.date().equals(now.toLocalDate())) {
-      OptionalInt after = minutesLeft(List.of(ahead), sessions, shop);
-      DayReckoning before = new DayReckoning(ahead.date(), ahead.person(), sessions, shop);
-      boolean over = HeldLimit.of(before).map(held -> held.ratio() >= 1).orElse(false);
-      left = after.isEmpty() ? after : OptionalInt.of(over ? 0 : after.getAsInt() + 1);
+      left = minutesToLimit(ahead, sessions, shop);
     }
     return new Timing(watch, List.of(), 0, left, OptionalInt.empty());
+  }
+
+  /**
+   * Minutes of some work, from its start, after which the headline figure outside reaches the
+   * limit; 0 where the day is over it without.
+   *
+   * @param sessions everybody's sessions of the day, this work not among them
+   * @return empty where it does not reach it on that day, or no limit applies
+   */
+  static OptionalInt minutesToLimit(Work ahead, List<Session> sessions, Shop shop) {
+    OptionalInt after = minutesLeft(List.of(lasting(ahead, 1)), sessions, shop);
+    DayReckoning before = new DayReckoning(ahead.date(), ahead.person(), sessions, shop);
+    boolean over = HeldLimit.of(before).map(held -> held.ratio() >= 1).orElse(false);
+    return after.isEmpty() ? after : OptionalInt.of(over ? 0 : after.getAsInt() + 1);
   }
 
   /** The sessions of a day with work that is not logged yet; it has no number. */

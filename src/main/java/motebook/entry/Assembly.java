@@ -70,7 +70,7 @@ final class Assembly {
         .or(() -> start.map(Said.Start::time))
         .map(time -> day.orElseGet(this::assumedDay).atTime(time))
         .map(this::yesterdayIfPastMidnight)
-        .orElseGet(() -> justEnded(day));
+        .orElseGet(() -> byNow(day));
   }
 
   private LocalDate assumedDay() {
@@ -80,17 +80,19 @@ final class Assembly {
   /** Work that ran past midnight and is over began yesterday, unless a date was said. */
   private LocalDateTime yesterdayIfPastMidnight(LocalDateTime begin) {
     boolean past = begin.getHour() * 60 + begin.getMinute() + stretch.minutes() > DAY;
-    return past && !reading.has(Slot.DAY) ? begin.minusDays(1) : begin;
+    return past && !scene.ahead() && !reading.has(Slot.DAY) ? begin.minusDays(1) : begin;
   }
 
-  private LocalDateTime justEnded(Optional<LocalDate> day) {
+  /** Without a time, work has just ended; what is planned begins. */
+  private LocalDateTime byNow(Optional<LocalDate> day) {
     if (day.isPresent()) {
       throw pointing(
           "For a date the start must be said too: add it such as at 9:15, or begin the line with"
               + " 9:00-9:30.",
           Slot.DAY);
     }
-    return scene.now().truncatedTo(ChronoUnit.MINUTES).minusMinutes(stretch.minutes());
+    LocalDateTime now = scene.now().truncatedTo(ChronoUnit.MINUTES);
+    return scene.ahead() ? now : now.minusMinutes(stretch.minutes());
   }
 
   private Work kept(LocalDateTime begin, int minutes) {

@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
  *   , CONTROL      where no operation and no material is meant
  *   in PLACE | outdoors
  *   by PERSON
- *   on DATE | today | yesterday
+ *   on DATE | today | yesterday | tomorrow, where it is planned
  *   at TIME
  *   wearing RESPIRATOR { checked | PERCENT% }
  *   using AMOUNT [of] FINISH   { and AMOUNT [of] FINISH | , AMOUNT [of] FINISH }
@@ -97,7 +97,7 @@ final class Clauses {
         wholeOperation(index, phrases);
         wholeMaterial(index, phrases);
       }
-      case Days.TODAY, Days.YESTERDAY -> day(index, index, phrases);
+      case Days.TODAY, Days.YESTERDAY, Days.TOMORROW -> day(index, index, phrases);
       default -> {}
     }
   }
@@ -116,7 +116,7 @@ final class Clauses {
   }
 
   private void day(int index, int dateFrom, List<Phrase> phrases) {
-    Days.at(line, dateFrom, scene.today())
+    Days.at(line, dateFrom, scene)
         .ifPresent(it -> phrases.add(plain(new Said.Day(it.date()), index, dateFrom, it.to())));
   }
 

@@ -106,14 +106,15 @@ final class Completion {
       return;
     }
     switch (slot) {
-      case DAY -> words(Days.words(), from);
+      case DAY -> words(Days.words(scene.ahead()), from);
       case START -> words(List.of(usualStart()), from);
       default -> names(reading, slot, from);
     }
   }
 
   private String usualStart() {
-    return Wording.time(scene.now().minusMinutes(reader.stretch().minutes()).toLocalTime());
+    int ago = scene.ahead() ? 0 : reader.stretch().minutes();
+    return Wording.time(scene.now().minusMinutes(ago).toLocalTime());
   }
 
   private void words(List<String> words, int from) {

@@ -16,11 +16,13 @@ import motebook.model.Text;
 
 /**
  * A date as a person writes it: {@code 2026-03-02}, today, yesterday, or a weekday, which is the
- * most recent one, today included.
+ * most recent one, today included; in a line of what is planned also tomorrow, and a weekday is the
+ * next one.
  */
 public final class Days {
   static final String TODAY = "today";
   static final String YESTERDAY = "yesterday";
+  static final String TOMORROW = "tomorrow";
 
   private static final Pattern ISO =
       Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})" + Durations.END);
@@ -49,7 +51,7 @@ public final class Days {
    */
   public static Optional<LocalDate> parse(String text, LocalDate today) {
     Line line = Line.of(text);
-    return at(line, 0, today)
+    return at(line, 0, today, false)
         .filter(found -> found.to() == line.size() && !line.hasNote())
         .map(Found::date)
         .or(() -> ago(Text.folded(text), today))
@@ -103,14 +105,19 @@ public final class Days {
         });
   }
 
-  static Optional<Found> at(Line line, int index, LocalDate today) {
+  /** A date where one stands in a line of the scene. */
+  static Optional<Found> at(Line line, int index, Scene scene) {
+    return at(line, index, scene.today(), scene.ahead());
+  }
+
+  private static Optional<Found> at(Line line, int index, LocalDate today, boolean ahead) {
     if (index >= line.size()) {
       return Optional.empty();
     }
     Matcher iso = line.matcherAt(ISO, index);
     return iso.lookingAt()
         ? date(iso).map(date -> new Found(date, line.wordAfter(iso.end())))
-        : byWord(line.token(index).word(), today).map(date -> new Found(date, index + 1));
+        : byWord(line.token(index).word(), today, ahead).map(date -> new Found(date, index + 1));
   }
 
   private static Optional<LocalDate> date(Matcher iso) {
@@ -125,11 +132,19 @@ public final class Days {
     }
   }
 
-  private static Optional<LocalDate> byWord(String word, LocalDate today) {
+  private static Optional<LocalDate> byWord(String word, LocalDate today, boolean ahead) {
     return switch (word) {
       case TODAY -> Optional.of(today);
       case YESTERDAY -> Optional.of(today.minusDays(1));
-      default -> weekday(word).map(day -> today.with(TemporalAdjusters.previousOrSame(day)));
+      case TOMORROW -> Optional.of(today.plusDays(1)).filter(day -> ahead);
+      default ->
+          weekday(word)
+              .map(
+                  day ->
+                      today.with(
+                          ahead
+                              ? TemporalAdjusters.nextOrSame(day)
+                              : TemporalAdjusters.previousOrSame(day)));
     };
   }
 
@@ -143,10 +158,11 @@ public final class Days {
     return day.name().toLowerCase(Locale.ROOT);
   }
 
-  /** Every word that names a day. */
-  static List<String> words() {
+  /** Every word that names a day, what it is for first. */
+  static List<String> words(boolean ahead) {
     return Stream.concat(
-            Stream.of(YESTERDAY, TODAY), Arrays.stream(DayOfWeek.values()).map(Days::name))
+            Stream.of(ahead ? TOMORROW : YESTERDAY, TODAY),
+            Arrays.stream(DayOfWeek.values()).map(Days::name))
         .toList();
   }
 }

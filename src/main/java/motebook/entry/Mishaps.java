@@ -103,7 +103,7 @@ final class Mishaps {
       }
     }
     if (!here.contains(Slot.DAY)) {
-      Days.at(line, nameFrom, scene.today())
+      Days.at(line, nameFrom, scene)
           .ifPresent(it -> phrases.add(time(Slot.DAY, from, nameFrom, it.to())));
     }
     if (!here.contains(Slot.START)) {

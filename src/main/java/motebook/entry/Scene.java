@@ -15,7 +15,7 @@ import motebook.reference.Finishes;
 import motebook.reference.Reference;
 
 /**
- * What a line is read against. All times are local.
+ * What a line is read against: what was done, or what is planned. All times are local.
  *
  * @param now the time at which the line is said
  * @param person the book's own person, meant where nobody is named
@@ -25,6 +25,8 @@ import motebook.reference.Reference;
  * @param respirators the names of the respirators that the book holds
  * @param reference the shipped tables
  * @param finishes the finishes, the owner's own among them; asked for when a line needs them
+ * @param ahead whether lines say what may come to be done: what has no time begins now, a weekday
+ *     is the next one, and nothing need be over
  */
 public record Scene(
     LocalDateTime now,
@@ -34,7 +36,8 @@ public record Scene(
     Function<LocalDate, List<Place>> places,
     List<String> respirators,
     Reference reference,
-    Supplier<Finishes> finishes) {
+    Supplier<Finishes> finishes,
+    boolean ahead) {
 
   public Scene {
     people = List.copyOf(people);
@@ -49,6 +52,19 @@ public record Scene(
     return day -> known.computeIfAbsent(day, places);
   }
 
+  /** A scene in which lines say what was done. */
+  public Scene(
+      LocalDateTime now,
+      String person,
+      String place,
+      List<Person> people,
+      Function<LocalDate, List<Place>> places,
+      List<String> respirators,
+      Reference reference,
+      Supplier<Finishes> finishes) {
+    this(now, person, place, people, places, respirators, reference, finishes, false);
+  }
+
   /** A scene in which the owner has entered no finish. */
   public Scene(
       LocalDateTime now,
@@ -59,6 +75,11 @@ public record Scene(
       List<String> respirators,
       Reference reference) {
     this(now, person, place, people, places, respirators, reference, Finishes::shipped);
+  }
+
+  /** The same scene for lines that say what may come to be done. */
+  public Scene planned() {
+    return new Scene(now, person, place, people, places, respirators, reference, finishes, true);
   }
 
   LocalDate today() {

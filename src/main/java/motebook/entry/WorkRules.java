@@ -11,8 +11,8 @@ import motebook.model.ShellWord;
 import motebook.model.Work;
 
 /**
- * What a session must hold to, beyond what {@link Work} checks itself: it is over, and all that it
- * names is known to the book and goes together.
+ * What a session must hold to, beyond what {@link Work} checks itself: it is over unless it is only
+ * planned, and all that it names is known to the book and goes together.
  */
 public final class WorkRules {
   private WorkRules() {}
@@ -49,7 +49,7 @@ public final class WorkRules {
 
   static Optional<Breach> future(Work work, Scene scene) {
     LocalDateTime end = work.date().atStartOfDay().plusMinutes(work.endMinute());
-    if (!end.isAfter(scene.now())) {
+    if (scene.ahead() || !end.isAfter(scene.now())) {
       return Optional.empty();
     }
     String message =

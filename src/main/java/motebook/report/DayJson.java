@@ -8,6 +8,7 @@ import motebook.desk.DayReport.OtherSource;
 import motebook.desk.DayReport.SessionLine;
 import motebook.desk.DayReport.Twa;
 import motebook.desk.HeldLimit;
+import motebook.desk.PlanReport;
 import motebook.model.MaskUse;
 import motebook.model.Work;
 import motebook.reference.Caution;
@@ -66,7 +67,7 @@ public final class DayJson {
     Work work = line.source().session().work();
     Map<String, Object> object =
         Json.object(
-            "id", line.source().session().id(),
+            "id", number(line.source().session().id()),
             "start", work.start().toString(),
             "minutes", work.minutes(),
             "operation", work.operation(),
@@ -83,6 +84,11 @@ public final class DayJson {
             "note", work.note());
     line.credit().vapour().ifPresent(v -> object.put("credited_apf_vapour", v.apf()));
     return object;
+  }
+
+  // What is only planned has no number.
+  private static Long number(long id) {
+    return id == PlanReport.NUMBER ? null : (Long) id;
   }
 
   private static Map<String, Object> other(OtherSource other) {

@@ -48,6 +48,15 @@ public final class DayText {
 
   /** The day's dose alone, as it is shown after each logged line. */
   public static List<String> dose(DayReport day, Ink ink) {
+    return dose(day, ink, "logged");
+  }
+
+  /**
+   * The same.
+   *
+   * @param worked what the minutes of the person's sessions are
+   */
+  static List<String> dose(DayReport day, Ink ink, String worked) {
     List<String> lines = new ArrayList<>();
     lines.add("8-h mean  outside " + ink.headline(Wording.estimate(day.outside().estimate())));
     lines.add("          inside  " + Wording.inside(day.inside().estimate(), Wording.masked(day)));
@@ -63,7 +72,8 @@ public final class DayText {
             + Figures.rough(day.respirableOutsideTypical())
             + " mg/m³ respirable (typical); "
             + Figures.duration(day.minutesLogged())
-            + " logged"
+            + " "
+            + worked
             + (day.minutesBetween() > 0
                 ? ", " + day.minutesBetween() + " min between sessions counted in the room"
                 : ""));
@@ -109,10 +119,19 @@ public final class DayText {
   }
 
   private static List<String> refused(SessionLine line, long number) {
+    return refused(line, " in session " + number);
+  }
+
+  /**
+   * The same.
+   *
+   * @param where the session, as part of a sentence; empty where there is no doubt which
+   */
+  static List<String> refused(SessionLine line, String where) {
     List<String> lines = new ArrayList<>();
     line.credit()
         .refused()
-        .ifPresent(why -> lines.add("mask      not credited in session " + number + ": " + why));
+        .ifPresent(why -> lines.add("mask      not credited" + where + ": " + why));
     line.credit().objections().stream()
         .map(DayText::also)
         .filter(also -> lines.stream().noneMatch(said -> said.contains(also)))

@@ -336,6 +336,7 @@ class ContractTest {
             "reckon duct",
             "reckon stats",
             "reckon trend",
+            "plan",
             "sample-shop")) {
       Shell.Said said = shell.say((line + " --help").strip());
       assertThat(said.code()).as(line).isZero();

@@ -1,0 +1,110 @@
+package motebook.desk;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import motebook.desk.PlanReport.Help;
+import motebook.model.Place;
+import motebook.model.Session;
+import motebook.model.Work;
+import motebook.reference.Control;
+
+/** The question "what would this work bring". */
+public final class Plan {
+  private final Work work;
+  private final List<Session> others;
+  private final Shop shop;
+
+  private Plan(Work work, List<Session> others, Shop shop) {
+    this.work = work;
+    this.others = others;
+    this.shop = shop;
+  }
+
+  /**
+   * Reckons the day with the work in it.
+   *
+   * @param sessions everybody's sessions of its day
+   * @param shop the shop as it is on its day
+   */
+  public static PlanReport report(Work work, List<Session> sessions, Shop shop) {
+    List<Session> replaced = sessions.stream().filter(each -> clashes(each, work)).toList();
+    List<Session> others = new ArrayList<>(sessions);
+    others.removeAll(replaced);
+    Plan plan = new Plan(work, others, shop);
+    DayReport day = plan.with(work);
+    return new PlanReport(
+        work,
+        replaced,
+        Day.report(work.date(), work.person(), sessions, shop),
+        day,
+        Timing.minutesToLimit(work, others, shop),
+        plan.helps(day));
+  }
+
+  private static boolean clashes(Session session, Work work) {
+    return session.work().person().equals(work.person()) && session.work().overlaps(work);
+  }
+
+  private DayReport with(Work planned) {
+    return Day.report(planned.date(), planned.person(), sessions(planned), shop);
+  }
+
+  private List<Session> sessions(Work planned) {
+    return Stream.concat(others.stream(), Stream.of(new Session(PlanReport.NUMBER, planned)))
+        .toList();
+  }
+
+  private List<Help> helps(DayReport day) {
+    double worth = BestChange.WORTH_SAYING * day.outside().estimate().central();
+    return Stream.concat(controls(), outdoors())
+        .filter(help -> help.outside().estimate().central() <= worth)
+        .sorted(Comparator.comparingDouble(help -> help.outside().estimate().central()))
+        .toList();
+  }
+
+  private Stream<Help> controls() {
+    return shop.reference().controls().stream()
+        .filter(control -> OneMore.usable(control, work, shop))
+        .map(control -> help(OneMore.with(control, work), Optional.of(control)));
+  }
+
+  private Stream<Help> outdoors() {
+    return shop.place(work.place()).outdoors()
+        ? Stream.empty()
+        : shop.places().values().stream()
+            .filter(Place::outdoors)
+            .sorted(Comparator.comparing(Place::name))
+            .map(place -> help(carriedTo(place), Optional.empty()));
+  }
+
+  /** The work in a place outdoors, without what acts on the air of a room. */
+  private Work carriedTo(Place place) {
+    List<String> controls =
+        work.controls().stream()
+            .filter(key -> shop.reference().control(key).actsOn() == Control.ActsOn.SOURCE)
+            .toList();
+    return new Work(
+        work.person(),
+        place.name(),
+        work.date(),
+        work.start(),
+        work.minutes(),
+        work.operation(),
+        work.material(),
+        controls,
+        work.mask(),
+        work.amounts(),
+        work.note());
+  }
+
+  private Help help(Work other, Optional<Control> control) {
+    return new Help(other, control, DayEstimate.of(reckoned(other)).outside());
+  }
+
+  private DayReckoning reckoned(Work planned) {
+    return new DayReckoning(planned.date(), planned.person(), sessions(planned), shop);
+  }
+}

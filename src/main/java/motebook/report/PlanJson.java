@@ -1,0 +1,57 @@
+package motebook.report;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import motebook.desk.PlanReport;
+import motebook.desk.PlanReport.Help;
+import motebook.desk.Plans;
+import motebook.model.Session;
+import motebook.model.Work;
+import motebook.reference.Control;
+
+/** What some work would bring, as JSON. */
+public final class PlanJson {
+  private PlanJson() {}
+
+  /**
+   * The object that the command answers.
+   *
+   * @param said says a session in full, as a line
+   */
+  public static Map<String, Object> of(Plans plans, Function<Work, String> said) {
+    return Json.object(
+        "plans",
+        IntStream.range(0, plans.all().size())
+            .mapToObj(i -> plan(plans.all().get(i), said))
+            .toList(),
+        "lowest",
+        plans.ranked().stream().findFirst().map(i -> i + 1).orElse(null));
+  }
+
+  private static Map<String, Object> plan(PlanReport plan, Function<Work, String> said) {
+    OptionalInt minutes = plan.minutesToLimit();
+    return Json.object(
+        "line", said.apply(plan.work()),
+        "replaces", plan.replaced().stream().map(Session::id).toList(),
+        "added_typical_mg_m3", plan.addedTypical(),
+        "minutes_to_limit", minutes.isPresent() ? minutes.getAsInt() : null,
+        "twa_before", DayJson.twa(plan.before().outside()),
+        "helps", helps(plan, said),
+        "day", DayJson.of(plan.day()));
+  }
+
+  private static List<Map<String, Object>> helps(PlanReport plan, Function<Work, String> said) {
+    return plan.helps().stream().map(help -> help(help, said)).toList();
+  }
+
+  private static Map<String, Object> help(Help help, Function<Work, String> said) {
+    return Json.object(
+        "line", said.apply(help.work()),
+        "control", help.control().map(Control::key).orElse(null),
+        "place", help.work().place(),
+        "twa_outside", DayJson.twa(help.outside()));
+  }
+}

@@ -1,0 +1,154 @@
+package motebook.report;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import motebook.desk.DayReport.SessionLine;
+import motebook.desk.PlanReport;
+import motebook.desk.PlanReport.Help;
+import motebook.desk.Plans;
+import motebook.model.Session;
+import motebook.reference.Caution;
+
+/** What some work would bring, as text for a terminal. */
+public final class PlanText {
+  private static final int HELPS = 3;
+  private static final String LABEL = "          ";
+
+  private final Plans plans;
+  private final List<String> said;
+  private final Ink ink;
+  private final Set<String> warned = new HashSet<>();
+
+  private PlanText(Plans plans, List<String> said, Ink ink) {
+    this.plans = plans;
+    this.said = said;
+    this.ink = ink;
+  }
+
+  /**
+   * The lines of the command.
+   *
+   * @param said each of the plans as a line that says it in full
+   */
+  public static List<String> of(Plans plans, List<String> said, Ink ink) {
+    return new PlanText(plans, said, ink).lines();
+  }
+
+  private List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < said.size(); i++) {
+      lines.add(ink.headline("%4d  %s".formatted(i + 1, said.get(i))));
+      lines.addAll(plan(plans.all().get(i)));
+    }
+    if (plans.ranked().size() > 1) {
+      lines.add("lowest    " + ranking());
+    }
+    lines.add("None of this is written. " + Wording.ESTIMATES);
+    return lines;
+  }
+
+  private List<String> plan(PlanReport plan) {
+    List<String> lines = new ArrayList<>();
+    plan.replaced().forEach(session -> lines.add("instead   of " + replaced(session)));
+    lines.add("meanwhile " + meanwhile(plan.line()));
+    lines.addAll(DayText.refused(plan.line(), ""));
+    lines.addAll(DayText.dose(plan.day(), ink, "of work"));
+    lines.add("before    " + before(plan));
+    plan.minutesToLimit().ifPresent(minutes -> lines.add("reached   " + reached(minutes)));
+    lines.addAll(helps(plan.helps()));
+    lines.addAll(warnings(plan));
+    return lines;
+  }
+
+  private static String replaced(Session session) {
+    return "session "
+        + session.id()
+        + ", "
+        + Wording.span(session.work())
+        + ", which is in the book at that time";
+  }
+
+  private static String meanwhile(SessionLine line) {
+    return Figures.rough(line.meanOutsideMgPerM3())
+        + " mg/m³ outside the mask"
+        + (line.source().rough() ? " (rough)" : "")
+        + "; "
+        + Figures.percent(line.sharePercent())
+        + " of the day's dose";
+  }
+
+  private static String before(PlanReport plan) {
+    return plan.before().outside().estimate().typical() == 0
+        ? "nothing breathed that day"
+        : "outside " + Wording.estimate(plan.before().outside().estimate()) + added(plan);
+  }
+
+  private static String added(PlanReport plan) {
+    double added = plan.addedTypical();
+    return (added < 0 ? "; this takes off " : "; this adds ")
+        + Figures.rough(Math.abs(added))
+        + " (typical)";
+  }
+
+  private static String reached(int minutes) {
+    return minutes == 0
+        ? "the limit, before it begins"
+        : "the limit after " + Figures.duration(minutes) + " of such work";
+  }
+
+  private static List<String> helps(List<Help> helps) {
+    List<String> lines = new ArrayList<>();
+    for (Help help : helps.subList(0, Math.min(HELPS, helps.size()))) {
+      lines.add((lines.isEmpty() ? "helps     " : LABEL) + help(help));
+    }
+    return lines;
+  }
+
+  /** {@code with vacuum on the tool: about 0.71 mg/m³ outside}. */
+  static String help(Help help) {
+    return help.control()
+            .map(control -> "with " + control.spoken())
+            .orElseGet(() -> "outdoors, in " + help.work().place())
+        + ": about "
+        + Figures.rough(help.outside().estimate().central())
+        + " mg/m³ outside";
+  }
+
+  /** What the plan brings to be known that the day did not, each once. */
+  private List<String> warnings(PlanReport plan) {
+    List<Caution> fresh =
+        plan.day().cautions().stream()
+            .filter(caution -> !plan.before().cautions().contains(caution))
+            .toList();
+    return Stream.concat(
+            plan.day().remarks().stream()
+                .filter(remark -> !plan.before().remarks().contains(remark))
+                .map(remark -> "note      " + remark),
+            fresh.stream().map(caution -> "caution   " + caution.sentence()))
+        .filter(warned::add)
+        .toList();
+  }
+
+  /** {@code 2, about 0.71 mg/m³ outside; then 3, 1.4 times that; 1, 3.6 times that}. */
+  private String ranking() {
+    List<Integer> ranked = plans.ranked();
+    double lowest = central(ranked.get(0));
+    return ranked.get(0)
+        + 1
+        + ", about "
+        + Figures.rough(lowest)
+        + " mg/m³ outside; then "
+        + ranked.stream()
+            .skip(1)
+            .map(i -> (i + 1) + ", " + Figures.rough(central(i) / lowest) + " times that")
+            .collect(Collectors.joining("; "));
+  }
+
+  private double central(int index) {
+    return plans.all().get(index).day().outside().estimate().central();
+  }
+}
