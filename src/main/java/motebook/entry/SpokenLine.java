@@ -27,6 +27,16 @@ public final class SpokenLine {
     return new LineReader(Line.of(line), scene).work();
   }
 
+  /** Why a line cannot be read; empty where it can. */
+  public static Optional<Refusal> refusal(String line, Scene scene) {
+    try {
+      read(line, scene);
+      return Optional.empty();
+    } catch (Refusal refusal) {
+      return Optional.of(refusal);
+    }
+  }
+
   /**
    * Says a session in full: every name, the start and the date.
    *

@@ -3,6 +3,7 @@ package motebook.report;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -38,15 +39,25 @@ public final class PlanText {
     return new PlanText(plans, said, ink).lines();
   }
 
+  /** All that is told of one plan, but for what it says. */
+  public static List<String> told(PlanReport plan, Ink ink) {
+    return new PlanText(new Plans(List.of(plan)), List.of(), ink).plan(plan);
+  }
+
+  /** Which of several plans is the lowest, and how the others compare; empty where none is. */
+  public static Optional<String> ranked(Plans plans) {
+    return plans.ranked().size() > 1
+        ? Optional.of("lowest    " + ranking(plans))
+        : Optional.empty();
+  }
+
   private List<String> lines() {
     List<String> lines = new ArrayList<>();
     for (int i = 0; i < said.size(); i++) {
       lines.add(ink.headline("%4d  %s".formatted(i + 1, said.get(i))));
       lines.addAll(plan(plans.all().get(i)));
     }
-    if (plans.ranked().size() > 1) {
-      lines.add("lowest    " + ranking());
-    }
+    ranked(plans).ifPresent(lines::add);
     lines.add("None of this is written. " + Wording.ESTIMATES);
     return lines;
   }
@@ -134,9 +145,9 @@ public final class PlanText {
   }
 
   /** {@code 2, about 0.71 mg/m³ outside; then 3, 1.4 times that; 1, 3.6 times that}. */
-  private String ranking() {
+  private static String ranking(Plans plans) {
     List<Integer> ranked = plans.ranked();
-    double lowest = central(ranked.get(0));
+    double lowest = central(plans, ranked.get(0));
     return ranked.get(0)
         + 1
         + ", about "
@@ -144,11 +155,11 @@ public final class PlanText {
         + " mg/m³ outside; then "
         + ranked.stream()
             .skip(1)
-            .map(i -> (i + 1) + ", " + Figures.rough(central(i) / lowest) + " times that")
+            .map(i -> (i + 1) + ", " + Figures.rough(central(plans, i) / lowest) + " times that")
             .collect(Collectors.joining("; "));
   }
 
-  private double central(int index) {
+  private static double central(Plans plans, int index) {
     return plans.all().get(index).day().outside().estimate().central();
   }
 }

@@ -24,6 +24,7 @@ final class Clerk {
     Lines lines = new Lines(book, clock);
     Looking looking = new Looking(book, clock, lines);
     Writing writing = new Writing(book, lines);
+    Planning planning = new Planning(lines);
     Watch watch = new Watch(book, clock, lines);
     SessionForm forms = new SessionForm(book, clock, lines);
     Keeping keeping = new Keeping(book, clock, lines);
@@ -49,6 +50,8 @@ final class Clerk {
             on(Task.AddFavourite.class, writing::addFavourite),
             on(Task.RemoveFavourite.class, writing::removeFavourite),
             on(Task.ReadStart.class, watch::read),
+            on(Task.ReadPlan.class, planning::read),
+            on(Task.Plan.class, planning::plan),
             on(Task.Start.class, watch::start),
             on(Task.PauseOrGoOn.class, watch::pauseOrGoOn),
             on(Task.Stop.class, watch::stop),

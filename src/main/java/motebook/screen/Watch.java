@@ -68,7 +68,7 @@ final class Watch {
 
   Message read(Task.ReadStart start) {
     Scene scene = lines.scene(start.person());
-    return new Message.StartRead(said(start.text(), completions(start.text(), scene), scene));
+    return new Message.PromptRead(said(start.text(), completions(start.text(), scene), scene));
   }
 
   private List<String> completions(String text, Scene scene) {

@@ -96,7 +96,7 @@ class ReadmeTest {
       Files.writeString(README, shown.toString());
     }
     assertThat(shown.toString()).isEqualTo(Files.readString(README));
-    assertThat(count).as("the day and the week").isEqualTo(2);
+    assertThat(count).as("the day, the week and the plan").isEqualTo(3);
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Random;
 import motebook.screen.draw.Cells;
 import motebook.screen.draw.Width;
+import motebook.screen.state.Focus;
 import motebook.screen.state.Look;
 import motebook.screen.state.Size;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,6 +36,22 @@ class AnySizeTest {
         pilot.press(story);
         for (int i = 0; i < 200; i++) {
           pilot.resize(1 + random.nextInt(300), 1 + random.nextInt(100));
+          fits(pilot.cells(), pilot.state().size());
+        }
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Focus.class)
+  void every_page_can_be_drawn_at_any_size(Focus focus) {
+    Random random = new Random(11);
+    for (Look look : Look.values()) {
+      Path book = folder.resolve(look + ".db");
+      try (Pilot pilot = new Pilot(book, Size.USUAL, look)) {
+        KeysTest.reach(pilot, focus);
+        for (int i = 0; i < 60; i++) {
+          pilot.resize(1 + random.nextInt(150), 1 + random.nextInt(60));
           fits(pilot.cells(), pilot.state().size());
         }
       }

@@ -138,6 +138,20 @@ class GoldenScreenTest {
                 pilot.press("m", "Right", "Down");
               }),
           new Scene(
+              "plan",
+              pilot -> {
+                ShopDay.log(pilot);
+                pilot.press("b").paste("40m orbital sanding of oak").press("Enter");
+                pilot.press("Enter").paste("40m orbital sanding of oak with tool vacuum");
+                pilot.press("Enter", "Up");
+              }),
+          new Scene(
+              "plan-asked",
+              pilot -> {
+                ShopDay.log(pilot);
+                pilot.press("b").type("40m router t");
+              }),
+          new Scene(
               "evidence",
               pilot -> {
                 ShopWeeks.log(pilot);

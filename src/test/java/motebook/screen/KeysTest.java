@@ -42,7 +42,7 @@ class KeysTest {
   }
 
   // A state in which every key of the focus has something to act on.
-  private static void reach(Pilot pilot, Focus focus) {
+  static void reach(Pilot pilot, Focus focus) {
     ShopDay.log(pilot);
     pilot.press("Up", "Up", "k").type("First").press("Enter", "Other");
     Consumer<Pilot> story =
@@ -64,6 +64,7 @@ class KeysTest {
                 ShopSamples.add(p);
                 p.press("i", "Down");
               };
+          case PLAN -> p -> threePlans(p).press("Up", "Page-Down");
           case QUESTION -> p -> p.press("u");
           case NOTES -> p -> p.press("n", "Down", "Down");
           case HELP -> p -> p.press("?", "Down", "Down");
@@ -76,6 +77,12 @@ class KeysTest {
   private static Pilot threeFavourites(Pilot pilot) {
     pilot.press("k").type("Second").press("Enter");
     return pilot.press("k").type("Third").press("Enter");
+  }
+
+  private static Pilot threePlans(Pilot pilot) {
+    pilot.press("b").paste("2h orbital sanding of mdf at 13:00").press("Enter");
+    pilot.press("Enter").paste("2h block sanding of mdf at 13:00").press("Enter");
+    return pilot.press("Enter").paste("2h table saw of mdf at 13:00").press("Enter");
   }
 
   private static boolean works(State state, Key key) {

@@ -112,6 +112,27 @@ class PlainTest {
   }
 
   @Test
+  void a_plan_is_told_in_lines() throws IOException {
+    String told =
+        told(
+            "esc",
+            "plan",
+            "60m orb sand of oak",
+            "another way",
+            "60m orb sand of oak with tool vac",
+            "close",
+            "quit");
+    assertThat(told)
+        .contains("What may be done?")
+        .contains("meanwhile 25 mg/m³ outside the mask")
+        .contains("lowest    2, about 0.47 mg/m³ outside; then 1, 6.7 times that")
+        .contains("None of this is written.");
+    try (Book book = Book.open(folder.resolve("book.db"), clock)) {
+      assertThat(book.hasSessions()).isFalse();
+    }
+  }
+
+  @Test
   void yes_logs_what_was_read_back_and_no_drops_it() throws IOException {
     String told =
         told("esc", "20m drilling of oak at 8:00", "no", "30m assembly at 9:00", "y", "q");

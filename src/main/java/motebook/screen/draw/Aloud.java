@@ -35,6 +35,7 @@ public final class Aloud {
           EvidenceView.lines(state.pages().evidence().evidence()).stream()
               .map(state::shell)
               .toList();
+      case PLAN -> PlanView.lines(state).stream().map(state::shell).toList();
       case FORM -> state.pages().form().map(Aloud::field).orElse(List.of());
       case PROMPT -> List.of(state.pages().prompt().kind().text());
       case QUESTION ->

@@ -30,6 +30,7 @@ final class Pages {
     PARTS.put(Focus.FAVOURITES, "In the list of favourites");
     PARTS.put(Focus.FOUND, "In a list of what was found");
     PARTS.put(Focus.CARE, "On masks and filters");
+    PARTS.put(Focus.PLAN, "On the page of plans");
     PARTS.put(Focus.EVIDENCE, "On the page of evidence");
     PARTS.put(Focus.QUESTION, "When yes or no is asked");
     PARTS.put(Focus.WORDS, "On the page of words");

@@ -46,6 +46,7 @@ public final class View {
       case FOUND -> new FoundView(canvas, state).draw();
       case EVIDENCE -> new EvidenceView(canvas, state).draw();
       case CARE -> new CareView(canvas, state).draw();
+      case PLAN -> new PlanView(canvas, state).draw();
       case HELP, NOTES, WORDS -> {
         title(canvas, state, day(state));
         Pages.draw(canvas, state, 1, canvas.rows() - 2);

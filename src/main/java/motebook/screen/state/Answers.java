@@ -29,7 +29,8 @@ final class Answers {
           on(Message.FormRead.class, Answers::formRead),
           on(Message.FormRefused.class, (s, m) -> form(s, f -> f.refused(m.fault()))),
           on(Message.FieldRefused.class, (s, m) -> form(s, f -> f.refused(m.key(), m.sentence()))),
-          on(Message.StartRead.class, Answers::startRead),
+          on(Message.PromptRead.class, Answers::promptRead),
+          on(Message.Planned.class, Answers::planned),
           on(Message.PromptRefused.class, Answers::promptRefused),
           on(Message.CareRead.class, (s, m) -> Step.to(s.with(s.pages().care().with(m.page())))),
           on(
@@ -175,7 +176,13 @@ final class Answers {
                 .offering("start", read.starts()));
   }
 
-  private static Step startRead(State state, Message.StartRead read) {
+  private static Step planned(State state, Message.Planned planned) {
+    PlanSheet sheet = state.pages().plan().with(planned.lines(), planned.plans());
+    boolean asked = state.focus() == Focus.PROMPT || state.focus() == Focus.PLAN;
+    return Step.to(asked ? state.with(sheet).with(Focus.PLAN) : state.with(sheet));
+  }
+
+  private static Step promptRead(State state, Message.PromptRead read) {
     Prompt prompt = state.pages().prompt();
     return Step.to(state.with(prompt.with(prompt.line().read(read.reading()))));
   }

@@ -20,6 +20,7 @@ public final class Bindings {
       case FOUND -> FoundKeys.ALL;
       case CARE -> CareKeys.ALL;
       case EVIDENCE -> EvidenceKeys.ALL;
+      case PLAN -> PlanKeys.ALL;
       case NOTES -> PageKeys.ALL;
       case HELP -> PageKeys.HELP;
       case WORDS -> PageKeys.WORDS;

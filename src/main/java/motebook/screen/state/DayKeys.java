@@ -39,6 +39,7 @@ final class DayKeys {
           on('/', "find", "find earlier work", s -> BaseKeys.ask(s, Prompt.Kind.FIND)),
           on('c', "cautions", "set the cautions aside for this day; back", DayKeys::cautions),
           on('m', "masks", "masks and filters, and what is due", CareKeys::open),
+          on('b', "plan", "what work would bring, before it is done", PlanKeys::open),
           on('i', "evidence", "what measurements taught", EvidenceKeys::open),
           on('p', "person", "the next person's day", DayKeys::nextPerson),
           on('r', "room", "the air of the day's next place", DayKeys::nextPlace),

@@ -22,6 +22,8 @@ public enum Focus {
   CARE,
   /** What measurements taught. */
   EVIDENCE,
+  /** What some work would bring. */
+  PLAN,
   /** The cautions and remarks of the day in full. */
   NOTES,
   /** The list of keys. */

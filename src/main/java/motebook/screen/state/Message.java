@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import motebook.desk.Evidence;
+import motebook.desk.Plans;
 import motebook.model.Session;
 import motebook.model.Work;
 import motebook.report.WordPart;
@@ -83,8 +84,15 @@ public sealed interface Message {
   /** A form was not written because of one of its fields. */
   record FieldRefused(String key, String sentence) implements Message {}
 
-  /** What the stopwatch is to be started for was read. */
-  record StartRead(Reading reading) implements Message {}
+  /** What is typed in answer to a short question was read. */
+  record PromptRead(Reading reading) implements Message {}
+
+  /** What some work would bring was reckoned. */
+  record Planned(List<PlanSheet.PlanLine> lines, Plans plans) implements Message {
+    public Planned {
+      lines = List.copyOf(lines);
+    }
+  }
 
   /** What was typed in answer to a short question cannot be done. */
   record PromptRefused(String text, Fault fault) implements Message {}

@@ -23,6 +23,10 @@ public record Prompt(Kind kind, Line line) {
     GO_TO(
         "Which day? Such as: 2026-03-02, 2.3., monday, last tuesday, 3 weeks ago",
         "No day was said."),
+    /** What may come to be done. */
+    PLAN(
+        "What may be done? Such as: 30m router table of oak with collector, tomorrow at 9am",
+        "Nothing was said, so nothing was planned."),
     /** What is looked for. */
     FIND("What was it? Some words, such as: sanding mdf ana", "");
 

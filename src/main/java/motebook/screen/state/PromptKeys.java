@@ -52,9 +52,12 @@ final class PromptKeys {
 
   static Step changed(State state, Line line) {
     State typed = state.with(state.pages().prompt().with(line));
-    return state.pages().prompt().kind() == Prompt.Kind.START
-        ? Step.to(typed, new Task.ReadStart(line.text(), state.sheet().person()))
-        : Step.to(typed);
+    String person = state.sheet().person();
+    return switch (state.pages().prompt().kind()) {
+      case START -> Step.to(typed, new Task.ReadStart(line.text(), person));
+      case PLAN -> Step.to(typed, new Task.ReadPlan(line.text(), person));
+      default -> Step.to(typed);
+    };
   }
 
   private static Step answer(State state) {
@@ -70,6 +73,7 @@ final class PromptKeys {
     String person = state.sheet().person();
     return switch (prompt.kind()) {
       case START -> Step.to(state, new Task.Start(text, person));
+      case PLAN -> Step.to(state, new Task.Plan(state.pages().plan().and(text), person));
       case GO_TO -> Step.to(state, new Task.GoTo(text));
       case FIND -> Step.to(state, new Task.Find(text, Optional.empty()));
       case NAME -> name(state, text);

@@ -154,6 +154,10 @@ public record State(
     return with(pages.with(other));
   }
 
+  State with(PlanSheet other) {
+    return with(pages.with(other));
+  }
+
   State with(CareSheet other) {
     return with(pages.with(other));
   }

@@ -91,6 +91,16 @@ public sealed interface Task {
   /** Read what the stopwatch is to be started for; nothing is written. */
   record ReadStart(String text, String person) implements Task {}
 
+  /** Read what may come to be done; nothing is written. */
+  record ReadPlan(String text, String person) implements Task {}
+
+  /** Reckon what some work would bring, each line for itself; nothing is written. */
+  record Plan(List<String> lines, String person) implements Task {
+    public Plan {
+      lines = List.copyOf(lines);
+    }
+  }
+
   /** Start the stopwatch. */
   record Start(String text, String person) implements Task {}
 

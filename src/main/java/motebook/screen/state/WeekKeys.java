@@ -26,6 +26,7 @@ final class WeekKeys {
           on('?', "help", "these keys", s -> Step.to(BaseKeys.opened(s, Focus.HELP))),
           on('q', "quit", "leave; an unfinished line is kept", BaseKeys::leave),
           on('m', "masks", "masks and filters, and what is due", CareKeys::open),
+          on('b', "plan", "what work would bring, before it is done", PlanKeys::open),
           on('p', "person", "the next person's week", WeekKeys::nextPerson),
           on('t', "this week", "back to this week", s -> to(s, s.week().on(s.today()))),
           on(

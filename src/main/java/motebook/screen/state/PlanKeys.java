@@ -1,0 +1,82 @@
+package motebook.screen.state;
+
+import static motebook.screen.state.Binding.on;
+
+import java.util.List;
+import motebook.screen.state.Notice.Tone;
+
+/** The keys of the page of plans. */
+final class PlanKeys {
+  private static final int SOME = 5;
+
+  static final List<Binding> ALL =
+      List.of(
+          on(
+              Key.Name.ENTER,
+              "Enter",
+              "another way",
+              "say another way, or other work",
+              PlanKeys::ask),
+          on('l', "log it", "put it into the line, to log it", PlanKeys::intoLine),
+          on('d', "drop", "drop the one that is pointed at", PlanKeys::drop),
+          on('?', "help", "these keys", s -> Step.to(BaseKeys.opened(s, Focus.HELP))),
+          on(Key.Name.ESCAPE, "Esc", "close", "back; the plans stay", s -> Step.to(s.home())),
+          on(Key.Name.UP, "↑", "", "the one before", s -> point(s, -1)),
+          on(Key.Name.DOWN, "↓", "", "the one after", s -> point(s, 1)),
+          on(
+              Key.Name.PAGE_DOWN,
+              "PgDn",
+              "",
+              "further down in what it brings",
+              s -> scroll(s, SOME)),
+          on(Key.Name.PAGE_UP, "PgUp", "", "further up", s -> scroll(s, -SOME)),
+          on('b', "", "back", s -> Step.to(s.home())),
+          on(Key.control('c'), "Ctrl-C", "", "quit", BaseKeys::leave));
+
+  private PlanKeys() {}
+
+  /** The plans there are, reckoned anew; without any the question for one. */
+  static Step open(State state) {
+    return state.pages().plan().lines().isEmpty()
+        ? ask(state)
+        : reckoned(state.with(Focus.PLAN), state.pages().plan().typed());
+  }
+
+  private static Step ask(State state) {
+    return BaseKeys.ask(state, Prompt.Kind.PLAN);
+  }
+
+  private static Step reckoned(State state, List<String> lines) {
+    return Step.to(state, new Task.Plan(lines, state.sheet().person()));
+  }
+
+  private static Step intoLine(State state) {
+    return state
+        .pages()
+        .plan()
+        .pointedAt()
+        .map(line -> LineKeys.offered(state.home(), line.again()))
+        .orElseGet(() -> Step.to(state));
+  }
+
+  private static Step drop(State state) {
+    List<String> others = state.pages().plan().others();
+    return others.isEmpty()
+        ? Step.to(
+            state
+                .with(PlanSheet.NOTHING)
+                .home()
+                .saying("No plan is left; b begins another.", Tone.DONE))
+        : reckoned(state, others);
+  }
+
+  private static Step point(State state, int by) {
+    PlanSheet plan = state.pages().plan();
+    return Step.to(state.with(plan.pointing(plan.chosen() + by)));
+  }
+
+  private static Step scroll(State state, int by) {
+    PlanSheet plan = state.pages().plan();
+    return Step.to(state.with(plan.from(plan.top() + by)));
+  }
+}

@@ -1,0 +1,104 @@
+package motebook.screen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import motebook.screen.state.Focus;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What work would bring, asked on the screens. */
+class PlanKeysTest {
+  @TempDir Path folder;
+  private Pilot pilot;
+
+  @BeforeEach
+  void open() {
+    pilot = new Pilot(folder.resolve("book.db")).open();
+  }
+
+  @AfterEach
+  void close() {
+    pilot.close();
+  }
+
+  private Pilot plan(String line) {
+    return pilot.press("b").type(line).press("Enter");
+  }
+
+  @Test
+  void a_plan_is_shown_with_what_would_help_and_writes_nothing() {
+    // 60 min of orbital sanding of oak from clean air are 25 mg/m³ by the definition of its figure.
+    plan("60m orbital sanding of oak");
+    assertThat(pilot.state().focus()).isEqualTo(Focus.PLAN);
+    assertThat(pilot.screen())
+        .contains("1h orbital sanding of oak in shop by me at 12:00 on 2026-03-04")
+        .contains("25 mg/m³ outside the mask")
+        .contains("with tool vacuum: about");
+    assertThat(pilot.book().hasSessions()).isFalse();
+    assertThat(pilot.press("Escape").screen()).contains("Nothing is in this book yet");
+  }
+
+  @Test
+  void several_ways_are_held_against_each_other() {
+    plan("60m orbital sanding of oak");
+    pilot.press("Enter").type("60m orbital sanding of oak with tool vac").press("Enter");
+    assertThat(pilot.screen())
+        .contains("> 2  1h orbital sanding of oak with tool va")
+        .contains("lowest    2, about 0.47 mg/m³ outside; then 1, 6.7 times that");
+    pilot.press("d");
+    assertThat(pilot.screen()).contains("> 1  1h orbital sanding of oak ").doesNotContain("lowest");
+    pilot.press("d");
+    assertThat(pilot.state().focus()).isEqualTo(Focus.DAY);
+    assertThat(pilot.screen()).contains("No plan is left");
+  }
+
+  @Test
+  void plans_stay_and_begin_when_they_are_looked_at() {
+    plan("60m orbital sanding of oak");
+    pilot.press("Escape").pass(30).press("b");
+    assertThat(pilot.state().focus()).isEqualTo(Focus.PLAN);
+    assertThat(pilot.screen()).contains("at 12:30 on 2026-03-04");
+    pilot.press("Escape", "w", "b");
+    assertThat(pilot.state().focus()).isEqualTo(Focus.PLAN);
+    pilot.press("Escape");
+    assertThat(pilot.state().focus()).isEqualTo(Focus.WEEK);
+  }
+
+  @Test
+  void a_line_that_cannot_be_read_stays_with_what_is_wrong() {
+    plan("60m orbitel sanding of oak");
+    assertThat(pilot.state().focus()).isEqualTo(Focus.PROMPT);
+    assertThat(pilot.screen()).contains("orbitel").contains("did you mean orbital sanding?");
+    pilot.press("Escape");
+    assertThat(pilot.state().pages().plan().lines()).isEmpty();
+  }
+
+  @Test
+  void the_line_of_a_plan_completes_with_what_is_to_come() {
+    pilot.press("b").type("40m assembly tom");
+    assertThat(pilot.screen()).doesNotContain("yesterday");
+    pilot.press("Ctrl-U").type("40m assembly tomorrow at 9:00").press("Enter");
+    assertThat(pilot.screen()).contains("at 09:00 on 2026-03-05");
+  }
+
+  @Test
+  void a_plan_goes_into_the_line_to_be_logged() {
+    plan("20m orbital sanding of oak tomorrow at 9:00").press("l");
+    assertThat(pilot.state().focus()).isEqualTo(Focus.LINE);
+    assertThat(pilot.state().line().text()).isEqualTo("20m orbital sanding of oak");
+    pilot.press("Enter");
+    assertThat(pilot.book().sessionsOn(Pilot.NOON.toLocalDate())).hasSize(1);
+  }
+
+  @Test
+  void with_work_logged_at_that_time_it_comes_in_its_place() {
+    pilot.press("Enter").type("60m orbital sanding of oak at 9:00").press("Enter");
+    plan("60m orbital sanding of oak with tool vac at 9:00");
+    assertThat(pilot.screen())
+        .contains("instead   of session 1, 09:00-10:00")
+        .contains("takes off");
+  }
+}
