@@ -26,16 +26,21 @@ final class Rehearsal {
   private static final int DUE = 3;
   private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
 
+  /** A day of the sample shop with masks, finishes and others in the room. */
+  private static final LocalDate WORKED = LocalDate.of(2026, 2, 27);
+
   private static final List<String> COMMANDS =
       List.of(
           "sample-shop",
           "log 40m orbital sanding of oak with tool vacuum at 9:00 on " + DAY + " --json",
           "day " + DAY,
+          "day " + WORKED,
           "day --json",
           "sample add --person Hedda --from 9:05 --to 9:35 --on "
               + DAY
               + " --mg-m3 0.8 --fraction inhalable",
           "week",
+          "week " + WORKED,
           "plan 40m orbital sanding of oak at 9:00",
           "due",
           "gear list",
