@@ -58,10 +58,11 @@ public final class Plan {
   }
 
   private List<Help> helps(DayReport day) {
-    double worth = BestChange.WORTH_SAYING * day.outside().estimate().central();
+    Foremost foremost = Foremost.of(day);
+    double worth = BestChange.WORTH_SAYING * foremost.figure(day);
     return Stream.concat(controls(), outdoors())
-        .filter(help -> help.outside().estimate().central() <= worth)
-        .sorted(Comparator.comparingDouble(help -> help.outside().estimate().central()))
+        .filter(help -> foremost.figure(help.day()) <= worth)
+        .sorted(Comparator.comparingDouble(help -> foremost.figure(help.day())))
         .toList();
   }
 
@@ -101,10 +102,6 @@ public final class Plan {
   }
 
   private Help help(Work other, Optional<Control> control) {
-    return new Help(other, control, DayEstimate.of(reckoned(other)).outside());
-  }
-
-  private DayReckoning reckoned(Work planned) {
-    return new DayReckoning(planned.date(), planned.person(), sessions(planned), shop);
+    return new Help(other, control, with(other));
   }
 }

@@ -19,8 +19,8 @@ import motebook.reference.Control;
  * @param minutesToLimit minutes of such work after which the headline figure outside reaches the
  *     limit, 0 where the day has without it; empty where it does not on that day, or no limit
  *     applies
- * @param helps what would take a tenth or more off the day's headline figure outside, the most
- *     first
+ * @param helps what would take a tenth or more off the day's headline figure outside, of dust or of
+ *     vapour, whichever is {@link #foremost}; the most first
  */
 public record PlanReport(
     Work work,
@@ -43,9 +43,14 @@ public record PlanReport(
    *
    * @param work the work so
    * @param control the control that it would have more; empty where it would be done outdoors
-   * @param outside the day's 8-hour TWA outside the mask then
+   * @param day the day then
    */
-  public record Help(Work work, Optional<Control> control, DayReport.Twa outside) {}
+  public record Help(Work work, Optional<Control> control, DayReport day) {}
+
+  /** What the day comes nearer to its limit by with the work in it. */
+  public Foremost foremost() {
+    return Foremost.of(day);
+  }
 
   /** The work in its day. */
   public SessionLine line() {

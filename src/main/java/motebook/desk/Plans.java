@@ -2,6 +2,7 @@ package motebook.desk;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Several plans, each for itself: what may be done instead of one another. */
@@ -11,17 +12,31 @@ public record Plans(List<PlanReport> all) {
     all = List.copyOf(all);
   }
 
+  /** What they are held against each other by; empty where it is not the same for all. */
+  public Optional<Foremost> foremost() {
+    List<Foremost> each = all.stream().map(PlanReport::foremost).distinct().toList();
+    return each.size() == 1 ? Optional.of(each.get(0)) : Optional.empty();
+  }
+
   /**
-   * Their indices by the day's headline figure outside, the lowest first; empty where they are not
-   * of one day of one person, and cannot be held against each other.
+   * The figure by which one is held against the others: of what is foremost in all, or else how
+   * near its day comes to the limit of what is nearer.
+   */
+  public double figure(int index) {
+    DayReport day = all.get(index).day();
+    return foremost().map(one -> one.figure(day)).orElseGet(() -> Foremost.nearness(day));
+  }
+
+  /**
+   * Their indices by that figure, the lowest first; empty where they are not of one day of one
+   * person, and cannot be held against each other.
    */
   public List<Integer> ranked() {
     return all.stream().map(plan -> plan.day().date() + plan.day().person()).distinct().count() > 1
         ? List.of()
         : IntStream.range(0, all.size())
             .boxed()
-            .sorted(
-                Comparator.comparingDouble(i -> all.get(i).day().outside().estimate().central()))
+            .sorted(Comparator.comparingDouble(this::figure))
             .toList();
   }
 }

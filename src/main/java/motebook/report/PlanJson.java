@@ -52,6 +52,8 @@ public final class PlanJson {
         "line", said.apply(help.work()),
         "control", help.control().map(Control::key).orElse(null),
         "place", help.work().place(),
-        "twa_outside", DayJson.twa(help.outside()));
+        "twa_outside", DayJson.twa(help.day().outside()),
+        "mixture_index_outside_central",
+            help.day().vapour().map(vapour -> vapour.indexOutside().central()).orElse(null));
   }
 }

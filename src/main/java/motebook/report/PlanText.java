@@ -7,7 +7,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import motebook.desk.DayReport;
 import motebook.desk.DayReport.SessionLine;
+import motebook.desk.Foremost;
 import motebook.desk.PlanReport;
 import motebook.desk.PlanReport.Help;
 import motebook.desk.Plans;
@@ -70,7 +72,7 @@ public final class PlanText {
     lines.addAll(DayText.dose(plan.day(), ink, "of work"));
     lines.add("before    " + before(plan));
     plan.minutesToLimit().ifPresent(minutes -> lines.add("reached   " + reached(minutes)));
-    lines.addAll(helps(plan.helps()));
+    lines.addAll(helps(plan));
     lines.addAll(warnings(plan));
     return lines;
   }
@@ -107,26 +109,33 @@ public final class PlanText {
 
   private static String reached(int minutes) {
     return minutes == 0
-        ? "the limit, before it begins"
-        : "the limit after " + Figures.duration(minutes) + " of such work";
+        ? "the limit of dust, before it begins"
+        : "the limit of dust after " + Figures.duration(minutes) + " of such work";
   }
 
-  private static List<String> helps(List<Help> helps) {
+  private static List<String> helps(PlanReport plan) {
     List<String> lines = new ArrayList<>();
-    for (Help help : helps.subList(0, Math.min(HELPS, helps.size()))) {
-      lines.add((lines.isEmpty() ? "helps     " : LABEL) + help(help));
-    }
+    plan.helps().stream()
+        .limit(HELPS)
+        .map(help -> help(help, plan.foremost()))
+        .forEach(help -> lines.add((lines.isEmpty() ? "helps     " : LABEL) + help));
     return lines;
   }
 
   /** {@code with vacuum on the tool: about 0.71 mg/m³ outside}. */
-  static String help(Help help) {
+  private static String help(Help help, Foremost foremost) {
     return help.control()
             .map(control -> "with " + control.spoken())
             .orElseGet(() -> "outdoors, in " + help.work().place())
         + ": about "
-        + Figures.rough(help.outside().estimate().central())
-        + " mg/m³ outside";
+        + figure(help.day(), foremost);
+  }
+
+  private static String figure(DayReport day, Foremost foremost) {
+    return foremost == Foremost.DUST
+        ? Figures.rough(day.outside().estimate().central()) + " mg/m³ outside"
+        : Figures.rough(day.vapour().map(v -> v.indexOutside().central()).orElse(0.0))
+            + " times the limits of vapour outside";
   }
 
   /** What the plan brings to be known that the day did not, each once. */
@@ -147,19 +156,27 @@ public final class PlanText {
   /** {@code 2, about 0.71 mg/m³ outside; then 3, 1.4 times that; 1, 3.6 times that}. */
   private static String ranking(Plans plans) {
     List<Integer> ranked = plans.ranked();
-    double lowest = central(plans, ranked.get(0));
-    return ranked.get(0)
+    int first = ranked.get(0);
+    String lowest =
+        plans
+            .foremost()
+            .map(one -> figure(plans.all().get(first).day(), one))
+            .orElseGet(
+                () ->
+                    Figures.rough(plans.figure(first))
+                        + " times the nearer limit, of dust or of vapour");
+    return first
         + 1
         + ", about "
-        + Figures.rough(lowest)
-        + " mg/m³ outside; then "
+        + lowest
+        + "; then "
         + ranked.stream()
             .skip(1)
-            .map(i -> (i + 1) + ", " + Figures.rough(central(plans, i) / lowest) + " times that")
+            .map(i -> (i + 1) + ", " + times(plans.figure(i), plans.figure(first)))
             .collect(Collectors.joining("; "));
   }
 
-  private static double central(Plans plans, int index) {
-    return plans.all().get(index).day().outside().estimate().central();
+  private static String times(double figure, double lowest) {
+    return lowest == 0 ? Figures.rough(figure) : Figures.rough(figure / lowest) + " times that";
   }
 }

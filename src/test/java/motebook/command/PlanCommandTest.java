@@ -158,7 +158,7 @@ class PlanCommandTest {
     assertThat(central(minutes - 1)).isLessThan(1.0);
     log("2h orbital sanding of oak at 9:00");
     assertThat(number(shell.json(OAK), "plans", 0, "minutes_to_limit")).isZero();
-    assertThat(shell.say(OAK).out()).contains("reached   the limit, before it begins");
+    assertThat(shell.say(OAK).out()).contains("reached   the limit of dust, before it begins");
   }
 
   private double central(int minutes) {
@@ -180,6 +180,29 @@ class PlanCommandTest {
     assertThat(said.err()).startsWith("Line 2: \"orbitel\": did you mean orbital sanding?");
     assertThat(shell.say("plan").code()).isEqualTo(2);
     assertThat(shell.say("plan 20m orbitel sanding").err()).startsWith("\"orbitel\"");
+  }
+
+  @Test
+  void where_vapour_is_nearer_its_limit_helps_are_what_takes_vapour_away() {
+    shell.say("place change shop --cleaner-flow 400cfm --fan-flow 800cfm");
+    String line = "plan 30m finishing with doors open using 250ml lacquer and 50ml thinner";
+    List<?> helps = (List<?>) at(shell.json(line), "plans", 0, "helps");
+    assertThat(helps).extracting(help -> at(help, "control")).contains("window-fan");
+    // A filter holds no vapour.
+    assertThat(helps).extracting(help -> at(help, "control")).doesNotContain("air-cleaner");
+    for (Object help : helps) {
+      Map<String, Object> there = shell.json("plan " + at(help, "line"));
+      assertThat(number(help, "mixture_index_outside_central"))
+          .isEqualTo(number(there, "plans", 0, "day", "vapour", "mixture_index_outside_central"));
+    }
+    assertThat(shell.say(line).out()).contains("times the limits of vapour outside");
+  }
+
+  @Test
+  void dust_and_vapour_are_ranked_by_the_nearer_limit() {
+    String both = "plan \"30m finishing using 250ml lacquer\" \"30m assembly\"";
+    assertThat(shell.json(both).get("lowest")).isEqualTo(2);
+    assertThat(shell.say(both).out()).contains("times the nearer limit, of dust or of vapour");
   }
 
   @Test
