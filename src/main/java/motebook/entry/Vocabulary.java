@@ -91,8 +91,8 @@ final class Vocabulary {
     /** The letters with which a word that fits one of its own may begin. */
     private Set<Character> initials(int index) {
       Set<Character> initials = new LinkedHashSet<>();
-      initials.add(word(index).charAt(0));
-      initials.add(done.get(index).charAt(0));
+      initials.add(initial(word(index)));
+      initials.add(initial(done.get(index)));
       return initials;
     }
   }
@@ -132,8 +132,12 @@ final class Vocabulary {
   // To try every word of every name takes the most of the time of a reading.
   private List<Opening> openings(Line line, int from) {
     return from < line.size()
-        ? openings.getOrDefault(line.token(from).word().charAt(0), List.of())
+        ? openings.getOrDefault(initial(line.token(from).word()), List.of())
         : List.of();
+  }
+
+  private static char initial(String word) {
+    return word.isEmpty() ? ' ' : word.charAt(0);
   }
 
   private static void wholeEnd(
