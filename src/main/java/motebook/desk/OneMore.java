@@ -31,18 +31,7 @@ final class OneMore {
   static Work with(Control control, Work work) {
     List<String> controls = new ArrayList<>(work.controls());
     controls.add(control.key());
-    return new Work(
-        work.person(),
-        work.place(),
-        work.date(),
-        work.start(),
-        work.minutes(),
-        work.operation(),
-        work.material(),
-        controls,
-        work.mask(),
-        work.amounts(),
-        work.note());
+    return work.with(controls);
   }
 
   static Session with(Control control, Session session) {

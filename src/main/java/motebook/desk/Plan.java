@@ -87,18 +87,7 @@ public final class Plan {
         work.controls().stream()
             .filter(key -> shop.reference().control(key).actsOn() == Control.ActsOn.SOURCE)
             .toList();
-    return new Work(
-        work.person(),
-        place.name(),
-        work.date(),
-        work.start(),
-        work.minutes(),
-        work.operation(),
-        work.material(),
-        controls,
-        work.mask(),
-        work.amounts(),
-        work.note());
+    return work.with(controls).in(place.name());
   }
 
   private Help help(Work other, Optional<Control> control) {

@@ -73,7 +73,7 @@ public record Timing(
    * @return empty where it does not reach it on that day, or no limit applies
    */
   static OptionalInt minutesToLimit(Work ahead, List<Session> sessions, Shop shop) {
-    OptionalInt after = minutesLeft(List.of(lasting(ahead, 1)), sessions, shop);
+    OptionalInt after = minutesLeft(List.of(ahead.lasting(1)), sessions, shop);
     DayReckoning before = new DayReckoning(ahead.date(), ahead.person(), sessions, shop);
     boolean over = HeldLimit.of(before).map(held -> held.ratio() >= 1).orElse(false);
     return after.isEmpty() ? after : OptionalInt.of(over ? 0 : after.getAsInt() + 1);
@@ -114,25 +114,10 @@ public record Timing(
   // A day's dose only grows with the time worked, so halving finds the first minute over it.
   private static boolean over(List<Work> works, int extra, List<Session> sessions, Shop shop) {
     List<Work> longer = new ArrayList<>(works.subList(0, works.size() - 1));
-    longer.add(lasting(last(works), last(works).minutes() + extra));
+    longer.add(last(works).lasting(last(works).minutes() + extra));
     LocalDate date = last(works).date();
     DayReckoning day = new DayReckoning(date, last(works).person(), with(sessions, longer), shop);
     return HeldLimit.of(day).map(held -> held.ratio() >= 1).orElse(false);
-  }
-
-  private static Work lasting(Work work, int minutes) {
-    return new Work(
-        work.person(),
-        work.place(),
-        work.date(),
-        work.start(),
-        minutes,
-        work.operation(),
-        work.material(),
-        work.controls(),
-        work.mask(),
-        work.amounts(),
-        work.note());
   }
 
   private static OptionalInt clearAt(List<Work> works, List<Session> sessions, Shop shop) {

@@ -84,6 +84,24 @@ public record Work(
         person, place, date, start, minutes, operation, material, controls, mask, others, note);
   }
 
+  /** The same work with other controls. */
+  public Work with(List<String> others) {
+    return new Work(
+        person, place, date, start, minutes, operation, material, others, mask, amounts, note);
+  }
+
+  /** The same work in another place. */
+  public Work in(String other) {
+    return new Work(
+        person, other, date, start, minutes, operation, material, controls, mask, amounts, note);
+  }
+
+  /** The same work for another time. */
+  public Work lasting(int other) {
+    return new Work(
+        person, place, date, start, other, operation, material, controls, mask, amounts, note);
+  }
+
   /** The same work with another word on the respirator. */
   public Work withMask(MaskUse use) {
     return new Work(
