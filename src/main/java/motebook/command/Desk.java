@@ -17,7 +17,6 @@ import motebook.journal.Changes;
 import motebook.model.Person;
 import motebook.model.Refusal;
 import motebook.model.Text;
-import motebook.reference.Reference;
 import motebook.report.Ink;
 import motebook.report.Invocation;
 import motebook.report.Json;
@@ -125,15 +124,7 @@ final class Desk {
   }
 
   Scene scene(Book book) {
-    return new Scene(
-        LocalDateTime.now(clock()),
-        book.settings().person(),
-        book.settings().place(),
-        book.premises().people(),
-        book.premises()::places,
-        book.rack().respiratorNames(),
-        Reference.shipped(),
-        new Ledger(book)::finishes);
+    return new Ledger(book).scene(LocalDateTime.now(clock()), "");
   }
 
   /** The person's name as the book spells it; the book's own person where none is given. */

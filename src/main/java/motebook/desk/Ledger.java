@@ -1,6 +1,7 @@
 package motebook.desk;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +9,9 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import motebook.entry.Scene;
 import motebook.journal.Book;
+import motebook.journal.Settings;
 import motebook.model.Gear;
 import motebook.model.OwnFinish;
 import motebook.model.Sample;
@@ -34,6 +37,26 @@ public final class Ledger {
   /** What a person breathed on a day. */
   public DayReport day(LocalDate date, String person) {
     return Day.report(reckoning(date, person));
+  }
+
+  /**
+   * What a line is read against.
+   *
+   * @param now the time at which it is said
+   * @param person who is meant where nobody is named; empty for the book's own
+   */
+  public Scene scene(LocalDateTime now, String person) {
+    Settings settings = book.settings();
+    return new Scene(
+        now,
+        person.isEmpty() ? settings.person() : person,
+        settings.place(),
+        book.premises().people(),
+        book.premises()::places,
+        book.rack().respiratorNames(),
+        reference,
+        this::finishes,
+        false);
   }
 
   /** What some work would make of its day; nothing is written. */

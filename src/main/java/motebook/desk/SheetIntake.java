@@ -40,16 +40,7 @@ public record SheetIntake(
    */
   public static SheetIntake of(
       Book book, Scene scene, SheetText sheet, Optional<SheetDateOrder> order, LongConsumer upTo) {
-    Scene cached =
-        new Scene(
-            scene.now(),
-            scene.person(),
-            scene.place(),
-            scene.people(),
-            new PlaceDays(book, scene.now().toLocalDate()),
-            scene.respirators(),
-            scene.reference(),
-            scene.finishes());
+    Scene cached = scene.with(new PlaceDays(book, scene.now().toLocalDate()));
     SessionSheet.Contents contents = SessionSheet.read(sheet, cached, order, upTo);
     return new SheetCheck(book, contents).intake();
   }

@@ -52,20 +52,7 @@ public record Scene(
     return day -> known.computeIfAbsent(day, places);
   }
 
-  /** A scene in which lines say what was done. */
-  public Scene(
-      LocalDateTime now,
-      String person,
-      String place,
-      List<Person> people,
-      Function<LocalDate, List<Place>> places,
-      List<String> respirators,
-      Reference reference,
-      Supplier<Finishes> finishes) {
-    this(now, person, place, people, places, respirators, reference, finishes, false);
-  }
-
-  /** A scene in which the owner has entered no finish. */
+  /** A scene of what was done, in which the owner has entered no finish. */
   public Scene(
       LocalDateTime now,
       String person,
@@ -74,7 +61,17 @@ public record Scene(
       Function<LocalDate, List<Place>> places,
       List<String> respirators,
       Reference reference) {
-    this(now, person, place, people, places, respirators, reference, Finishes::shipped);
+    this(now, person, place, people, places, respirators, reference, Finishes::shipped, false);
+  }
+
+  /** The same scene at another time. */
+  public Scene at(LocalDateTime other) {
+    return new Scene(other, person, place, people, places, respirators, reference, finishes, ahead);
+  }
+
+  /** The same scene whose places are told by something else. */
+  public Scene with(Function<LocalDate, List<Place>> others) {
+    return new Scene(now, person, place, people, others, respirators, reference, finishes, ahead);
   }
 
   /** The same scene for lines that say what may come to be done. */

@@ -92,15 +92,7 @@ final class SheetWork {
 
   // Seen from the day after, whatever is done on a day is over.
   private Scene dayAfter(LocalDate date) {
-    return new Scene(
-        date.plusDays(1).atTime(LocalTime.NOON),
-        scene.person(),
-        scene.place(),
-        scene.people(),
-        scene.places(),
-        scene.respirators(),
-        scene.reference(),
-        scene.finishes());
+    return scene.at(date.plusDays(1).atTime(LocalTime.NOON));
   }
 
   /** The work of a row at its time and with its note. */

@@ -68,15 +68,7 @@ public final class Timed {
 
   // At noon a minute that has just ended lies on the same day.
   private static Scene at(Scene scene, LocalDate date) {
-    return new Scene(
-        date.atTime(LocalTime.NOON),
-        scene.person(),
-        scene.place(),
-        scene.people(),
-        scene.places(),
-        scene.respirators(),
-        scene.reference(),
-        scene.finishes());
+    return scene.at(date.atTime(LocalTime.NOON));
   }
 
   private void add(Stretch stretch, Instant now) {

@@ -14,11 +14,9 @@ import motebook.entry.Habits;
 import motebook.entry.Scene;
 import motebook.entry.SpokenLine;
 import motebook.journal.Book;
-import motebook.journal.Settings;
 import motebook.model.Refusal;
 import motebook.model.Session;
 import motebook.model.Work;
-import motebook.reference.Reference;
 import motebook.screen.state.Fault;
 import motebook.screen.state.Message;
 import motebook.screen.state.Reading;
@@ -49,16 +47,7 @@ final class Lines {
   }
 
   Scene scene(String person) {
-    Settings settings = book.settings();
-    return new Scene(
-        LocalDateTime.now(clock),
-        person.isEmpty() ? settings.person() : person,
-        settings.place(),
-        book.premises().people(),
-        book.premises()::places,
-        book.rack().respiratorNames(),
-        Reference.shipped(),
-        ledger::finishes);
+    return ledger.scene(LocalDateTime.now(clock), person);
   }
 
   /** What somebody usually does; read anew once the book was changed, by whomever. */

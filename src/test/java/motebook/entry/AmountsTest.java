@@ -208,7 +208,8 @@ class AmountsTest {
         usual.places(),
         usual.respirators(),
         usual.reference(),
-        () -> Finishes.shipped().with(List.of(own)));
+        () -> Finishes.shipped().with(List.of(own)),
+        false);
   }
 
   @Property

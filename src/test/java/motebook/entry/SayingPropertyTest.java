@@ -178,7 +178,8 @@ class SayingPropertyTest {
                   date -> all,
                   unique(masks),
                   TABLES,
-                  () -> Finishes.shipped().with(own(cans)));
+                  () -> Finishes.shipped().with(own(cans)),
+                  false);
             });
   }
 
