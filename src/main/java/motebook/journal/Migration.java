@@ -17,7 +17,8 @@ record Migration(int version, String script) {
           "003-gear.sql",
           "004-finishes.sql",
           "005-samples.sql",
-          "006-element-times.sql");
+          "006-element-times.sql",
+          "007-plain-views.sql");
 
   /** The steps this program knows, read when a book needs one. */
   static Migration shipped(int version) {
