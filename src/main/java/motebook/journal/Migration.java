@@ -18,7 +18,8 @@ record Migration(int version, String script) {
           "004-finishes.sql",
           "005-samples.sql",
           "006-element-times.sql",
-          "007-plain-views.sql");
+          "007-plain-views.sql",
+          "008-plain-record.sql");
 
   /** The steps this program knows, read when a book needs one. */
   static Migration shipped(int version) {
