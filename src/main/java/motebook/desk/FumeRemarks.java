@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import motebook.desk.VapourReport.OfSession;
 import motebook.reference.Control;
 import motebook.reference.Solvent;
+import motebook.reference.Solvent.Authority;
 
 /** What a reader must know beside the figures of a day's vapour. */
 final class FumeRemarks {
@@ -24,7 +25,7 @@ final class FumeRemarks {
 
   private static void overShortTerm(OfSession session, List<String> remarks) {
     for (Map.Entry<Solvent, Double> mean : session.meanPpm().entrySet()) {
-      OptionalDouble figure = mean.getKey().limits().nioshShortPpm();
+      OptionalDouble figure = mean.getKey().limits().of(Authority.NIOSH).shortTerm();
       if (figure.isPresent() && mean.getValue() > figure.getAsDouble()) {
         remarks.add(
             String.format(

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import motebook.model.VapourLimits;
 import motebook.reference.Solvent;
+import motebook.reference.Solvent.Authority;
 
 /**
  * A figure that one solvent is held against.
@@ -28,11 +29,11 @@ public record VapourLimit(String body, double ppm) {
   }
 
   private static Optional<VapourLimit> osha(Solvent solvent) {
-    return figure("OSHA PEL", solvent.limits().oshaPpm());
+    return figure("OSHA PEL", solvent.limits().of(Authority.OSHA).eightHour());
   }
 
   private static Optional<VapourLimit> niosh(Solvent solvent) {
-    return figure("NIOSH REL", solvent.limits().nioshPpm());
+    return figure("NIOSH REL", solvent.limits().of(Authority.NIOSH).eightHour());
   }
 
   private static Optional<VapourLimit> figure(String body, OptionalDouble ppm) {

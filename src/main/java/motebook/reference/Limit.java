@@ -17,6 +17,7 @@ import java.util.Set;
  * @param woodClasses the classes of wood it holds for
  * @param validFrom first day, if the edition names one
  * @param validTo last day, if the edition names one
+ * @param judges whether a day is judged by it; one that does not is only shown
  * @param edition edition or date of the source
  * @param evidence whether the figure was read, taken second-hand, or recalled
  * @param source where it is printed
@@ -32,6 +33,7 @@ public record Limit(
     Set<WoodClass> woodClasses,
     Optional<LocalDate> validFrom,
     Optional<LocalDate> validTo,
+    boolean judges,
     String edition,
     String evidence,
     String source) {

@@ -31,7 +31,8 @@ final class MaskTables {
     return Table.read(
         FACTORS,
         source,
-        List.of("scheme", "kind", "facepiece", "also", "element", "seal", "apf", "source"),
+        List.of(
+            "scheme", "kind", "facepiece", "also", "element", "seal", "apf", "fit_rule", "source"),
         row -> factor(row, seen));
   }
 
@@ -45,9 +46,13 @@ final class MaskTables {
             row.text("element"),
             row.oneOf(ProtectionFactor.Seal.class, "seal"),
             row.positive("apf"),
+            row.oneOf(ProtectionFactor.FitRule.class, "fit_rule"),
             row.word("source"));
     if (factor.apf() <= 1) {
       throw row.wrong("apf", "a factor is above 1: " + factor.apf());
+    }
+    if (factor.seal().tight() == (factor.fitRule() == ProtectionFactor.FitRule.NONE)) {
+      throw row.wrong("fit_rule", "one for what seals on the face, none for what does not");
     }
     if (!seen.add(List.of(factor.scheme(), factor.kind(), factor.facepiece(), factor.rating()))) {
       throw row.wrong("facepiece", "the same respirator comes twice");

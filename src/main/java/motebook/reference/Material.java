@@ -11,6 +11,7 @@ import java.util.List;
  * @param woodClass the class that limits see in it
  * @param sandingFactor factor on the emission of the sanding family, with its range
  * @param cuttingFactor factor on the emission of every other operation
+ * @param coveredByLimit whether a wood-dust limit says enough about its dust
  * @param grade how sure the sanding factor is
  * @param cautions keys of the cautions it raises
  * @param basis source
@@ -22,6 +23,7 @@ public record Material(
     WoodClass woodClass,
     Figure sandingFactor,
     double cuttingFactor,
+    boolean coveredByLimit,
     Grade grade,
     List<String> cautions,
     String basis)

@@ -14,6 +14,7 @@ import java.util.List;
  *     continuous work in the default shop from clean air without any control, mg/m³
  * @param gsd geometric standard deviation among workers and days
  * @param grade how sure
+ * @param where where it can be done
  * @param workRate how hard the work makes one breathe
  * @param finishes whether finishes are used at it, so that amounts of them can be said
  * @param basis source
@@ -27,6 +28,7 @@ public record Operation(
     Figure referenceMgPerM3,
     double gsd,
     Grade grade,
+    Where where,
     WorkRate workRate,
     boolean finishes,
     String basis)
@@ -40,6 +42,14 @@ public record Operation(
     CLEANING,
     BENCH,
     PRESENCE
+  }
+
+  /** Where an operation can be done. */
+  public enum Where {
+    /** In a room or outdoors. */
+    ANY,
+    /** In no room: its figure is what it would be there, for the sake of the same sum. */
+    OUTDOORS
   }
 
   /** How hard the work makes one breathe. */

@@ -13,6 +13,7 @@ import java.util.List;
  * @param rating class of the elements that the figure is for; empty where it stands for all
  * @param seal how it meets the face
  * @param apf assigned protection factor, above 1
+ * @param fitRule which fit tests give it
  * @param source where it is printed
  */
 public record ProtectionFactor(
@@ -23,6 +24,7 @@ public record ProtectionFactor(
     String rating,
     Seal seal,
     double apf,
+    FitRule fitRule,
     String source) {
 
   /** How a facepiece meets the face, and so what a fit test asks of it. */
@@ -38,6 +40,20 @@ public record ProtectionFactor(
     public boolean tight() {
       return this != LOOSE;
     }
+  }
+
+  /** Which fit tests give a respirator its factor. */
+  public enum FitRule {
+    /** None is needed. */
+    NONE,
+    /** A quantitative one; a qualitative one for a factor of 10 at most: 29 CFR 1910.134(f)(6). */
+    QUALITATIVE_TO_10,
+    /** Either, in negative-pressure mode, at the full factor: 29 CFR 1910.134(f)(8). */
+    EITHER,
+    /** A quantitative one whose every exercise passes by itself. */
+    EACH_EXERCISE,
+    /** The same, or a qualitative one at the full factor. */
+    EACH_EXERCISE_OR_QUALITATIVE
   }
 
   /** Whether the air comes from elsewhere, so that no element is needed. */

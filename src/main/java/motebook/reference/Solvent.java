@@ -1,6 +1,7 @@
 package motebook.reference;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import motebook.science.Breakthrough;
@@ -16,6 +17,7 @@ import motebook.science.WheelerJonas;
  * @param molarMass g/mol; empty for what has none
  * @param element what protects from it
  * @param boilingC boiling point, °C
+ * @param kPa25 vapour pressure at 25 °C, kPa; empty where it has none
  * @param lightAlcohol whether it is one of the small alcohols that carbon hardly holds
  * @param vapour what the carbon-bed estimate needs
  * @param breakthrough printed breakthrough times
@@ -31,6 +33,7 @@ public record Solvent(
     OptionalDouble molarMass,
     Element element,
     OptionalDouble boilingC,
+    OptionalDouble kPa25,
     boolean lightAlcohol,
     Optional<WheelerJonas.Vapour> vapour,
     Optional<Breakthrough> breakthrough,
@@ -60,24 +63,46 @@ public record Solvent(
     SUPPLIED_AIR_BY_DEFAULT
   }
 
+  /** Whose limits of a vapour are in the table. */
+  public enum Authority {
+    OSHA,
+    NIOSH,
+    EPA,
+    EU,
+    GB
+  }
+
   /**
-   * Limits as printed; empty where there is none.
+   * What one authority allows, as printed, ppm; empty where it has no such limit.
    *
-   * @param lelPercent lower flammable limit, % by volume
-   * @param oshaPpm OSHA, 8 h
-   * @param nioshPpm NIOSH, up to 10 h
-   * @param nioshShortPpm NIOSH, 15 min
+   * @param eightHour mean over 8 h, with NIOSH up to 10 h
+   * @param shortTerm mean over 15 min
+   * @param ceiling at no time, held as a mean over 15 min; never a limit over 8 h
+   */
+  public record Ppm(OptionalDouble eightHour, OptionalDouble shortTerm, OptionalDouble ceiling) {
+    static final Ppm NONE =
+        new Ppm(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+  }
+
+  /**
+   * What a concentration of it is held against.
+   *
+   * @param lelPercent lower flammable limit, % by volume; empty where there is none
+   * @param idlhPpm immediately dangerous to life or health (NIOSH), ppm; empty where there is none
+   * @param occupational by authority; one that names none is left out
+   * @param acuteBasis source of the short-term limits, ceilings and the IDLH; may be empty
    */
   public record Limits(
       OptionalDouble lelPercent,
-      OptionalDouble oshaPpm,
-      OptionalDouble nioshPpm,
-      OptionalDouble nioshShortPpm) {
+      OptionalDouble idlhPpm,
+      Map<Authority, Ppm> occupational,
+      String acuteBasis) {
     static final Limits UNKNOWN =
-        new Limits(
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty());
+        new Limits(OptionalDouble.empty(), OptionalDouble.empty(), Map.of(), "");
+
+    /** What an authority allows. */
+    public Ppm of(Authority authority) {
+      return occupational.getOrDefault(authority, Ppm.NONE);
+    }
   }
 }

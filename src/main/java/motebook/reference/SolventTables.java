@@ -2,10 +2,14 @@ package motebook.reference;
 
 import java.io.Reader;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import motebook.reference.Solvent.Authority;
 import motebook.reference.Solvent.Element;
+import motebook.reference.Solvent.Ppm;
 import motebook.science.Breakthrough;
 import motebook.science.WheelerJonas;
 
@@ -38,6 +42,7 @@ final class SolventTables {
         OptionalDouble.empty(),
         Element.ORGANIC_VAPOUR,
         OptionalDouble.of(row.signed("boiling_c")),
+        OptionalDouble.empty(),
         row.yes("light_alcohol"),
         Optional.empty(),
         times(row),
@@ -79,7 +84,18 @@ final class SolventTables {
             "lel_percent",
             "osha_pel_ppm",
             "niosh_rel_ppm",
+            "osha_stel_ppm",
+            "osha_ceiling_ppm",
             "niosh_st_ppm",
+            "niosh_ceiling_ppm",
+            "epa_8h_ppm",
+            "epa_15min_ppm",
+            "idlh_ppm",
+            "eu_8h_ppm",
+            "eu_15min_ppm",
+            "gb_8h_ppm",
+            "gb_15min_ppm",
+            "acute_evidence",
             "element",
             "light_alcohol",
             "breakthrough",
@@ -104,16 +120,45 @@ final class SolventTables {
         row.text("boiling_c").isEmpty()
             ? OptionalDouble.empty()
             : OptionalDouble.of(row.signed("boiling_c")),
+        row.optional("vapour_kpa_25"),
         row.yes("light_alcohol"),
         element == Element.ORGANIC_VAPOUR ? Optional.of(vapour(row)) : Optional.empty(),
         times(row, printed),
-        new Solvent.Limits(
-            row.optional("lel_percent"),
-            row.optional("osha_pel_ppm"),
-            row.optional("niosh_rel_ppm"),
-            row.optional("niosh_st_ppm")),
+        limits(row),
         row.text("advice"),
         row.word("evidence"));
+  }
+
+  private static Solvent.Limits limits(Row row) {
+    Map<Authority, Ppm> occupational = new EnumMap<>(Authority.class);
+    occupational.put(
+        Authority.OSHA,
+        new Ppm(
+            row.optional("osha_pel_ppm"),
+            row.optional("osha_stel_ppm"),
+            row.optional("osha_ceiling_ppm")));
+    occupational.put(
+        Authority.NIOSH,
+        new Ppm(
+            row.optional("niosh_rel_ppm"),
+            row.optional("niosh_st_ppm"),
+            row.optional("niosh_ceiling_ppm")));
+    occupational.put(Authority.EPA, overEightHoursAndFifteenMinutes(row, "epa"));
+    occupational.put(Authority.EU, overEightHoursAndFifteenMinutes(row, "eu"));
+    occupational.put(Authority.GB, overEightHoursAndFifteenMinutes(row, "gb"));
+    occupational.values().removeIf(Ppm.NONE::equals);
+    return new Solvent.Limits(
+        row.optional("lel_percent"),
+        row.optional("idlh_ppm"),
+        Map.copyOf(occupational),
+        row.text("acute_evidence"));
+  }
+
+  private static Ppm overEightHoursAndFifteenMinutes(Row row, String authority) {
+    return new Ppm(
+        row.optional(authority + "_8h_ppm"),
+        row.optional(authority + "_15min_ppm"),
+        OptionalDouble.empty());
   }
 
   private static WheelerJonas.Vapour vapour(Row row) {

@@ -41,6 +41,7 @@ final class Tables {
             "high_mg_m3",
             "gsd",
             "grade",
+            "where",
             "work_rate",
             "finishes",
             "basis"),
@@ -54,6 +55,7 @@ final class Tables {
                 row.figure("reference_mg_m3", "low_mg_m3", "high_mg_m3"),
                 gsd(row),
                 row.oneOf(Grade.class, "grade"),
+                row.oneOf(Operation.Where.class, "where"),
                 row.oneOf(Operation.WorkRate.class, "work_rate"),
                 row.yes("finishes"),
                 row.word("basis")));
@@ -91,6 +93,7 @@ final class Tables {
             "sanding_low",
             "sanding_high",
             "cutting_factor",
+            "covered_by_limit",
             "grade",
             "cautions",
             "basis"),
@@ -102,6 +105,7 @@ final class Tables {
                 row.oneOf(WoodClass.class, "wood_class"),
                 row.figure("sanding_factor", "sanding_low", "sanding_high"),
                 row.number("cutting_factor"),
+                row.yes("covered_by_limit"),
                 row.oneOf(Grade.class, "grade"),
                 knownCautions(row, cautions),
                 row.word("basis")));
@@ -183,6 +187,7 @@ final class Tables {
             "wood_classes",
             "valid_from",
             "valid_to",
+            "judges",
             "edition",
             "evidence",
             "source"),
@@ -198,6 +203,7 @@ final class Tables {
                 woodClasses(row),
                 row.date("valid_from"),
                 row.date("valid_to"),
+                row.yes("judges"),
                 row.text("edition"),
                 row.word("evidence"),
                 row.word("source")));

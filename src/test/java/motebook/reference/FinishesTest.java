@@ -43,7 +43,8 @@ class FinishesTest {
             key -> {
               Solvent solvent = Solvents.shipped().withKey(key).orElseThrow();
               assertThat(solvent.weighed()).isTrue();
-              assertThat(solvent.limits().oshaPpm().isPresent()).isTrue();
+              assertThat(solvent.limits().of(Solvent.Authority.OSHA).eightHour().isPresent())
+                  .isTrue();
               assertThat(solvent.limits().lelPercent().isPresent()).isTrue();
             });
   }

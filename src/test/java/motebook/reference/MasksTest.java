@@ -14,8 +14,8 @@ class MasksTest {
 
   @Test
   void every_row_has_a_source() {
-    assertThat(masks.factors()).hasSize(31).allSatisfy(f -> assertThat(f.source()).isNotBlank());
-    assertThat(masks.classes()).hasSize(42).allSatisfy(c -> assertThat(c.basis()).isNotBlank());
+    assertThat(masks.factors()).hasSize(43).allSatisfy(f -> assertThat(f.source()).isNotBlank());
+    assertThat(masks.classes()).hasSize(45).allSatisfy(c -> assertThat(c.basis()).isNotBlank());
     assertThat(masks.hazards()).hasSize(9).allSatisfy(h -> assertThat(h.source()).isNotBlank());
   }
 
@@ -99,6 +99,52 @@ class MasksTest {
         .containsExactly("TH1", "TH2", "TH3");
   }
 
+  // HSG53, from memory: a tight powered mask is rated as a whole, the factor of its highest class
+  // depends on the facepiece; an airline takes no element.
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "powered air-purifying | half mask TM1 | 10 | EACH_EXERCISE",
+        "powered air-purifying | half mask TM2 | 20 | EACH_EXERCISE",
+        "powered air-purifying | half mask TM3 | 20 | EACH_EXERCISE_OR_QUALITATIVE",
+        "powered air-purifying | full mask TM3 | 40 | EACH_EXERCISE",
+        "supplied air, light duty | hood LDH2 | 20 | NONE",
+        "supplied air, light duty | LDH3 | 40 | NONE",
+        "supplied air, continuous flow | hood | 40 | NONE",
+        "supplied air, continuous flow | half mask | 20 | EACH_EXERCISE_OR_QUALITATIVE",
+        "supplied air, continuous flow | full mask | 40 | EACH_EXERCISE"
+      })
+  void the_tight_powered_masks_and_the_airlines_of_the_uk_have_their_factors(
+      String kind, String facepiece, double apf, ProtectionFactor.FitRule rule) {
+    assertThat(masks.factors("uk", kind, facepiece))
+        .filteredOn(
+            factor -> factor.rating().isEmpty() || facepiece.endsWith(" " + factor.rating()))
+        .singleElement()
+        .satisfies(factor -> assertThat(factor.apf()).isEqualTo(apf))
+        .satisfies(factor -> assertThat(factor.fitRule()).isEqualTo(rule));
+  }
+
+  // 29 CFR 1910.134(f)(6) and (f)(8): a qualitative test caps negative-pressure masks alone, and an
+  // airline in demand mode is one.
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "air-purifying | full facepiece | QUALITATIVE_TO_10",
+        "supplied air, demand | full facepiece | QUALITATIVE_TO_10",
+        "powered air-purifying | full facepiece | EITHER",
+        "supplied air, continuous flow | half mask | EITHER",
+        "supplied air, pressure-demand | full facepiece | EITHER",
+        "powered air-purifying | helmet or hood | NONE"
+      })
+  void which_fit_test_gives_the_factor_depends_on_the_pressure_in_the_mask(
+      String kind, String facepiece, ProtectionFactor.FitRule rule) {
+    assertThat(masks.factors("osha", kind, facepiece))
+        .extracting(ProtectionFactor::fitRule)
+        .containsOnly(rule);
+  }
+
   @Test
   void what_the_table_has_no_row_for_is_not_allowed() {
     assertThat(masks.factors("osha", "supplied air, demand", "helmet or hood")).isEmpty();
@@ -111,7 +157,12 @@ class MasksTest {
     assertThat(masks.factors())
         .filteredOn(factor -> !factor.seal().tight())
         .extracting(ProtectionFactor::facepiece)
-        .containsOnly("helmet or hood", "loose-fitting facepiece");
+        .containsOnly(
+            "helmet or hood",
+            "loose-fitting facepiece",
+            "helmet or hood LDH1",
+            "helmet or hood LDH2",
+            "helmet or hood LDH3");
   }
 
   @Test
@@ -209,6 +260,8 @@ class MasksTest {
       delimiter = '|',
       value = {
         "protection-factors.csv | ,apf, | ,factor, | protection-factors.csv, row 1, column apf: missing",
+        "protection-factors.csv | half,5,qualitative-to-10 | half,5,none | protection-factors.csv, row 2, column fit_rule: one for what seals",
+        "protection-factors.csv | loose,25,none | loose,25,either | protection-factors.csv, row 8, column fit_rule: one for what seals",
         "protection-factors.csv | half,5, | half,1, | protection-factors.csv, row 2, column apf: a factor is above 1",
         "protection-factors.csv | half,5, | snug,5, | protection-factors.csv, row 2, column seal: unknown",
         "protection-factors.csv | osha,air-purifying,quarter | oasha,air-purifying,quarter | protection-factors.csv, row 2, column scheme: unknown",
@@ -216,7 +269,7 @@ class MasksTest {
         "elements.csv | ,n,95,dirty | ,n,,dirty | elements.csv, row 2, column efficiency_percent: above 0",
         "elements.csv | ,n,95,dirty | ,x,95,dirty | elements.csv, row 2, column letter: unknown",
         "elements.csv | ,n,95,dirty | ,n,95,filthy | elements.csv, row 2, column service: unknown",
-        "elements.csv | organic-vapour,,,,gas | organic-vapour,,,shift,gas | elements.csv, row 27, column service: only what",
+        "elements.csv | organic-vapour,,,,gas | organic-vapour,,,shift,gas | elements.csv, row 30, column service: only what",
         "elements.csv | ,particulate,n,95,dirty | ,dust,n,95,dirty | elements.csv, row 2, column holds: unknown: \"dust\"",
         "hazards.csv | ,dust,particulate | ,smoke,particulate | hazards.csv, row 2, column kind: unknown",
         "hazards.csv | ,finish-vapour, | ,finish, | hazards.csv, row 3, column cautions: unknown: \"finish\"",

@@ -43,6 +43,9 @@ class ReferenceTest {
         "materials.csv | arsenic-chromium | chrome | materials.csv, row 12, column cautions: \"chrome\" is not in cautions.csv",
         "controls.csv | block-sanding,0.15 | blok-sanding,0.15 | controls.csv, row 2, column serves: \"blok-sanding\" is not in operations.csv",
         "controls.csv | ,0.15,0.06,0.44 | ,1.15,0.06,1.44 | controls.csv, row 2, column pass_factor: no control is held to make dust",
+        "operations.csv | ,A,any, | ,A,indoors, | operations.csv, row 2, column where: unknown: \"indoors\"",
+        "materials.csv | ,1.0,yes,B | ,1.0,perhaps,B | materials.csv, row 2, column covered_by_limit: yes or no",
+        "limits.csv | ,judges, | ,counts, | limits.csv, row 1, column judges: missing",
         "limits.csv | 2017-07-01 | 2017-7-1 | limits.csv, row 7, column valid_from: no date",
         "limits.csv | all except red-cedar | all except teak | limits.csv, row 2, column wood_classes: unknown: \"teak\"",
       })
@@ -65,6 +68,22 @@ class ReferenceTest {
         .extracting(Limit::key)
         .containsExactly("acgih-wood", "acgih-red-cedar");
     assertThat(reference.limits("eu", day, Set.of(WoodClass.SOFTWOOD))).isEmpty();
+  }
+
+  @Test
+  void no_wood_dust_limit_covers_lead_or_preservatives() {
+    assertThat(reference.materials())
+        .filteredOn(material -> !material.coveredByLimit())
+        .extracting(Material::key)
+        .containsExactly("treated", "old-paint");
+  }
+
+  @Test
+  void the_respirable_figure_for_nuisance_dust_judges_no_day() {
+    assertThat(reference.limits())
+        .filteredOn(limit -> !limit.judges())
+        .extracting(Limit::key)
+        .containsExactly("osha-pnor-respirable");
   }
 
   @ParameterizedTest

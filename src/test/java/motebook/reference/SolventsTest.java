@@ -3,6 +3,7 @@ package motebook.reference;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -36,6 +37,51 @@ class SolventsTest {
     assertThat(solvents.find(name)).map(Solvent::key).contains(key);
   }
 
+  // Ceilings and short-term limits: 29 CFR 1910.1052(c) and 1910.1048(c) read; 40 CFR 751 and the
+  // OSHA, NIOSH, EU and GB lists from memory, as each row says.
+  @ParameterizedTest
+  @CsvSource({
+    "toluene,OSHA,200,,300",
+    "toluene,NIOSH,100,150,",
+    "toluene,GB,50,100,",
+    "butanol,OSHA,100,,",
+    "butanol,NIOSH,,,50",
+    "butanol,GB,,50,",
+    "mineral-spirits,NIOSH,62,,319",
+    "methylene-chloride,OSHA,25,125,",
+    "methylene-chloride,EPA,2,16,",
+    "formaldehyde,OSHA,0.75,2,",
+    "formaldehyde,NIOSH,0.016,,0.1",
+    "acetone,EU,500,,",
+    "isocyanates,OSHA,,,"
+  })
+  void a_ceiling_is_never_a_limit_over_eight_hours(
+      String key, Solvent.Authority authority, Double eight, Double quarter, Double ceiling) {
+    Solvent.Ppm ppm = solvents.withKey(key).orElseThrow().limits().of(authority);
+    assertThat(ppm).isEqualTo(new Solvent.Ppm(of(eight), of(quarter), of(ceiling)));
+  }
+
+  private static OptionalDouble of(Double ppm) {
+    return ppm == null ? OptionalDouble.empty() : OptionalDouble.of(ppm);
+  }
+
+  @Test
+  void what_is_dangerous_at_once_is_above_every_limit_and_has_its_source() {
+    assertThat(solvents.all())
+        .filteredOn(solvent -> solvent.limits().idlhPpm().isPresent())
+        .hasSize(18)
+        .allSatisfy(
+            solvent -> {
+              assertThat(solvent.limits().acuteBasis()).contains("IDLH");
+              assertThat(solvent.limits().occupational().values())
+                  .flatExtracting(Solvent.Ppm::eightHour, Solvent.Ppm::shortTerm)
+                  .allSatisfy(
+                      limit ->
+                          assertThat(((OptionalDouble) limit).orElse(0))
+                              .isLessThan(solvent.limits().idlhPpm().orElseThrow()));
+            });
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -52,6 +98,8 @@ class SolventsTest {
         "solvents.csv | ,organic-vapour,no,toluene, | ,none,no,toluene, | solvents.csv, row 2, column advice: said of",
         "solvents.csv | ,39.8, | ,warm, | solvents.csv, row 17, column boiling_c: no number",
         "solvents.csv | ,200,100,150, | ,200,-100,150, | solvents.csv, row 2, column niosh_rel_ppm: must be finite",
+        "solvents.csv | ,idlh_ppm, | ,idlh, | solvents.csv, row 1, column idlh_ppm: missing",
+        "solvents.csv | ,300,,,,500, | ,0,,,,500, | solvents.csv, row 2, column osha_ceiling_ppm: must be above 0",
         "breakthrough-10-percent.csv | ,ppm_200, | ,ppm_250, | breakthrough-10-percent.csv, row 1, column ppm_200: missing",
         "breakthrough-10-percent.csv | ,562, | ,x, | breakthrough-10-percent.csv, row 2, column ppm_100: no number",
         "breakthrough-10-percent.csv | ,562, | ,, | breakthrough-10-percent.csv, row 2, column ppm_100: empty",
