@@ -98,6 +98,9 @@ INSERT INTO stretch (stopwatch_id, began_at) VALUES (?, ?);
 -- name: stretch-end
 UPDATE stretch SET ended_at = ?2 WHERE stopwatch_id = ?1 AND ended_at IS NULL;
 
+-- name: stretch-correct
+UPDATE stretch SET began_at = ?2, ended_at = ?3 WHERE stopwatch_id = ?1 AND ended_at IS NULL;
+
 -- name: stretches-delete
 DELETE FROM stretch WHERE stopwatch_id = ?;
 

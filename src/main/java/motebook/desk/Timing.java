@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import motebook.model.Session;
 import motebook.model.Stopwatch;
+import motebook.model.Stopwatch.Doubt;
 import motebook.model.Work;
 
 /**
@@ -16,6 +17,7 @@ import motebook.model.Work;
  * it could go on like this before the limit, and how long the dust will be in the air.
  *
  * @param watch the stopwatch
+ * @param doubt why the person will be asked when the work really was; empty where nothing is unsure
  * @param works what would be logged if it were stopped now, one for each stretch
  * @param minutes worked so far
  * @param minutesLeft until the headline figure outside reaches the limit at this rate, 0 where it
@@ -24,7 +26,12 @@ import motebook.model.Work;
  *     tenth if the work ended now; empty where there is none, or it does not on this day
  */
 public record Timing(
-    Stopwatch watch, List<Work> works, int minutes, OptionalInt minutesLeft, OptionalInt clearAt) {
+    Stopwatch watch,
+    Optional<Doubt> doubt,
+    List<Work> works,
+    int minutes,
+    OptionalInt minutesLeft,
+    OptionalInt clearAt) {
   private static final int DAY_ENDS = 24 * 60;
   private static final double A_TENTH = 0.1;
 
@@ -35,19 +42,25 @@ public record Timing(
   /**
    * Reckons a stopwatch.
    *
+   * @param doubt why the person will be asked when the work really was
    * @param works what would be logged if it were stopped now, in order
    * @param sessions everybody's sessions of the day, these works not among them
    * @param shop the shop as it is on the day
    */
   public static Timing of(
-      Stopwatch watch, List<Work> works, LocalDateTime now, List<Session> sessions, Shop shop) {
+      Stopwatch watch,
+      Optional<Doubt> doubt,
+      List<Work> works,
+      LocalDateTime now,
+      List<Session> sessions,
+      Shop shop) {
     int minutes = works.stream().mapToInt(Work::minutes).sum();
     List<Work> today = works.stream().filter(w -> w.date().equals(now.toLocalDate())).toList();
     if (today.isEmpty()) {
-      return new Timing(watch, works, minutes, OptionalInt.empty(), OptionalInt.empty());
+      return new Timing(watch, doubt, works, minutes, OptionalInt.empty(), OptionalInt.empty());
     }
     OptionalInt left = watch.running() ? minutesLeft(today, sessions, shop) : OptionalInt.empty();
-    return new Timing(watch, works, minutes, left, clearAt(today, sessions, shop));
+    return new Timing(watch, doubt, works, minutes, left, clearAt(today, sessions, shop));
   }
 
   /**
@@ -62,7 +75,7 @@ public record Timing(
     if (ahead.date().equals(now.toLocalDate())) {
       left = minutesToLimit(ahead, sessions, shop);
     }
-    return new Timing(watch, List.of(), 0, left, OptionalInt.empty());
+    return new Timing(watch, Optional.empty(), List.of(), 0, left, OptionalInt.empty());
   }
 
   /**

@@ -6,11 +6,15 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import motebook.model.Refusal;
 import motebook.model.Stopwatch;
+import motebook.model.Stopwatch.Doubt;
 import motebook.model.Stopwatch.Stretch;
 import motebook.model.Work;
 
@@ -69,6 +73,66 @@ public final class Timed {
   // At noon a minute that has just ended lies on the same day.
   private static Scene at(Scene scene, LocalDate date) {
     return scene.at(date.atTime(LocalTime.NOON));
+  }
+
+  /**
+   * The stretch that runs as the person gives it afterwards, where the clock cannot be trusted.
+   *
+   * @param said when the work ended (where only that is unsure), how long it took, or from when to
+   *     when; "now" where it ends only now
+   * @throws Refusal if it says none of these, or a time that is not over or was not free
+   */
+  public static Stretch corrected(
+      Stopwatch watch, String said, Instant now, ZoneId zone, Scene scene) {
+    Timed timed = new Timed(watch, scene, zone);
+    boolean clockSet = watch.doubt(now).filter(Doubt.CLOCK_SET::equals).isPresent();
+    Stretch corrected = clockSet ? timed.whole(said, now) : timed.ended(said, now);
+    Instant ended = corrected.ended().orElseThrow();
+    if (ended.isAfter(now)) {
+      throw new Refusal(
+          "That ends at " + timed.local(ended).toLocalTime() + ", which is still to come.");
+    }
+    if (corrected.began().isBefore(watch.free())) {
+      throw new Refusal(
+          "That overlaps the work before the pause, which ended at "
+              + timed.local(watch.free()).toLocalTime()
+              + ".");
+    }
+    return corrected;
+  }
+
+  // Its beginning is known; 12:30 is when it ended, 2h10 how long it took.
+  private Stretch ended(String said, Instant now) {
+    Instant began = watch.last().began();
+    Line line = Line.of(said);
+    OptionalInt minutes = said.contains(":") ? OptionalInt.empty() : Durations.parse(said);
+    Optional<LocalTime> clock =
+        Clock.at(line, 0).filter(it -> it.to() == line.size()).map(Clock.Found::time);
+    if (said.equalsIgnoreCase("now")) {
+      return new Stretch(began, Optional.of(now));
+    } else if (minutes.isPresent()) {
+      return new Stretch(began, Optional.of(began.plusSeconds(60L * minutes.getAsInt())));
+    } else if (clock.isPresent()) {
+      ZonedDateTime start = began.atZone(zone);
+      ZonedDateTime end = start.with(clock.get());
+      ZonedDateTime first = end.isAfter(start) ? end : end.plusDays(1);
+      return new Stretch(began, Optional.of(first.toInstant()));
+    }
+    return whole(said, now);
+  }
+
+  // Neither its beginning nor its end is known.
+  private Stretch whole(String said, Instant now) {
+    Work work;
+    try {
+      work =
+          SpokenLine.read(said + " " + watch.line(), scene.at(LocalDateTime.ofInstant(now, zone)));
+    } catch (Refusal refusal) {
+      throw new Refusal(
+          "\"" + said + "\" does not say how long, or from when to when. Try 40m or 9:00-9:40.");
+    }
+    Instant began = work.date().atTime(work.start()).atZone(zone).toInstant();
+    return new Stretch(began, Optional.of(began.plusSeconds(60L * work.minutes())));
   }
 
   private void add(Stretch stretch, Instant now) {

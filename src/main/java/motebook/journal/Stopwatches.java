@@ -99,6 +99,24 @@ public final class Stopwatches {
         });
   }
 
+  /**
+   * Pauses one whose stretch really was another than the clock says.
+   *
+   * @param really when it began and ended
+   */
+  public Stopwatch pause(String person, Stretch really) {
+    return changes.make(
+        "Paused the stopwatch of " + person,
+        () -> {
+          store.run(
+              "stretch-correct",
+              running(person).id(),
+              really.began().toString(),
+              really.ended().orElseThrow().toString());
+          return running(person);
+        });
+  }
+
   /** Goes on after a pause; one that runs goes on running. */
   public Stopwatch goOn(String person) {
     return changes.make(

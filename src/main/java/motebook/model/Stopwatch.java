@@ -2,6 +2,7 @@ package motebook.model;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,6 +15,17 @@ import java.util.Optional;
  * @param stretches from each start or going on to the pause after it, in order; at least one
  */
 public record Stopwatch(long id, String person, String line, List<Stretch> stretches) {
+  /** The longest stretch without a pause that is taken for work without asking. */
+  public static final Duration LONGEST_UNASKED = Duration.ofHours(4);
+
+  /** Why the stretch that runs cannot be logged as it stands. */
+  public enum Doubt {
+    /** It began later than the clock shows now, or before the pause before it: a clock was set. */
+    CLOCK_SET,
+    /** It has run for longer than {@link #LONGEST_UNASKED}: it may have been forgotten. */
+    RAN_LONG
+  }
+
   public Stopwatch {
     stretches = List.copyOf(stretches);
     if (stretches.isEmpty()) {
@@ -35,9 +47,41 @@ public record Stopwatch(long id, String person, String line, List<Stretch> stret
     }
   }
 
+  /** The stretch that runs, or the last one before the pause. */
+  public Stretch last() {
+    return stretches.get(stretches.size() - 1);
+  }
+
   /** Whether it runs and is not paused. */
   public boolean running() {
-    return stretches.get(stretches.size() - 1).ended().isEmpty();
+    return last().ended().isEmpty();
+  }
+
+  /** Why the person must be asked when the work of the stretch that runs really was. */
+  public Optional<Doubt> doubt(Instant now) {
+    if (!running()) {
+      return Optional.empty();
+    }
+    if (last().began().isAfter(now) || last().began().isBefore(free())) {
+      return Optional.of(Doubt.CLOCK_SET);
+    }
+    return last().until(now).compareTo(LONGEST_UNASKED) > 0
+        ? Optional.of(Doubt.RAN_LONG)
+        : Optional.empty();
+  }
+
+  /** The moment from which the last stretch can lie: the end of the one before it. */
+  public Instant free() {
+    return stretches.size() < 2
+        ? Instant.MIN
+        : stretches.get(stretches.size() - 2).ended().orElseThrow();
+  }
+
+  /** The same with another stretch in the place of the last. */
+  public Stopwatch ending(Stretch corrected) {
+    List<Stretch> all = new ArrayList<>(stretches.subList(0, stretches.size() - 1));
+    all.add(corrected);
+    return new Stopwatch(id, person, line, all);
   }
 
   /** The time worked until a moment, pauses left out. */

@@ -55,6 +55,7 @@ final class Clerk {
             on(Task.Start.class, watch::start),
             on(Task.PauseOrGoOn.class, watch::pauseOrGoOn),
             on(Task.Stop.class, watch::stop),
+            on(Task.EndStretch.class, watch::end),
             on(Task.ReadCare.class, task -> keeping.read()),
             on(Task.ReadEvidence.class, task -> looking.evidence()),
             on(

@@ -15,15 +15,19 @@ import motebook.model.MinuteOfDay;
 import motebook.model.Refusal;
 import motebook.model.Session;
 import motebook.model.Stopwatch;
+import motebook.model.Stopwatch.Doubt;
+import motebook.model.Stopwatch.Stretch;
 import motebook.model.Work;
 import motebook.report.Figures;
 import motebook.screen.state.Message;
+import motebook.screen.state.Prompt;
 import motebook.screen.state.Reading;
 import motebook.screen.state.Task;
 
 /** Handles the stopwatches of the book. */
 final class Watch {
   private static final String MINUTE = "1m ";
+  private static final String PAUSED = "The stopwatch is paused. s goes on, x stops and logs.";
 
   private final Book book;
   private final Clock clock;
@@ -41,11 +45,13 @@ final class Watch {
   }
 
   private Timing timing(Stopwatch watch, List<Session> sessions) {
-    if (works(watch).isEmpty() && watch.running()) {
+    Optional<Doubt> doubt = watch.doubt(clock.instant());
+    if (works(watch).isEmpty() && watch.running() && doubt.isEmpty()) {
       return starting(watch, sessions);
     }
     return Timing.of(
         watch,
+        doubt,
         works(watch),
         LocalDateTime.now(clock),
         sessions,
@@ -104,10 +110,14 @@ final class Watch {
 
   Message pauseOrGoOn(Task.PauseOrGoOn task) {
     String person = whose(task.person());
-    boolean running = book.stopwatches().of(person).map(Stopwatch::running).orElse(false);
-    if (running) {
+    Optional<Stopwatch> running = book.stopwatches().of(person).filter(Stopwatch::running);
+    Optional<Message> asked = running.flatMap(watch -> asked(watch, Prompt.Kind.PAUSED));
+    if (asked.isPresent()) {
+      return asked.get();
+    }
+    if (running.isPresent()) {
       book.stopwatches().pause(person);
-      return new Message.Timed("The stopwatch is paused. s goes on, x stops and logs.");
+      return new Message.Timed(PAUSED);
     }
     book.stopwatches().goOn(person);
     return new Message.Timed("The stopwatch goes on.");
@@ -123,6 +133,56 @@ final class Watch {
         book.stopwatches()
             .of(person)
             .orElseThrow(() -> new Refusal("No stopwatch of " + person + " is under way."));
+    return asked(watch, Prompt.Kind.STOPPED).orElseGet(() -> stop(watch));
+  }
+
+  /** The question when the work really was, where the stretch that runs is unsure. */
+  private Optional<Message> asked(Stopwatch watch, Prompt.Kind kind) {
+    return watch.doubt(clock.instant()).map(doubt -> new Message.EndAsked(kind, why(watch, doubt)));
+  }
+
+  private String why(Stopwatch watch, Doubt doubt) {
+    LocalDateTime began = LocalDateTime.ofInstant(watch.last().began(), clock.getZone());
+    String since = MinuteOfDay.told(began.getHour() * 60 + began.getMinute());
+    if (doubt == Doubt.CLOCK_SET) {
+      return "The stopwatch was started at "
+          + since
+          + ", which the clock has not reached again: it was set back. How long did the work take,"
+          + " or from when to when? Such as: 40m, 9:00-9:40";
+    }
+    boolean today = began.toLocalDate().equals(LocalDate.now(clock));
+    long minutes = watch.last().until(clock.instant()).toMinutes();
+    return "The stopwatch has run for "
+        + Figures.duration((int) Math.min(Integer.MAX_VALUE, minutes))
+        + ", since "
+        + since
+        + (today ? "" : " on " + began.toLocalDate())
+        + ". When did the work end? Such as: 12:30, or 2h10 for how long, or now";
+  }
+
+  /** Ends the stretch that runs as the person says it was, and stops or pauses there. */
+  Message end(Task.EndStretch end) {
+    String person = whose(end.person());
+    Stopwatch watch =
+        book.stopwatches()
+            .of(person)
+            .filter(Stopwatch::running)
+            .orElseThrow(() -> new Refusal("No stopwatch of " + person + " runs any more."));
+    try {
+      Scene scene = lines.scene(watch.person());
+      Stretch really = Timed.corrected(watch, end.text(), clock.instant(), clock.getZone(), scene);
+      if (end.stops()) {
+        return stop(watch.ending(really));
+      }
+      book.stopwatches().pause(person, really);
+      return new Message.Timed(PAUSED);
+    } catch (Refusal refusal) {
+      return new Message.PromptRefused(end.text(), Lines.fault(refusal));
+    }
+  }
+
+  private Message stop(Stopwatch watch) {
+    String person = watch.person();
     List<Work> works = works(watch);
     if (works.isEmpty()) {
       book.stopwatches().discard(person);

@@ -29,7 +29,8 @@ class TimingTest {
   }
 
   private static Timing timing(Stopwatch watch, Shops before, Work... works) {
-    return Timing.of(watch, List.of(works), TEN, before.sessions(), before.shop());
+    return Timing.of(
+        watch, Optional.empty(), List.of(works), TEN, before.sessions(), before.shop());
   }
 
   @Test

@@ -37,7 +37,7 @@ public final class Aloud {
               .toList();
       case PLAN -> PlanView.lines(state).stream().map(state::shell).toList();
       case FORM -> state.pages().form().map(Aloud::field).orElse(List.of());
-      case PROMPT -> List.of(state.pages().prompt().kind().text());
+      case PROMPT -> List.of(state.pages().prompt().text());
       case QUESTION ->
           state.question().map(q -> List.of(q.text() + " yes or no")).orElse(List.of());
       case LINE -> List.of("Say what you did; an empty line leaves.");

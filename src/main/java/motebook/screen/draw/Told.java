@@ -46,7 +46,7 @@ record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
   /** A short question, and what is wrong with its answer. */
   static Told ofPrompt(State state, int columns) {
     Prompt prompt = state.pages().prompt();
-    List<Part> asked = parts(prompt.kind().text(), Role.WARNING, columns);
+    List<Part> asked = parts(prompt.text(), Role.WARNING, columns);
     Told answer = prompt.line().current().map(r -> ofReading(state, r, columns)).orElse(NOTHING);
     return answer.fault.isPresent() || !answer.parts.isEmpty()
         ? answer

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import motebook.desk.Timing;
 import motebook.model.MinuteOfDay;
+import motebook.model.Stopwatch.Doubt;
 import motebook.report.Figures;
 import motebook.screen.state.DayPage;
 import motebook.screen.state.Focus;
@@ -24,6 +25,9 @@ final class WatchRow {
   }
 
   private static List<String> lines(State state, Timing timing, int columns, boolean tall) {
+    if (timing.doubt().isPresent()) {
+      return doubt(timing, timing.doubt().get(), columns, tall);
+    }
     return tall
         ? Fit.wrap(
             time(timing)
@@ -36,6 +40,18 @@ final class WatchRow {
             columns,
             3)
         : List.of(Fit.into(time(timing) + ". " + left(timing), columns));
+  }
+
+  // What the clock says of the time worked cannot be trusted, and so no dose of it either.
+  private static List<String> doubt(Timing timing, Doubt doubt, int columns, boolean tall) {
+    String what = tall ? ": " + timing.watch().line() + ". " : ". ";
+    String told =
+        doubt == Doubt.CLOCK_SET
+            ? "Stopwatch"
+                + what
+                + "The clock was set back since its start: x asks when the work was."
+            : time(timing) + what + "Still at it? x asks when the work ended.";
+    return Fit.wrap(told, columns, tall ? 3 : 2);
   }
 
   private static String time(Timing timing) {

@@ -24,6 +24,10 @@ final class Answers {
           on(Message.LinesLogged.class, Answers::linesLogged),
           on(Message.Changed.class, (s, m) -> again(s.home().saying(m.said(), Tone.DONE))),
           on(Message.Timed.class, (s, m) -> again(s.home().saying(m.said(), Tone.DONE))),
+          on(
+              Message.EndAsked.class,
+              (s, m) ->
+                  Step.to(s.with(new Prompt(m.kind(), Line.EMPTY, m.about())).with(Focus.PROMPT))),
           on(Message.Amended.class, Answers::amended),
           on(Message.FormOpened.class, (s, m) -> formOpened(s, m.form())),
           on(Message.FormRead.class, Answers::formRead),

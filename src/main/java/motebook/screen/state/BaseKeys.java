@@ -43,7 +43,7 @@ final class BaseKeys {
   }
 
   static Step ask(State state, Prompt.Kind kind) {
-    return Step.to(state.with(new Prompt(kind, Line.EMPTY)).with(Focus.PROMPT));
+    return Step.to(state.with(new Prompt(kind, Line.EMPTY, "")).with(Focus.PROMPT));
   }
 
   /** The next person's day; empty where there is nobody else. */

@@ -100,6 +100,14 @@ public sealed interface Message {
   /** The stopwatch was started, or paused, or goes on. */
   record Timed(String said) implements Message {}
 
+  /**
+   * The work that is timed may have ended earlier than now; the person is asked.
+   *
+   * @param kind whether the stopwatch is to be stopped or paused
+   * @param about why, and what to say
+   */
+  record EndAsked(Prompt.Kind kind, String about) implements Message {}
+
   /** A day that was asked for by words. */
   record WentTo(LocalDate date) implements Message {}
 

@@ -7,9 +7,10 @@ import java.util.Optional;
  *
  * @param kind what is asked
  * @param line what is typed
+ * @param about the question, where it depends on what is in the book; else empty
  */
-public record Prompt(Kind kind, Line line) {
-  static final Prompt NONE = new Prompt(Kind.GO_TO, Line.EMPTY);
+public record Prompt(Kind kind, Line line, String about) {
+  static final Prompt NONE = new Prompt(Kind.GO_TO, Line.EMPTY, "");
 
   /** What is asked. */
   public enum Kind {
@@ -23,6 +24,10 @@ public record Prompt(Kind kind, Line line) {
     GO_TO(
         "Which day? Such as: 2026-03-02, 2.3., monday, last tuesday, 3 weeks ago",
         "No day was said."),
+    /** When the work ended whose stopwatch is stopped. */
+    STOPPED("", "Nothing was said; the stopwatch runs on."),
+    /** When the work ended whose stopwatch is paused. */
+    PAUSED("", "Nothing was said; the stopwatch runs on."),
     /** What may come to be done. */
     PLAN(
         "What may be done? Such as: 30m router table of oak with collector, tomorrow at 9am",
@@ -42,15 +47,15 @@ public record Prompt(Kind kind, Line line) {
     String unsaid() {
       return unsaid;
     }
+  }
 
-    /** The question. */
-    public String text() {
-      return text;
-    }
+  /** The question. */
+  public String text() {
+    return about.isEmpty() ? kind.text : about;
   }
 
   Prompt with(Line other) {
-    return new Prompt(kind, other);
+    return new Prompt(kind, other, about);
   }
 
   /** What is wrong with what was typed, if something is. */

@@ -76,6 +76,8 @@ final class PromptKeys {
       case PLAN -> Step.to(state, new Task.Plan(state.pages().plan().and(text), person));
       case GO_TO -> Step.to(state, new Task.GoTo(text));
       case FIND -> Step.to(state, new Task.Find(text, Optional.empty()));
+      case STOPPED, PAUSED ->
+          Step.to(state, new Task.EndStretch(text, person, prompt.kind() == Prompt.Kind.STOPPED));
       case NAME -> name(state, text);
     };
   }

@@ -110,6 +110,14 @@ public sealed interface Task {
   /** Stop the stopwatch and log what it timed. */
   record Stop(String person) implements Task {}
 
+  /**
+   * End the stretch that the stopwatch is timing as the person says it really was.
+   *
+   * @param text when it ended, how long it took, or from when to when
+   * @param stops whether the stopwatch is stopped there, and not only paused
+   */
+  record EndStretch(String text, String person, boolean stops) implements Task {}
+
   /** Find the day that is meant by some words. */
   record GoTo(String text) implements Task {}
 
