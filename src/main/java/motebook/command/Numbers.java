@@ -1,6 +1,7 @@
 package motebook.command;
 
 import motebook.entry.Durations;
+import motebook.model.Figures;
 import motebook.model.Refusal;
 import motebook.model.Text;
 
@@ -55,6 +56,6 @@ final class Numbers {
   }
 
   private static String plain(double value) {
-    return motebook.report.Figures.plain(value);
+    return Figures.plain(value);
   }
 }

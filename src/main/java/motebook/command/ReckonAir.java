@@ -5,8 +5,8 @@ import static motebook.command.Numbers.positive;
 import static motebook.command.Numbers.within;
 
 import java.util.List;
+import motebook.model.Figures;
 import motebook.model.Refusal;
-import motebook.report.Figures;
 import motebook.report.Json;
 import motebook.science.Clearing;
 import motebook.science.Duct;
@@ -49,7 +49,10 @@ final class ReckonAir {
       double minutes = Clearing.minutes(positive("--air-changes", airChanges), percent);
       return answer(
           Json.object("minutes", minutes),
-          Figures.plain(percent) + " % are gone after " + Figures.plain(minutes) + " min");
+          Figures.plain(percent)
+              + " % is gone after about "
+              + Figures.scaled(minutes)
+              + " min if the air mixes well");
     }
   }
 
@@ -108,13 +111,13 @@ final class ReckonAir {
               "room_mean_mg_m3",
               mean),
           "At the end "
-              + Figures.plain(near + end)
+              + Figures.scaled(near + end)
               + " mg/m³ at the worker, "
-              + Figures.plain(end)
+              + Figures.scaled(end)
               + " in the room; mean "
-              + Figures.plain(near + mean)
+              + Figures.scaled(near + mean)
               + " and "
-              + Figures.plain(mean));
+              + Figures.scaled(mean));
     }
   }
 
@@ -150,7 +153,7 @@ final class ReckonAir {
       double fpm = cfm / area;
       return answer(
           Json.object("velocity_fpm", fpm, "airflow_cfm", cfm),
-          Figures.plain(fpm) + " ft/min at " + Figures.plain(cfm) + " ft³/min",
+          Figures.scaled(fpm) + " ft/min at " + Figures.scaled(cfm) + " ft³/min",
           carries(fpm));
     }
 
@@ -161,7 +164,7 @@ final class ReckonAir {
               + Figures.plain(Duct.USUAL_TRANSPORT_FPM)
               + " ft/min, which is usual for wood dust";
       if (fpm < Duct.LEAST_TRANSPORT_FPM) {
-        return "Slower than " + band + ": dust settles in the duct.";
+        return "Slower than " + band + ": dust may settle in the duct.";
       }
       return (fpm > Duct.USUAL_TRANSPORT_FPM ? "Faster than " : "Within ") + band + ".";
     }

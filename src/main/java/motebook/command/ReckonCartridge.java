@@ -13,12 +13,12 @@ import java.util.stream.Collectors;
 import motebook.desk.CartridgeLife;
 import motebook.entry.NearMiss;
 import motebook.journal.Book;
+import motebook.model.Figures;
 import motebook.model.OwnFigure;
 import motebook.model.Refusal;
 import motebook.model.Text;
 import motebook.reference.Solvent;
 import motebook.reference.Solvents;
-import motebook.report.Figures;
 import motebook.report.Json;
 import motebook.science.CartridgeUse;
 import picocli.CommandLine.Command;
@@ -165,7 +165,7 @@ final class ReckonCartridge extends Reckoning {
             best ->
                 lines.add(
                     "Change after "
-                        + Figures.rough(share * best.minutes())
+                        + Figures.rounded(share * best.minutes())
                         + " min of wear: "
                         + Figures.plain(share)
                         + " of it is counted on."));
@@ -177,7 +177,7 @@ final class ReckonCartridge extends Reckoning {
   }
 
   private static String minutes(CartridgeLife.Estimate estimate) {
-    return Figures.rough(estimate.minutes()) + " min (" + said(estimate.basis()) + ")";
+    return Figures.rounded(estimate.minutes()) + " min (" + said(estimate.basis()) + ")";
   }
 
   private static String said(String basis) {

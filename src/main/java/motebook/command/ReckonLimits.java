@@ -4,9 +4,9 @@ import static motebook.command.Numbers.notNegative;
 import static motebook.command.Numbers.positive;
 
 import java.util.List;
+import motebook.model.Figures;
 import motebook.model.Refusal;
 import motebook.model.Text;
-import motebook.report.Figures;
 import motebook.report.Json;
 import motebook.science.Dose;
 import motebook.science.LongShift;
@@ -39,8 +39,8 @@ final class ReckonLimits {
       return answer(
           Json.object("twa", twa, "index", index),
           "8-hour mean "
-              + Figures.plain(twa)
-              + (index == null ? "" : ", " + Figures.plain(index) + " times the limit"));
+              + Figures.scaled(twa)
+              + (index == null ? "" : ", " + Figures.rounded(index) + " times the limit"));
     }
 
     private static Dose.Stretch stretch(String text) {
@@ -74,7 +74,7 @@ final class ReckonLimits {
       return answer(
           Json.object("index", index),
           "Index "
-              + Figures.plain(index)
+              + Figures.rounded(index)
               + (index > 1 ? ", over the limit" : ", not over the limit"));
     }
 
@@ -120,9 +120,9 @@ final class ReckonLimits {
       return answer(
           Json.object("factor", factor, "adjusted_limit", adjusted),
           "Factor "
-              + Figures.plain(factor)
+              + Figures.rounded(factor)
               + ": hold the mean over the hours worked against "
-              + Figures.plain(adjusted));
+              + Figures.scaled(adjusted));
     }
 
     private static double below(String what, String text, double end) {

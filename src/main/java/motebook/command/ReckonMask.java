@@ -5,9 +5,10 @@ import static motebook.command.Numbers.within;
 
 import java.util.List;
 import java.util.Locale;
+import motebook.model.Figures;
 import motebook.model.Refusal;
 import motebook.model.Text;
-import motebook.report.Figures;
+import motebook.report.FitReport;
 import motebook.report.Json;
 import motebook.science.FilterLoading;
 import motebook.science.FitFactor;
@@ -55,7 +56,7 @@ final class ReckonMask {
       return answer(
           Json.object("fit_factor", overall, "pass", passed),
           "Overall fit factor "
-              + Figures.plain(overall)
+              + FitReport.overall(overall, pass)
               + ": "
               + (passed ? "passed" : "not passed")
               + " ("
@@ -105,7 +106,7 @@ final class ReckonMask {
               within("--apf", apf, 1, 1e6), within("--worn", worn, 0, 100) / 100);
       return answer(
           Json.object("effective_factor", factor),
-          "Worth a factor of " + Figures.plain(factor) + " over the whole time");
+          "Effective protection factor " + Figures.rounded(factor) + " over the whole time");
     }
   }
 
@@ -140,7 +141,7 @@ final class ReckonMask {
               mg, positive("--concentration", concentration), positive("--flow", flow));
       return answer(
           Json.object("hours", hours),
-          "Holds " + Figures.plain(mg) + " mg after " + Figures.plain(hours) + " h worn",
+          "Holds " + Figures.plain(mg) + " mg after " + Figures.scaled(hours) + " h worn",
           "Sooner when it is damaged, soiled or hard to breathe through.");
     }
   }

@@ -4,8 +4,8 @@ import static motebook.command.Numbers.notNegative;
 import static motebook.command.Numbers.positive;
 import static motebook.command.Numbers.within;
 
+import motebook.model.Figures;
 import motebook.model.Refusal;
-import motebook.report.Figures;
 import motebook.report.Json;
 import motebook.science.GravimetricSample;
 import picocli.CommandLine.Command;
@@ -62,7 +62,7 @@ final class ReckonSample extends Reckoning {
     return answer(
         Json.object("mg_m3", sample.mgPerM3(), "below_detection", sample.belowDetection()),
         (sample.belowDetection() ? "Below detection: less than " : "")
-            + Figures.plain(sample.mgPerM3())
+            + Figures.scaled(sample.mgPerM3())
             + " mg/m³");
   }
 

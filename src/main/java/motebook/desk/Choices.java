@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import motebook.entry.NearMiss;
 import motebook.journal.Settings;
+import motebook.model.Figures;
 import motebook.model.OwnFigure;
 import motebook.model.Refusal;
 import motebook.model.Text;
@@ -168,7 +169,7 @@ public final class Choices {
         "for limits written in total dust",
         "1 to 10",
         new Both(
-            s -> plain(s.totalConversion()),
+            s -> Figures.exact(s.totalConversion()),
             (s, said) -> s.withTotalConversion(Choice.number(key, said))));
   }
 
@@ -260,11 +261,7 @@ public final class Choices {
         figure.basis(),
         figure.allowed(),
         new Both(
-            s -> plain(s.figures().get(figure)),
+            s -> Figures.exact(s.figures().get(figure)),
             (s, said) -> s.withFigures(s.figures().with(figure, Choice.number(key, said)))));
-  }
-
-  private static String plain(double value) {
-    return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 }

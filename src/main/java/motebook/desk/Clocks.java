@@ -1,5 +1,7 @@
 package motebook.desk;
 
+import motebook.model.Figures;
+
 /** What is said of a clock. */
 public final class Clocks {
   private Clocks() {}
@@ -12,14 +14,14 @@ public final class Clocks {
   /** {@code 6.5 of 8 h}, {@code 60 % used}. */
   static String figures(CareClock clock) {
     return switch (clock.kind()) {
-      case VAPOUR, GAUGE -> Figure.plain(100 * clock.share()) + " % used";
+      case VAPOUR, GAUGE -> Figures.percent(100 * clock.share()) + " used";
       case OPENED, EXAMINATION -> "ends on " + clock.ends().orElseThrow();
       case SHELF -> "to " + clock.ends().orElseThrow();
       case SHIFT -> "begun on " + clock.ends().orElseThrow();
       default ->
-          Figure.plain(clock.used())
+          Figures.rounded(clock.used())
               + " of "
-              + Figure.plain(clock.limit())
+              + Figures.plain(clock.limit())
               + " "
               + clock.kind().unit();
     };
@@ -33,6 +35,6 @@ public final class Clocks {
     double left = clock.workingDaysLeft().getAsDouble();
     return left < 1
         ? "less than a working day at this rate"
-        : "about " + Figure.count(Math.round(left), "working day") + " at this rate";
+        : "about " + Figures.count(Math.round(left), "working day") + " at this rate";
   }
 }

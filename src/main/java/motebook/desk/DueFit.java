@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import motebook.desk.DueItem.Kind;
 import motebook.desk.DueItem.State;
+import motebook.model.Figures;
 import motebook.model.FitRecord;
 import motebook.model.FitRecord.FitTest;
 import motebook.model.FitRecord.Medical;
@@ -135,7 +136,7 @@ final class DueFit {
   }
 
   private static String holds(String what, int months, LocalDate until) {
-    String span = months == 12 ? "a year" : Figure.count(months, "month");
+    String span = months == 12 ? "a year" : Figures.count(months, "month");
     return what + " holds for " + span + "; the last one ends on " + until;
   }
 }

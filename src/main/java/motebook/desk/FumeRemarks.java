@@ -2,10 +2,10 @@ package motebook.desk;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import motebook.desk.VapourReport.OfSession;
+import motebook.model.Figures;
 import motebook.reference.Control;
 import motebook.reference.Solvent;
 import motebook.reference.Solvent.Authority;
@@ -28,14 +28,13 @@ final class FumeRemarks {
       OptionalDouble figure = mean.getKey().limits().of(Authority.NIOSH).shortTerm();
       if (figure.isPresent() && mean.getValue() > figure.getAsDouble()) {
         remarks.add(
-            String.format(
-                Locale.ROOT,
-                "In session %d the air held about %.2g ppm of %s as a mean; NIOSH's short-term"
-                    + " figure, over 15 min, is %.0f ppm.",
-                session.source().session().id(),
-                mean.getValue(),
-                mean.getKey().name(),
-                figure.getAsDouble()));
+            ("In session %d the air held %s ppm of %s as a mean; NIOSH's short-term figure, over"
+                    + " 15 min, is %s ppm.")
+                .formatted(
+                    session.source().session().id(),
+                    Figures.about(mean.getValue()),
+                    mean.getKey().name(),
+                    Figures.plain(figure.getAsDouble())));
       }
     }
   }

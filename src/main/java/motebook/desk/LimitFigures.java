@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import motebook.model.Figures;
 import motebook.reference.Limit;
 import motebook.reference.Reference;
 import motebook.reference.WoodClass;
@@ -49,16 +50,14 @@ public final class LimitFigures {
     for (Limit limit : limits) {
       boolean again = before.map(Limit::fraction).equals(Optional.of(limit.fraction()));
       String unit = again ? " " : " mg/m³ " + word(limit.fraction()) + ", ";
-      parts.add(figure(limit.mgPerM3()) + unit + wood(limit) + (dated ? dates(limit, limits) : ""));
+      parts.add(
+          Figures.plain(limit.mgPerM3())
+              + unit
+              + wood(limit)
+              + (dated ? dates(limit, limits) : ""));
       before = Optional.of(limit);
     }
     return String.join("; ", parts);
-  }
-
-  private static String figure(double mgPerM3) {
-    return mgPerM3 == Math.rint(mgPerM3)
-        ? Long.toString(Math.round(mgPerM3))
-        : Double.toString(mgPerM3);
   }
 
   // A first day is told only where an earlier edition stands beside it.

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import motebook.model.Figures;
 import motebook.model.Gear;
 import motebook.model.MaskUse;
 import motebook.model.Respirator;
@@ -139,8 +140,8 @@ final class MaskRule implements CreditRule {
           : List.of(
               Objection.mendable(
                   "too much vapour",
-                  "The vapour was about "
-                      + Figure.plain(ppm)
+                  "The vapour was "
+                      + Figures.about(ppm)
                       + " ppm; organic-vapour elements end at 1000 ppm",
                   judged.throughAnAirLine()));
     }

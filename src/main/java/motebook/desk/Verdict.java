@@ -3,6 +3,7 @@ package motebook.desk;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import motebook.model.Figures;
 
 /**
  * What a respirator counts for against one kind of thing in the air.
@@ -46,7 +47,7 @@ public record Verdict(OptionalDouble assigned, List<Objection> objections) {
     if (assigned.isEmpty() || objections.stream().anyMatch(one -> one.mend().isEmpty())) {
       return "";
     }
-    String factor = " it would count as " + Figure.plain(assigned.getAsDouble()) + ".";
+    String factor = " it would count as " + Figures.plain(assigned.getAsDouble()) + ".";
     return objections.size() == 1
         ? " Then" + factor
         : " With that and " + others(objections.size() - 1) + " mended" + factor;

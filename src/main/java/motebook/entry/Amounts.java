@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import motebook.model.Amount;
+import motebook.model.Figures;
 
 /**
  * How much of a liquid was used, as a person writes it: {@code 250ml}, {@code 0.5 l}, {@code 8 fl
@@ -129,7 +130,6 @@ final class Amounts {
   }
 
   private static String inMillilitres(double millilitres) {
-    return BigDecimal.valueOf(millilitres).stripTrailingZeros().toPlainString()
-        + Unit.MILLILITRE.ending;
+    return Figures.exact(millilitres) + Unit.MILLILITRE.ending;
   }
 }

@@ -1,10 +1,10 @@
 package motebook.entry;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import motebook.model.Amount;
+import motebook.model.Figures;
 import motebook.model.MaskUse;
 import motebook.model.Work;
 import motebook.reference.Finish;
@@ -86,6 +86,6 @@ final class Saying {
   }
 
   private static String percent(double share) {
-    return BigDecimal.valueOf(share).stripTrailingZeros().toPlainString() + "%";
+    return Figures.exact(share) + "%";
   }
 }

@@ -29,7 +29,7 @@ final class Places {
   }
 
   private static Place read(ResultSet row) throws SQLException {
-    return new Place(row.getLong("place_id"), row.getString("name"), Figures.read(row));
+    return new Place(row.getLong("place_id"), row.getString("name"), PlaceColumns.read(row));
   }
 
   Optional<Place> find(String name, LocalDate day) {
@@ -54,7 +54,7 @@ final class Places {
         Optional.of(row.getString("valid_from"))
             .filter(text -> !text.equals(BEGINNING))
             .map(LocalDate::parse);
-    return new PlaceVersion(from, Figures.read(row));
+    return new PlaceVersion(from, PlaceColumns.read(row));
   }
 
   Place add(String raw, Surroundings surroundings) {
@@ -94,7 +94,7 @@ final class Places {
   }
 
   private void write(String query, long place, PlaceVersion version) {
-    List<Object> values = new ArrayList<>(Figures.columns(version.surroundings()));
+    List<Object> values = new ArrayList<>(PlaceColumns.columns(version.surroundings()));
     values.add(place);
     values.add(version.from().map(LocalDate::toString).orElse(BEGINNING));
     store.run(query, values.toArray());

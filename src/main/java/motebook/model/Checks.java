@@ -17,13 +17,13 @@ final class Checks {
           "The "
               + what
               + " must lie between "
-              + plain(low)
+              + Figures.exact(low)
               + " and "
-              + plain(high)
+              + Figures.exact(high)
               + " "
               + unit
               + ": got "
-              + plain(value)
+              + Figures.exact(value)
               + ".");
     }
   }
@@ -35,7 +35,7 @@ final class Checks {
     if (!(value > 0 && value <= high)) {
       throw new Refusal(
           "The %s must be above 0 and at most %s: got %s."
-              .formatted(what, (plain(high) + " " + unit).strip(), plain(value)));
+              .formatted(what, (Figures.exact(high) + " " + unit).strip(), Figures.exact(value)));
     }
   }
 
@@ -73,11 +73,5 @@ final class Checks {
   /** The key of a table's row from how a person writes it; refuses as {@link #words}. */
   static String key(String what, String raw) {
     return Text.folded(words(what, raw)).replace(' ', '-');
-  }
-
-  static String plain(double value) {
-    return value == Math.rint(value) && Math.abs(value) < 1e15
-        ? Long.toString((long) value)
-        : Double.toString(value);
   }
 }

@@ -114,7 +114,7 @@ public enum OwnFigure {
 
   /** {@code 0.1 to 1}, {@code 1 to 24, whole}. */
   public String allowed() {
-    return Checks.plain(low) + " to " + Checks.plain(high) + (unit.whole ? ", whole" : "");
+    return Figures.exact(low) + " to " + Figures.exact(high) + (unit.whole ? ", whole" : "");
   }
 
   /**
@@ -127,7 +127,7 @@ public enum OwnFigure {
     if (unit.whole && value != Math.rint(value)) {
       throw new Refusal(
           "The %s is a whole number of %s: got %s."
-              .formatted(key(), unit.word, Checks.plain(value)));
+              .formatted(key(), unit.word, Figures.exact(value)));
     }
     return value;
   }

@@ -43,7 +43,7 @@ public record OwnFinish(
       throw new Refusal(
           "The shares of the solvents by weight must add to 1, such as toluene 0.2 acetone 0.8: these"
               + " add to "
-              + Checks.plain(Math.rint(sum * 1e6) / 1e6)
+              + Figures.exact(Math.rint(sum * 1e6) / 1e6)
               + ".");
     }
     Map<String, Double> whole = new LinkedHashMap<>(parts);

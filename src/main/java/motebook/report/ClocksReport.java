@@ -11,6 +11,7 @@ import motebook.desk.CareClock;
 import motebook.desk.Clocks;
 import motebook.desk.ElementStanding;
 import motebook.desk.FilterStanding;
+import motebook.model.Figures;
 
 /** How far the elements of masks and the shop's own filters have run. */
 public final class ClocksReport {
@@ -34,7 +35,7 @@ public final class ClocksReport {
     if (one.daysOpen().isEmpty()) {
       return "sealed";
     }
-    return Figures.rough(one.hoursWorn())
+    return Figures.rounded(one.hoursWorn())
         + " h worn, "
         + dust(one)
         + "open "
@@ -45,15 +46,15 @@ public final class ClocksReport {
   // Dust goes through what holds gases alone.
   private static String dust(ElementStanding one) {
     return one.elementClass().particulate()
-        ? Figures.rough(one.loadMg().typical())
+        ? Figures.rounded(one.loadMg().typical())
             + " mg of dust (up to "
-            + Figures.rough(one.loadMg().high90())
+            + Figures.rounded(one.loadMg().high90())
             + "), "
         : "";
   }
 
   private static String run(FilterStanding one) {
-    String run = Figures.rough(one.runHours()) + " h run";
+    String run = Figures.rounded(one.runHours()) + " h run";
     return one.reading().isPresent()
         ? run + ", gauge " + Figures.plain(one.reading().getAsDouble())
         : run;

@@ -9,6 +9,7 @@ import motebook.desk.DayReport;
 import motebook.desk.DayReport.OtherSource;
 import motebook.desk.DayReport.SessionLine;
 import motebook.desk.Objection;
+import motebook.model.Figures;
 import motebook.model.Work;
 import motebook.reference.Caution;
 
@@ -33,13 +34,16 @@ public final class DayText {
       lines.add("  Nothing is logged on this day.");
       return lines;
     }
+    List<String> shares = Wording.shares(day);
     for (int index = 0; index < day.sessions().size(); index++) {
-      lines.add(session(day.sessions().get(index), number.applyAsLong(index)));
+      lines.add(session(day.sessions().get(index), shares.get(index), number.applyAsLong(index)));
     }
     for (int index = 0; index < day.sessions().size(); index++) {
       lines.addAll(refused(day.sessions().get(index), number.applyAsLong(index)));
     }
-    day.others().forEach(other -> lines.add(other(other)));
+    for (int index = 0; index < day.others().size(); index++) {
+      lines.add(other(day.others().get(index), shares.get(day.sessions().size() + index)));
+    }
     lines.addAll(dose(day, ink));
     lines.addAll(warnings(day));
     lines.add(Wording.ESTIMATES);
@@ -69,7 +73,7 @@ public final class DayText {
             });
     lines.add(
         "of it     "
-            + Figures.rough(day.respirableOutsideTypical())
+            + Figures.rounded(day.respirableOutsideTypical())
             + " mg/m³ respirable (typical); "
             + Figures.duration(day.minutesLogged())
             + " "
@@ -98,7 +102,7 @@ public final class DayText {
         .toList();
   }
 
-  private static String session(SessionLine line, long number) {
+  private static String session(SessionLine line, String share, long number) {
     Work work = line.source().session().work();
     return String.format(
         Locale.ROOT,
@@ -107,9 +111,9 @@ public final class DayText {
         Wording.span(work),
         Wording.jobAndControls(line.source()),
         work.place(),
-        Figures.rough(line.meanOutsideMgPerM3()),
+        Figures.rounded(line.meanOutsideMgPerM3()),
         line.source().rough() ? " (rough)" : "",
-        Figures.percent(line.sharePercent()),
+        share,
         work.note().isEmpty() ? "" : " [" + work.note() + "]");
   }
 
@@ -144,7 +148,7 @@ public final class DayText {
     return one.reason() + "." + one.mend().map(mend -> " " + mend + ".").orElse("");
   }
 
-  private static String other(OtherSource other) {
+  private static String other(OtherSource other, String share) {
     Work work = other.source().session().work();
     return String.format(
         Locale.ROOT,
@@ -152,6 +156,6 @@ public final class DayText {
         Wording.span(work),
         work.person(),
         Wording.job(other.source()),
-        Figures.percent(other.sharePercent()));
+        share);
   }
 }

@@ -11,6 +11,7 @@ import motebook.desk.Evidence.Agreement;
 import motebook.desk.Evidence.Lesson;
 import motebook.desk.Evidence.Line;
 import motebook.desk.Measured;
+import motebook.model.Figures;
 import motebook.model.MinuteOfDay;
 import motebook.model.Sample;
 
@@ -110,16 +111,16 @@ public final class EvidenceReport {
   }
 
   private static String measured(Measured measured) {
-    return (measured.below() ? "below " : "") + Figures.plain(measured.mgPerM3());
+    return (measured.below() ? "below " : "") + Figures.rounded(measured.mgPerM3());
   }
 
   private static String agreement(Agreement agreement) {
     return String.format(
         Locale.ROOT,
-        ", estimated %s (%s times, z %.1f)",
-        Figures.rough(agreement.estimatedMgPerM3()),
-        Figures.rough(agreement.ratio()),
-        agreement.z() == 0 ? 0.0 : agreement.z());
+        ", estimated %s (%s times, z %s)",
+        Figures.rounded(agreement.estimatedMgPerM3()),
+        Figures.rounded(agreement.ratio()),
+        Figures.rounded(agreement.z()));
   }
 
   private static Optional<String> warning(Line line) {

@@ -2,7 +2,8 @@ package motebook.report;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import motebook.desk.Attribution.Share;
+import motebook.model.Figures;
 import motebook.reference.Finish;
 
 /** A finish in words and as JSON. */
@@ -17,9 +18,12 @@ public final class FinishReport {
         + ": "
         + Figures.plain(finish.volatileGPerL().typical())
         + " g/L of vapour ("
-        + finish.solvents().entrySet().stream()
-            .map(part -> spoken(part.getKey()) + " " + Figures.percent(PERCENT * part.getValue()))
-            .collect(Collectors.joining(", "))
+        + WeekText.shares(
+            finish.solvents().entrySet().stream()
+                .map(part -> new Share<>(part.getKey(), PERCENT * part.getValue()))
+                .toList(),
+            finish.solvents().size(),
+            FinishReport::spoken)
         + ")"
         + (finish.own() ? ", from its data sheet" : finish.grade().rough() ? ", rough" : "");
   }

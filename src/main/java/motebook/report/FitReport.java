@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import motebook.desk.Allowed;
 import motebook.desk.FitResult;
+import motebook.model.Figures;
 import motebook.model.FitRecord;
 import motebook.model.FitRecord.FaceChange;
 import motebook.model.FitRecord.FitTest;
@@ -56,7 +57,7 @@ public final class FitReport {
     return change.what() == FaceChange.What.DENTAL ? "teeth" : change.what().key();
   }
 
-  /** {@code overall fit factor 138.56: passed (100 is asked)}. */
+  /** {@code overall fit factor 139, passed (100 is asked)}. */
   public String outcome(FitTest test) {
     FitResult result = result(test);
     String outcome = result.passed() ? "passed" : "not passed";
@@ -65,10 +66,16 @@ public final class FitReport {
     }
     return "overall fit factor %s, %s (%s is asked%s)"
         .formatted(
-            Figures.plain(result.overall().orElseThrow()),
+            overall(result.overall().orElseThrow(), result.asked()),
             outcome,
             Figures.plain(result.asked()),
             result.everyExercise() ? " in every exercise" : "");
+  }
+
+  /** An overall fit factor, which is never rounded up to the one that is asked. */
+  public static String overall(double overall, double asked) {
+    String shown = Figures.rounded(overall);
+    return overall < asked && shown.equals(Figures.rounded(asked)) ? "just under " + shown : shown;
   }
 
   private String most(FitTest test, FitResult result) {

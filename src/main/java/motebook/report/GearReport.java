@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import motebook.desk.Allowed;
 import motebook.model.Element;
+import motebook.model.Figures;
 import motebook.model.Gear;
 import motebook.model.MinuteOfDay;
 import motebook.model.Respirator;

@@ -7,6 +7,7 @@ import java.util.Map;
 import motebook.desk.ExposureGroup;
 import motebook.desk.Statistics;
 import motebook.desk.Statistics.Held;
+import motebook.model.Figures;
 
 /** The statistics of the samples of each kind of work, as JSON and as text. */
 public final class GroupReport {
@@ -48,17 +49,17 @@ public final class GroupReport {
             + (stats.censored() > 0 ? ", " + stats.censored() + " below detection" : ""));
     lines.add(
         "  GM "
-            + Figures.rough(stats.sample().gm())
+            + Figures.rounded(stats.sample().gm())
             + ", GSD "
-            + Figures.rough(stats.sample().gsd())
+            + Figures.rounded(stats.sample().gsd())
             + ", "
             + mean(stats)
             + "; P95 "
-            + Figures.rough(stats.sample().p95())
+            + Figures.rounded(stats.sample().p95())
             + ", UTL95,95 "
-            + Figures.rough(stats.upper95())
+            + Figures.rounded(stats.upper95())
             + ", UTL95,70 "
-            + Figures.rough(stats.upper70()));
+            + Figures.rounded(stats.upper70()));
     lines.add("  " + stats.held().map(held -> against(held, group)).orElse("no limit applies"));
     return lines;
   }
@@ -66,17 +67,17 @@ public final class GroupReport {
   private static String mean(Statistics stats) {
     return stats.mean().isPresent() && stats.unbiasedMean().isPresent()
         ? "AM "
-            + Figures.rough(stats.mean().getAsDouble())
+            + Figures.rounded(stats.mean().getAsDouble())
             + " (MVUE "
-            + Figures.rough(stats.unbiasedMean().getAsDouble())
+            + Figures.rounded(stats.unbiasedMean().getAsDouble())
             + ")"
-        : "lognormal mean " + Figures.rough(stats.sample().lognormalMean());
+        : "lognormal mean " + Figures.rounded(stats.sample().lognormalMean());
   }
 
   private static String against(Held held, ExposureGroup group) {
     return Figures.percent(held.percentOver())
         + " over "
-        + Figures.rough(held.limit())
+        + Figures.rounded(held.limit())
         + (group.converted() ? " (converted)" : "")
         + " (90 % interval "
         + Figures.percent(held.low90())

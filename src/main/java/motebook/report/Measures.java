@@ -1,5 +1,6 @@
 package motebook.report;
 
+import motebook.model.Figures;
 import motebook.model.Units;
 
 /** A shop's own measures in the units that its owner chose. */

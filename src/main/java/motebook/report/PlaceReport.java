@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import motebook.journal.PlaceVersion;
+import motebook.model.Figures;
 import motebook.model.Surroundings;
 import motebook.model.Surroundings.Indoors;
 

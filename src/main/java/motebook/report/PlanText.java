@@ -13,6 +13,7 @@ import motebook.desk.Foremost;
 import motebook.desk.PlanReport;
 import motebook.desk.PlanReport.Help;
 import motebook.desk.Plans;
+import motebook.model.Figures;
 import motebook.model.Session;
 import motebook.reference.Caution;
 
@@ -86,7 +87,7 @@ public final class PlanText {
   }
 
   private static String meanwhile(SessionLine line) {
-    return Figures.rough(line.meanOutsideMgPerM3())
+    return Figures.rounded(line.meanOutsideMgPerM3())
         + " mg/m³ outside the mask"
         + (line.source().rough() ? " (rough)" : "")
         + "; "
@@ -103,7 +104,7 @@ public final class PlanText {
   private static String added(PlanReport plan) {
     double added = plan.addedTypical();
     return (added < 0 ? "; this takes off " : "; this adds ")
-        + Figures.rough(Math.abs(added))
+        + Figures.rounded(Math.abs(added))
         + " (typical)";
   }
 
@@ -133,8 +134,8 @@ public final class PlanText {
 
   private static String figure(DayReport day, Foremost foremost) {
     return foremost == Foremost.DUST
-        ? Figures.rough(day.outside().estimate().central()) + " mg/m³ outside"
-        : Figures.rough(day.vapour().map(v -> v.indexOutside().central()).orElse(0.0))
+        ? Figures.rounded(day.outside().estimate().central()) + " mg/m³ outside"
+        : Figures.rounded(day.vapour().map(v -> v.indexOutside().central()).orElse(0.0))
             + " times the limits of vapour outside";
   }
 
@@ -163,7 +164,7 @@ public final class PlanText {
             .map(one -> figure(plans.all().get(first).day(), one))
             .orElseGet(
                 () ->
-                    Figures.rough(plans.figure(first))
+                    Figures.rounded(plans.figure(first))
                         + " times the nearer limit, of dust or of vapour");
     return first
         + 1
@@ -177,6 +178,6 @@ public final class PlanText {
   }
 
   private static String times(double figure, double lowest) {
-    return lowest == 0 ? Figures.rough(figure) : Figures.rough(figure / lowest) + " times that";
+    return lowest == 0 ? Figures.rounded(figure) : Figures.rounded(figure / lowest) + " times that";
   }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import motebook.desk.Statistics;
 import motebook.desk.Statistics.Held;
+import motebook.model.Figures;
 import motebook.science.ShapiroWilk;
 
 /** The statistics of measured results, as JSON and as text. */

@@ -2,6 +2,7 @@ package motebook.report;
 
 import java.time.LocalTime;
 import java.util.Map;
+import motebook.model.Figures;
 import motebook.model.Upkeep;
 
 /** What was done to a shop filter, in words and as JSON. */

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import motebook.desk.DayReport;
 import motebook.desk.VapourReport;
 import motebook.desk.VapourReport.OfSolvent;
+import motebook.model.Figures;
 import motebook.model.VapourLimits;
 import motebook.reference.Solvent;
 import motebook.science.Estimate;
@@ -43,19 +44,16 @@ public final class VapourText {
     String named =
         vapour.solvents().stream()
             .limit(MOST_NAMED)
-            .map(line -> line.solvent().name() + " " + Figures.rough(ppm.applyAsDouble(line)))
+            .map(line -> line.solvent().name() + " " + Figures.rounded(ppm.applyAsDouble(line)))
             .collect(Collectors.joining(", "));
     int more = vapour.solvents().size() - MOST_NAMED;
     return named + " ppm over 8 h" + (more > 0 ? ", and " + more + " more" : "");
   }
 
   private static String index(Estimate index, VapourLimits limits) {
-    return "about "
-        + Figures.rough(index.central())
+    return Figures.about(index.central())
         + " times the limits taken together (90 % range "
-        + Figures.rough(index.low90())
-        + " to "
-        + Figures.rough(index.high90())
+        + Figures.range(index.low90(), index.high90())
         + "), by "
         + whose(limits);
   }
@@ -89,7 +87,7 @@ public final class VapourText {
                     "fire      "
                         + ink.warning(
                             "the air at the hand may have reached "
-                                + Figures.rough(100 * share)
+                                + Figures.rounded(100 * share)
                                 + " % of the lower flammable limit")
                         + ", where it burns; spray areas are judged at 25 %, in California at 20 %, and nearer"
                         + " the can there is more"));

@@ -10,6 +10,7 @@ import motebook.desk.VapourReport;
 import motebook.desk.WeekReport;
 import motebook.desk.WeekVapour;
 import motebook.desk.WeekVapour.OfDay;
+import motebook.model.Figures;
 import motebook.science.Estimate;
 
 /** The vapour of a day or a week in one line. What has no figure is named beside it. */
@@ -80,12 +81,9 @@ public final class VapourWords {
   private static String figure(Estimate index) {
     return index.central() == 0
         ? "none"
-        : "about "
-            + Figures.rough(index.central())
+        : Figures.about(index.central())
             + " ("
-            + Figures.rough(index.low90())
-            + " to "
-            + Figures.rough(index.high90())
+            + Figures.range(index.low90(), index.high90())
             + ")";
   }
 

@@ -12,6 +12,7 @@ import motebook.desk.CareClock;
 import motebook.desk.WeekWear;
 import motebook.desk.WeekWear.OfElement;
 import motebook.desk.WeekWear.OfFilter;
+import motebook.model.Figures;
 import motebook.model.Retirement;
 
 /** What a week used up of masks and filters, a line for each. */
@@ -39,7 +40,7 @@ public final class WearText {
   private static String brief(OfElement used) {
     List<String> said = new ArrayList<>();
     if (used.hours() > 0) {
-      said.add(Figures.rough(used.hours()) + " h");
+      said.add(Figures.rounded(used.hours()) + " h");
     }
     used.takenOff().ifPresent(gone -> said.add(gone(gone)));
     used.spent().forEach(clock -> said.add("ended " + day(clock)));
@@ -47,7 +48,7 @@ public final class WearText {
   }
 
   private static String brief(OfFilter used) {
-    List<String> said = new ArrayList<>(List.of(Figures.rough(used.runHours()) + " h"));
+    List<String> said = new ArrayList<>(List.of(Figures.rounded(used.runHours()) + " h"));
     used.upkeep().forEach(done -> said.add(done.what().key() + " " + DAY.format(done.date())));
     used.takenOff().ifPresent(gone -> said.add(gone(gone)));
     used.spent().forEach(clock -> said.add("due since " + day(clock)));
@@ -62,14 +63,14 @@ public final class WearText {
     List<String> said = new ArrayList<>();
     if (used.hours() > 0) {
       said.add(
-          Figures.rough(used.hours())
+          Figures.rounded(used.hours())
               + " h worn"
               + share(used.hours(), used.hoursLimit(), "h")
               + others(used, person));
     }
     if (used.loadMg().central() > 0) {
       said.add(
-          Figures.rough(used.loadMg().central())
+          Figures.rounded(used.loadMg().central())
               + " mg of dust"
               + share(used.loadMg().central(), used.loadLimitMg(), "mg"));
     }
@@ -99,7 +100,7 @@ public final class WearText {
     String others =
         all.entrySet().stream()
             .filter(entry -> !entry.getKey().equals(person))
-            .map(entry -> Figures.rough(entry.getValue()) + " h by " + entry.getKey())
+            .map(entry -> Figures.rounded(entry.getValue()) + " h by " + entry.getKey())
             .collect(Collectors.joining(", "));
     return others.isEmpty() ? "" : ", of it " + others;
   }
@@ -120,7 +121,7 @@ public final class WearText {
 
   private static String filter(OfFilter used) {
     List<String> said = new ArrayList<>();
-    said.add(Figures.rough(used.runHours()) + " h run");
+    said.add(Figures.rounded(used.runHours()) + " h run");
     used.upkeep().forEach(done -> said.add(done.what().key() + " " + DAY.format(done.date())));
     used.takenOff().ifPresent(gone -> said.add(gone(gone)));
     used.spent()

@@ -4,14 +4,17 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.StringJoiner;
+import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import motebook.desk.Attribution;
 import motebook.desk.Attribution.Share;
 import motebook.desk.DayReport;
 import motebook.desk.WeekReport;
 import motebook.desk.WeekReport.Contribution;
 import motebook.desk.WeekReview;
+import motebook.model.Figures;
 import motebook.reference.Operation;
 
 /** A week as text for a terminal. */
@@ -33,7 +36,11 @@ public final class WeekText {
       return lines;
     }
     lines.addAll(means(review, ink));
-    week.contributions().stream().limit(WORST).forEach(c -> lines.add(worst(c, week.person())));
+    List<Contribution> all = week.contributions();
+    List<String> shown = Figures.shares(all.stream().map(Contribution::sharePercent).toList());
+    for (int i = 0; i < Math.min(WORST, all.size()); i++) {
+      lines.add(worst(all.get(i), shown.get(i), week.person()));
+    }
     lines.addAll(cuts(review));
     lines.addAll(sentences(review));
     lines.add(Wording.ESTIMATES);
@@ -72,18 +79,37 @@ public final class WeekText {
     return Figures.percent(percent) + " was breathed after the work that made it had ended";
   }
 
-  /** The largest parts, and the rest in one. */
+  /** The largest parts, and the rest in one: {@code oak 61 %, pine 39 %}. */
   public static <K> String shares(List<Share<K>> shares, Function<K, String> name) {
-    StringJoiner said = new StringJoiner(", ");
-    shares.stream()
-        .limit(WORST)
-        .forEach(
-            share -> said.add(name.apply(share.of()) + " " + Figures.percent(share.percent())));
-    if (shares.size() > WORST) {
-      double rest = shares.stream().skip(WORST).mapToDouble(Share::percent).sum();
-      said.add("the rest " + Figures.percent(rest));
+    return shares(shares, WORST, name);
+  }
+
+  static <K> String shares(List<Share<K>> shares, int most, Function<K, String> name) {
+    return parts(shares, most, "the rest", name).stream()
+        .map(part -> part.getKey() + " " + part.getValue())
+        .collect(Collectors.joining(", "));
+  }
+
+  /**
+   * The largest parts by name, each with its share, and the rest in one; what is shown adds to 100
+   * %.
+   *
+   * @param most how many to name before the rest
+   */
+  public static <K> List<Map.Entry<String, String>> parts(
+      List<Share<K>> shares, int most, String rest, Function<K, String> name) {
+    List<String> names =
+        new ArrayList<>(shares.stream().limit(most).map(s -> name.apply(s.of())).toList());
+    List<Double> percents =
+        new ArrayList<>(shares.stream().limit(most).map(Share::percent).toList());
+    if (shares.size() > most) {
+      names.add(rest);
+      percents.add(shares.stream().skip(most).mapToDouble(Share::percent).sum());
     }
-    return said.toString();
+    List<String> shown = Figures.shares(percents);
+    return IntStream.range(0, names.size())
+        .mapToObj(i -> Map.entry(names.get(i), shown.get(i)))
+        .toList();
   }
 
   private static List<String> sentences(WeekReview review) {
@@ -125,12 +151,12 @@ public final class WeekText {
         : List.of(outside);
   }
 
-  private static String worst(Contribution worst, String person) {
+  private static String worst(Contribution worst, String share, String person) {
     String whose = worst.job().person().equals(person) ? "" : worst.job().person() + "'s ";
     return String.format(
         Locale.ROOT,
         "from        %5s  %s%s of %s",
-        Figures.percent(worst.sharePercent()),
+        share,
         whose,
         worst.job().operation().name(),
         Wording.material(worst.job().material()));

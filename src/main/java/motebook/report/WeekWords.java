@@ -7,6 +7,7 @@ import motebook.desk.Trend;
 import motebook.desk.WeekLimit;
 import motebook.desk.WeekReport.Contribution.Job;
 import motebook.desk.Weeks;
+import motebook.model.Figures;
 
 /** What there is to say of weeks in sentences. */
 public final class WeekWords {
@@ -26,12 +27,12 @@ public final class WeekWords {
       return "About the same as the week before.";
     }
     boolean more = ratio > 1;
-    String amount = Figures.rough(Math.abs(change.after() - change.before())) + " mg/m³ ";
+    String amount = Figures.rounded(Math.abs(change.after() - change.before())) + " mg/m³ ";
     return "About "
         + amount
         + (more ? "more" : "less")
-        + " than the week before (about "
-        + Figures.rough(change.before())
+        + " than the week before ("
+        + Figures.about(change.before())
         + ")"
         + change
             .job()
@@ -62,12 +63,10 @@ public final class WeekWords {
     double low = found.direction() * found.slope().low90();
     double high = found.direction() * found.slope().high90();
     return (found.direction() < 0 ? "falling" : "rising")
-        + ", about "
-        + Figures.rough(Math.abs(found.slope().perStep()))
+        + ", "
+        + Figures.about(Math.abs(found.slope().perStep()))
         + " mg/m³ a week (90 % range "
-        + Figures.rough(Math.min(low, high))
-        + " to "
-        + Figures.rough(Math.max(low, high))
+        + Figures.range(Math.min(low, high), Math.max(low, high))
         + "; "
         + worked
         + " weeks with work)";
@@ -79,26 +78,25 @@ public final class WeekWords {
         + best.control().spoken()
         + " at all "
         + said(best.job(), person)
-        + " the week would have come to about "
-        + Figures.rough(best.would().central())
+        + " the week would have come to "
+        + Figures.about(best.would().central())
         + " mg/m³ instead of "
-        + Figures.rough(best.was().central())
+        + Figures.rounded(best.was().central())
         + ": of the controls that serve the worst job, the one that helps most.";
   }
 
   /** How the week's mean stands to its limit: {@code about 0.69 times 1 mg/m³ inhalable dust …}. */
   public static String limit(WeekLimit held) {
     String plain = Wording.limit(held.limit());
-    return "about "
-        + Figures.rough(held.ratio())
+    return Figures.about(held.ratio())
         + " times "
         + (held.longWeek()
             ? "the "
-                + Figures.rough(held.adjustedMgPerM3())
+                + Figures.rounded(held.adjustedMgPerM3())
                 + " mg/m³ that are left of "
                 + plain
                 + " for a week of "
-                + Figures.rough(held.hours())
+                + Figures.rounded(held.hours())
                 + " h (Brief and Scala)"
             : plain);
   }
@@ -107,11 +105,11 @@ public final class WeekWords {
   public static String longDay(LongDay day) {
     return Wording.weekday(day.date())
         + ", "
-        + Figures.rough(day.hours())
+        + Figures.rounded(day.hours())
         + " h: a limit of "
         + Figures.plain(day.held().limit().mgPerM3())
         + " mg/m³ comes down to "
-        + Figures.rough(day.adjustedMgPerM3())
+        + Figures.rounded(day.adjustedMgPerM3())
         + " (Brief and Scala), "
         + (day.over() ? "and the day is over it" : "and the day is under it");
   }

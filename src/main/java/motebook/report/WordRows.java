@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import motebook.entry.Scene;
 import motebook.entry.SpokenLine;
+import motebook.model.Figures;
 import motebook.model.Text;
 import motebook.reference.Control;
 import motebook.reference.Figure;

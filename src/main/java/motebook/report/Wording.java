@@ -6,14 +6,17 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import motebook.desk.Credit;
 import motebook.desk.DayReport;
+import motebook.desk.DayReport.OtherSource;
 import motebook.desk.DayReport.SessionLine;
 import motebook.desk.HeldLimit;
 import motebook.desk.Objection;
 import motebook.desk.Source;
 import motebook.entry.SpokenLine;
 import motebook.model.Amount;
+import motebook.model.Figures;
 import motebook.model.MinuteOfDay;
 import motebook.model.Work;
 import motebook.reference.Limit;
@@ -55,12 +58,9 @@ public final class Wording {
   public static String estimate(Estimate estimate) {
     return estimate.central() == 0
         ? "none"
-        : "about "
-            + Figures.rough(estimate.central())
+        : Figures.about(estimate.central())
             + " mg/m³ (90 % range "
-            + Figures.rough(estimate.low90())
-            + " to "
-            + Figures.rough(estimate.high90())
+            + Figures.range(estimate.low90(), estimate.high90())
             + ")";
   }
 
@@ -143,13 +143,13 @@ public final class Wording {
 
   /** {@code about 3.1 times the limit}. */
   public static String ratio(HeldLimit held) {
-    return "about " + Figures.rough(held.ratio()) + " times the limit";
+    return Figures.about(held.ratio()) + " times the limit";
   }
 
-  /** {@code chance of being over it 81 %}; empty without a limit. */
+  /** {@code chance of being over it: 81 %}; empty without a limit. */
   public static Optional<String> chance(OptionalDouble chance) {
     return chance.isPresent()
-        ? Optional.of("chance of being over it " + Figures.percent(100 * chance.getAsDouble()))
+        ? Optional.of("chance of being over it: " + Figures.chance(chance.getAsDouble()))
         : Optional.empty();
   }
 
@@ -173,28 +173,19 @@ public final class Wording {
             held ->
                 "Probably "
                     + (outside.getAsDouble() >= 0.5 ? "over" : "below")
-                    + " the limit (about "
-                    + Figures.rough(held.ratio())
+                    + " the limit ("
+                    + Figures.about(held.ratio())
                     + " times); "
                     + chances(outside.getAsDouble(), day.inside().chanceOverLimit()));
   }
 
   private static String chances(double outside, OptionalDouble inside) {
     return inside.isEmpty() || inside.getAsDouble() == outside
-        ? odds(outside) + " that it is over."
-        : "chance " + odds(outside) + ", inside " + odds(inside.getAsDouble()) + ".";
-  }
-
-  /** A chance in small whole numbers: {@code 1 in 3}, {@code 8 in 10}. */
-  static String odds(double chance) {
-    if (chance >= 0.985) {
-      return "99 in 100";
-    } else if (chance >= 0.925) {
-      return chance >= 0.965 ? "49 in 50" : "19 in 20";
-    } else if (chance >= 0.5) {
-      return Math.round(chance * 10) + " in 10";
-    }
-    return chance < 0.01 ? "under 1 in 100" : "1 in " + Math.round(1 / chance);
+        ? Figures.chance(outside) + " likely to be over."
+        : Figures.chance(outside)
+            + " likely to be over, "
+            + Figures.chance(inside.getAsDouble())
+            + " inside the mask.";
   }
 
   /**
@@ -215,6 +206,15 @@ public final class Wording {
   public static String brief(Credit credit) {
     List<String> all = credit.objections().stream().map(Objection::brief).distinct().toList();
     return all.get(0) + (all.size() > 1 ? " and " + (all.size() - 1) + " more" : "");
+  }
+
+  /** What each session and then each other source put into the day's dose; adds to 100 %. */
+  public static List<String> shares(DayReport day) {
+    return Figures.shares(
+        Stream.concat(
+                day.sessions().stream().map(SessionLine::sharePercent),
+                day.others().stream().map(OtherSource::sharePercent))
+            .toList());
   }
 
   /** Whether a respirator was worn in any session of the day. */

@@ -1,6 +1,5 @@
 package motebook.screen;
 
-import java.math.BigDecimal;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -12,6 +11,7 @@ import motebook.entry.Scene;
 import motebook.entry.Serving;
 import motebook.entry.SpokenLine;
 import motebook.journal.Book;
+import motebook.model.Figures;
 import motebook.model.MaskUse;
 import motebook.model.Person;
 import motebook.model.Place;
@@ -87,7 +87,7 @@ final class SessionForm {
   }
 
   private static String worn(MaskUse mask) {
-    String percent = BigDecimal.valueOf(mask.wornPercent()).stripTrailingZeros().toPlainString();
+    String percent = Figures.exact(mask.wornPercent());
     return (mask.checked() ? "checked " : "") + percent + "%";
   }
 

@@ -251,7 +251,7 @@ class GearCommandTest {
                 "fit record --respirator \"half mask\" --person me --on 2026-03-01"
                     + " --method quantitative --factors 200,180,150,120,90,110,210"))
         .isEqualTo(
-            "Wrote down: 2026-03-01  me  fit test with half mask: overall fit factor 138.56,"
+            "Wrote down: 2026-03-01  me  fit test with half mask: overall fit factor 139,"
                 + " passed (100 is asked)");
     Map<String, Object> list = shell.json("fit list");
     // n/Σ(1/FF) of the seven factors, derived
@@ -267,8 +267,8 @@ class GearCommandTest {
       value = {
         "osha|full mask|200,180,150,120,90,110,210|not passed (500 is asked)",
         "osha|full mask|500,500,500,500,500,500,50|not passed (500 is asked)",
-        "osha|half mask|500,500,500,500,500,500,50|218.75, passed (100 is asked)",
-        "uk|half mask|500,500,500,500,500,500,50|218.75, not passed (100 is asked in every exercise)",
+        "osha|half mask|500,500,500,500,500,500,50|219, passed (100 is asked)",
+        "uk|half mask|500,500,500,500,500,500,50|219, not passed (100 is asked in every exercise)",
         "uk|half mask|100,100|passed (100 is asked in every exercise)",
         "uk|full mask|2500,1999|not passed (2000 is asked in every exercise)",
         "uk|full mask|2500,2000|passed (2000 is asked in every exercise)",

@@ -120,7 +120,7 @@ class MendingTest {
     }
     assertThat(done("gear list")).contains("ffp3: FFP3, opened 2026-03-02, a fresh one each day");
     assertThat(done("due")).isEqualTo("Nothing is due.");
-    assertThat(done("gear clocks")).contains("ffp3 on mask: 1 h worn");
+    assertThat(done("gear clocks")).contains("ffp3 on mask: 1.00 h worn");
   }
 
   @Test

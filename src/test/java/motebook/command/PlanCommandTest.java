@@ -96,7 +96,7 @@ class PlanCommandTest {
     assertThat(number(plan, "plans", 0, "added_typical_mg_m3"))
         .isCloseTo(-0.85 * 3.125, within(1e-9));
     assertThat(shell.say("plan 60m orbital sanding of oak with tool vacuum at 8:00").out())
-        .contains("this takes off 2.7 (typical)");
+        .contains("this takes off 2.66 (typical)");
   }
 
   @Test
@@ -108,7 +108,7 @@ class PlanCommandTest {
     assertThat(said.out())
         .contains("   1  1h orbital")
         .contains("   2  1h orbital")
-        .contains("lowest    2, about 0.47 mg/m³ outside; then 1, 6.7 times that");
+        .contains("lowest    2, about 0.469 mg/m³ outside; then 1, 6.67 times that");
     Map<String, Object> plans =
         shell.json("plan \"60m orbital sanding of oak\" \"60m block sanding of oak outdoors\"");
     assertThat(plans.get("lowest")).isEqualTo(2);

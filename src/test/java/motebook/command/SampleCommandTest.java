@@ -74,7 +74,7 @@ class SampleCommandTest {
     assertThat(number(list, "samples", 0, "mg_m3")).isCloseTo(0.25, within(1e-9));
     assertThat(number(list, "samples", 1, "mg_m3")).isEqualTo(0.4);
     assertThat(number(list, "samples", 2, "mg_m3")).isEqualTo(0.3);
-    assertThat(shell.say("sample list").out()).contains("below 0.25 mg/m³ inhalable");
+    assertThat(shell.say("sample list").out()).contains("below 0.250 mg/m³ inhalable");
   }
 
   @Test

@@ -160,7 +160,7 @@ class SettingsCommandTest {
     }
     double usual = number(shell.json("gear clocks"), "elements", 0, "clocks", 1, "used");
     // what holds gases alone is not said to be loaded with dust
-    assertThat(said("gear clocks")).contains("carts on half mask: 2.5 h worn, open 10 days");
+    assertThat(said("gear clocks")).contains("carts on half mask: 2.50 h worn, open 10 days");
     said("settings cartridge-safety-fraction 0.5");
     double careful = number(shell.json("gear clocks"), "elements", 0, "clocks", 1, "used");
     assertThat(careful / usual).isBetween(1.4999, 1.5001);

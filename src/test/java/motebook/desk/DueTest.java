@@ -127,7 +127,7 @@ class DueTest {
     DueItem near = items.get(1);
     assertThat(near.state()).isEqualTo(State.SOON);
     assertThat(near.workingDaysLeft()).hasValue(3);
-    assertThat(near.why()).isEqualTo("hours worn (1 of 4 h), about 3 working days at this rate");
+    assertThat(near.why()).isEqualTo("hours worn (1.00 of 4 h), about 3 working days at this rate");
   }
 
   @Test

@@ -87,7 +87,7 @@ class MaskNotesTest {
     work("60m orbital sanding of oak wearing half mask at 9:00");
     assertThat(pilot.screen()).contains("! Mask not credited in 09:00-10:00: no seal check (n)");
     assertThat(pilot.screen())
-        .contains("inside  about 3.2 mg/m³")
+        .contains("inside  about 3.20 mg/m³")
         .doesNotContain("mask not credited: ");
   }
 

@@ -45,11 +45,11 @@ class PilotTest {
     pilot.type("60m orb sand of oak at 9:00");
     assertThat(pilot.screen())
         .contains("orbital sanding of oak in shop by me at 09:00 on 2026-03-04")
-        .contains("day outside about 3.1 mg/m³");
+        .contains("day outside about 3.13 mg/m³");
     assertThat(pilot.book().hasSessions()).isFalse();
     pilot.press("Enter");
     assertThat(pilot.book().sessionsOn(TODAY)).hasSize(1);
-    assertThat(pilot.screen()).contains("Logged: 1h orbital sanding of oak").contains("about 3.1");
+    assertThat(pilot.screen()).contains("Logged: 1h orbital sanding of oak").contains("about 3.13");
     assertThat(pilot.state().line().blank()).isTrue();
   }
 

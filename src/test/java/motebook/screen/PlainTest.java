@@ -124,8 +124,8 @@ class PlainTest {
             "quit");
     assertThat(told)
         .contains("What may be done?")
-        .contains("meanwhile 25 mg/m³ outside the mask")
-        .contains("lowest    2, about 0.47 mg/m³ outside; then 1, 6.7 times that")
+        .contains("meanwhile 25.0 mg/m³ outside the mask")
+        .contains("lowest    2, about 0.469 mg/m³ outside; then 1, 6.67 times that")
         .contains("None of this is written.");
     try (Book book = Book.open(folder.resolve("book.db"), clock)) {
       assertThat(book.hasSessions()).isFalse();

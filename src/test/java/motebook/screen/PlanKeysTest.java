@@ -35,7 +35,7 @@ class PlanKeysTest {
     assertThat(pilot.state().focus()).isEqualTo(Focus.PLAN);
     assertThat(pilot.screen())
         .contains("1h orbital sanding of oak in shop by me at 12:00 on 2026-03-04")
-        .contains("25 mg/m³ outside the mask")
+        .contains("25.0 mg/m³ outside the mask")
         .contains("with tool vacuum: about");
     assertThat(pilot.book().hasSessions()).isFalse();
     assertThat(pilot.press("Escape").screen()).contains("Nothing is in this book yet");
@@ -47,7 +47,7 @@ class PlanKeysTest {
     pilot.press("Enter").type("60m orbital sanding of oak with tool vac").press("Enter");
     assertThat(pilot.screen())
         .contains("> 2  1h orbital sanding of oak with tool va")
-        .contains("lowest    2, about 0.47 mg/m³ outside; then 1, 6.7 times that");
+        .contains("lowest    2, about 0.469 mg/m³ outside; then 1, 6.67 times that");
     pilot.press("d");
     assertThat(pilot.screen()).contains("> 1  1h orbital sanding of oak ").doesNotContain("lowest");
     pilot.press("d");

@@ -6,9 +6,9 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import motebook.desk.Air;
 import motebook.desk.WeekSheet;
+import motebook.model.Figures;
 import motebook.model.MinuteOfDay;
 import motebook.model.Work;
-import motebook.report.Figures;
 import motebook.report.Wording;
 
 /**
@@ -50,12 +50,12 @@ final class AirPlot implements Plot {
   @Override
   public String description() {
     double room = air.coarse(from, to) + air.fine(from, to);
-    return "Highest in the room about "
-        + Figures.rough(room)
-        + " mg/m³, highest at the face about "
-        + Figures.rough(air.breathed(from, to))
-        + " mg/m³; at the end of the plot about "
-        + Figures.rough(air.coarse(to - STEP, to) + air.fine(to - STEP, to))
+    return "Highest in the room "
+        + Figures.about(room)
+        + " mg/m³, highest at the face "
+        + Figures.about(air.breathed(from, to))
+        + " mg/m³; at the end of the plot "
+        + Figures.about(air.coarse(to - STEP, to) + air.fine(to - STEP, to))
         + " mg/m³ are left in the room.";
   }
 

@@ -5,7 +5,7 @@ import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import motebook.desk.DayReport;
-import motebook.report.Figures;
+import motebook.model.Figures;
 import motebook.report.Wording;
 import motebook.science.Estimate;
 
@@ -40,7 +40,7 @@ final class DaysPlot implements Plot {
                         ? ", inside " + Wording.estimate(day.inside().estimate())
                         : "")
                     + day.limit()
-                        .map(held -> ", limit " + Figures.rough(limit(day)) + " mg/m³")
+                        .map(held -> ", limit " + Figures.rounded(limit(day)) + " mg/m³")
                         .orElse(", no limit"))
         .collect(Collectors.joining("; ", "", "."));
   }
@@ -109,7 +109,7 @@ final class DaysPlot implements Plot {
           Pen.Anchor.MIDDLE,
           x,
           scale.at(e.high90()) - 2.5,
-          Figures.rough(e.central()));
+          Figures.cell(e.central()));
     }
   }
 }

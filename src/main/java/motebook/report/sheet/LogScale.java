@@ -3,7 +3,7 @@ package motebook.report.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
-import motebook.report.Figures;
+import motebook.model.Figures;
 
 /**
  * A logarithmic scale for mg/m³ between two heights, with ticks at 1 and 3 of each power of ten.

@@ -10,7 +10,8 @@ import motebook.desk.Attribution.Share;
 import motebook.desk.DayReport;
 import motebook.desk.WeekReport;
 import motebook.desk.WeekReview;
-import motebook.report.Figures;
+import motebook.model.Figures;
+import motebook.report.WeekText;
 import motebook.report.WeekWords;
 import motebook.report.Wording;
 import motebook.science.Estimate;
@@ -40,10 +41,10 @@ final class SheetTables {
     return List.of(
         DAY.format(day.date()),
         Figures.duration(day.minutesLogged()),
-        Figures.rough(outside.central()),
-        Figures.rough(outside.low90()) + "–" + Figures.rough(outside.high90()),
-        day.limit().map(held -> Figures.rough(held.ratio())).orElse("none"),
-        Wording.masked(day) ? Figures.rough(day.inside().estimate().central()) : "same");
+        Figures.cell(outside.central()),
+        Figures.cell(outside.low90()) + "–" + Figures.cell(outside.high90()),
+        day.limit().map(held -> Figures.cell(held.ratio())).orElse("none"),
+        Wording.masked(day) ? Figures.cell(day.inside().estimate().central()) : "same");
   }
 
   /** The work that most of the dust came from. */
@@ -81,18 +82,11 @@ final class SheetTables {
 
   private static <K> Grid shares(
       String title, String head, List<Share<K>> shares, int most, Function<K, String> name) {
-    List<List<String>> rows = new ArrayList<>();
-    boolean all = shares.size() <= most;
-    shares.stream()
-        .limit(all ? most : most - 1L)
-        .forEach(s -> rows.add(row(name.apply(s.of()), s.percent())));
-    if (!all) {
-      rows.add(row("all else", shares.stream().skip(most - 1L).mapToDouble(Share::percent).sum()));
-    }
+    int named = shares.size() <= most ? most : most - 1;
+    List<List<String>> rows =
+        WeekText.parts(shares, named, "all else", name).stream()
+            .map(part -> List.of(SheetWords.capital(part.getKey()), part.getValue()))
+            .toList();
     return new Grid(title, List.of(head, "Share"), rows, List.of(0.78, -0.22));
-  }
-
-  private static List<String> row(String name, double percent) {
-    return List.of(SheetWords.capital(name), Figures.percent(percent));
   }
 }

@@ -10,8 +10,8 @@ import motebook.desk.UsedFigure;
 import motebook.desk.WeekReport;
 import motebook.desk.WeekReview;
 import motebook.desk.WeekVapour;
+import motebook.model.Figures;
 import motebook.model.Text;
-import motebook.report.Figures;
 import motebook.report.PlaceReport;
 import motebook.report.VapourWords;
 import motebook.report.WearText;
@@ -43,7 +43,7 @@ final class SheetWords {
 
   /** The headline figure alone. */
   static String headline(WeekReport week) {
-    return "About " + Figures.rough(week.outsideMean().central()) + " mg/m³";
+    return capital(Figures.about(week.outsideMean().central())) + " mg/m³";
   }
 
   /** What the headline figure is, its range, its limit, and the figure inside. */
@@ -53,9 +53,7 @@ final class SheetWords {
     List<String> said = new ArrayList<>();
     said.add(
         "Inhalable dust outside the mask, mean over 40 h; 90 % range "
-            + Figures.rough(week.outsideMean().low90())
-            + " to "
-            + Figures.rough(week.outsideMean().high90())
+            + Figures.range(week.outsideMean().low90(), week.outsideMean().high90())
             + ".");
     said.add("Inside " + Wording.inside(week.insideMean(), masked) + ".");
     said.add(

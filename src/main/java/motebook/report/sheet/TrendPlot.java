@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import motebook.desk.Trend;
 import motebook.desk.WeekReview;
-import motebook.report.Figures;
+import motebook.model.Figures;
 import motebook.report.WeekWords;
 
 /** The weeks up to this one: the headline figure of each with work, and Sen's slope if clear. */

@@ -3,8 +3,8 @@ package motebook.screen.draw;
 import java.util.Optional;
 import motebook.desk.Air;
 import motebook.desk.HeldLimit;
+import motebook.model.Figures;
 import motebook.reference.Limit;
-import motebook.report.Figures;
 
 /**
  * The air of a place over the day, one column for some minutes.

@@ -8,8 +8,8 @@ import motebook.desk.Evidence;
 import motebook.desk.Evidence.Agreement;
 import motebook.desk.Evidence.Lesson;
 import motebook.desk.ExposureGroup;
+import motebook.model.Figures;
 import motebook.report.EvidenceReport;
-import motebook.report.Figures;
 import motebook.report.GroupReport;
 import motebook.science.Estimate;
 import motebook.screen.state.State;
@@ -100,8 +100,8 @@ final class EvidenceView {
 
   private void lesson(int row, Lesson lesson) {
     canvas.fitted(row, 1, bars() - 18, lesson.operation().name(), Role.PLAIN);
-    canvas.ending(row, bars() - 10, Figures.rough(lesson.before().central()), Role.QUIET);
-    canvas.ending(row, bars() - 2, Figures.rough(lesson.after().central()), Role.FIGURE);
+    canvas.ending(row, bars() - 10, Figures.cell(lesson.before().central()), Role.QUIET);
+    canvas.ending(row, bars() - 2, Figures.cell(lesson.after().central()), Role.FIGURE);
     range(row, lesson.before(), canvas.glyph("·", "."), Role.QUIET);
     range(row, lesson.after(), canvas.glyph("═", "="), Role.FIGURE);
     int width = edge - bars();
@@ -141,10 +141,9 @@ final class EvidenceView {
   }
 
   private static String figures(Agreement agreement) {
-    return "about "
-        + Figures.rough(agreement.estimatedMgPerM3())
+    return Figures.about(agreement.estimatedMgPerM3())
         + ", "
-        + Figures.rough(agreement.ratio())
+        + Figures.rounded(agreement.ratio())
         + " times, z "
         + String.format(Locale.ROOT, "%+.1f", agreement.z());
   }

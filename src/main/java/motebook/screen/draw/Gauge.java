@@ -6,8 +6,8 @@ import java.util.Optional;
 import motebook.desk.DayReport;
 import motebook.desk.DayReport.Twa;
 import motebook.desk.HeldLimit;
+import motebook.model.Figures;
 import motebook.reference.Limit;
-import motebook.report.Figures;
 import motebook.report.Wording;
 import motebook.science.Estimate;
 
@@ -102,9 +102,7 @@ final class Gauge {
   }
 
   private static String headline(Estimate estimate) {
-    return estimate.central() == 0
-        ? "none"
-        : "about " + Figures.rough(estimate.central()) + " mg/m³";
+    return estimate.central() == 0 ? "none" : Figures.about(estimate.central()) + " mg/m³";
   }
 
   private static String range(Twa twa, int columns) {
@@ -114,18 +112,21 @@ final class Gauge {
     }
     String chance = chance(twa).map(value -> "; chance over: " + value).orElse("");
     String full = range + " (90 %)" + chance;
-    return full.length() <= columns ? full : range + chance;
+    String brief = range + chance;
+    return full.length() <= columns
+        ? full
+        : brief.length() <= columns ? brief : brief.replace("chance over", "over");
   }
 
   private static String spread(Estimate estimate) {
     return estimate.central() == 0
         ? ""
-        : Figures.rough(estimate.low90()) + " to " + Figures.rough(estimate.high90());
+        : Figures.cell(estimate.low90()) + " to " + Figures.cell(estimate.high90());
   }
 
   private static Optional<String> chance(Twa twa) {
     return twa.chanceOverLimit().isPresent()
-        ? Optional.of(Figures.percent(100 * twa.chanceOverLimit().getAsDouble()))
+        ? Optional.of(Figures.chance(twa.chanceOverLimit().getAsDouble()))
         : Optional.empty();
   }
 

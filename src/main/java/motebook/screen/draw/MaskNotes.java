@@ -8,7 +8,7 @@ import java.util.Set;
 import motebook.desk.Credit;
 import motebook.desk.DayReport;
 import motebook.desk.Objection;
-import motebook.report.Figures;
+import motebook.model.Figures;
 import motebook.report.Wording;
 
 /** All that stands against the masks of a day, in the order to mend it, each with its command. */

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import motebook.desk.PlanReport;
 import motebook.desk.Plans;
-import motebook.report.Figures;
+import motebook.model.Figures;
 import motebook.report.Ink;
 import motebook.report.PlanText;
 import motebook.science.Estimate;
@@ -67,7 +67,7 @@ final class PlanView {
     canvas.text(row, 1, chosen ? ">" : " ", role);
     String said = index + 1 + "  " + sheet.lines().get(index).again();
     canvas.fitted(row, 3, bars - FIGURE, said, role);
-    canvas.ending(row, bars - 1, Figures.rough(outside.central()), role);
+    canvas.ending(row, bars - 1, Figures.cell(outside.central()), role);
     new Gauge(canvas, plan.day()).bar(row, bars, edge, outside);
   }
 

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import motebook.desk.DayReport.OtherSource;
 import motebook.desk.DayReport.SessionLine;
+import motebook.model.Figures;
 import motebook.model.Work;
-import motebook.report.Figures;
 import motebook.report.Wording;
 import motebook.screen.state.DayPage;
 
@@ -16,11 +16,13 @@ final class SessionList {
 
   private final Canvas canvas;
   private final DayPage page;
+  private final List<String> shares;
   private final int edge;
 
   SessionList(Canvas canvas, DayPage page) {
     this.canvas = canvas;
     this.page = page;
+    this.shares = Wording.shares(page.report());
     this.edge = canvas.columns() - 1;
   }
 
@@ -55,7 +57,7 @@ final class SessionList {
     if (index < own.size()) {
       own(row, index, own.get(index), chosen ? Role.CHOSEN : Role.PLAIN);
     } else {
-      other(row, page.report().others().get(index - own.size()));
+      other(row, index, page.report().others().get(index - own.size()));
     }
   }
 
@@ -65,9 +67,9 @@ final class SessionList {
     Work work = line.source().session().work();
     canvas.text(row, 5, Wording.span(work), role);
     canvas.fitted(row, WORK, edge - FIGURES, work(line), role);
-    canvas.ending(row, edge - 12, Figures.rough(line.meanOutsideMgPerM3()), role);
+    canvas.ending(row, edge - 12, Figures.cell(line.meanOutsideMgPerM3()), role);
     canvas.text(row, edge - 11, line.source().rough() ? "rough" : "", role);
-    canvas.ending(row, edge, Figures.percent(line.sharePercent()), role);
+    canvas.ending(row, edge, shares.get(index), role);
   }
 
   private String work(SessionLine line) {
@@ -85,12 +87,12 @@ final class SessionList {
     return String.join(" ", parts);
   }
 
-  private void other(int row, OtherSource other) {
+  private void other(int row, int index, OtherSource other) {
     Work work = other.source().session().work();
     canvas.ending(row, 4, "+", Role.OTHER);
     canvas.text(row, 5, Wording.span(work), Role.OTHER);
     String whose = work.person() + ": " + Wording.jobAndControls(other.source());
     canvas.fitted(row, WORK, edge - FIGURES, whose, Role.OTHER);
-    canvas.ending(row, edge, Figures.percent(other.sharePercent()), Role.OTHER);
+    canvas.ending(row, edge, shares.get(index), Role.OTHER);
   }
 }

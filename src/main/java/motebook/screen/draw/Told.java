@@ -3,7 +3,7 @@ package motebook.screen.draw;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import motebook.report.Figures;
+import motebook.model.Figures;
 import motebook.screen.state.Fault;
 import motebook.screen.state.Line;
 import motebook.screen.state.Notice.Tone;
@@ -94,16 +94,14 @@ record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
 
   private static String dose(Understood understood) {
     String before =
-        understood.doseBefore() == 0 ? "" : " (now " + Figures.rough(understood.doseBefore()) + ")";
+        understood.doseBefore() == 0
+            ? ""
+            : " (now " + Figures.rounded(understood.doseBefore()) + ")";
     String chance =
         understood.chanceAfter().isPresent()
-            ? "; chance over: " + Figures.percent(100 * understood.chanceAfter().getAsDouble())
+            ? "; chance over: " + Figures.chance(understood.chanceAfter().getAsDouble())
             : "";
-    return "day outside about "
-        + Figures.rough(understood.doseAfter())
-        + " mg/m³"
-        + before
-        + chance;
+    return "day outside " + Figures.about(understood.doseAfter()) + " mg/m³" + before + chance;
   }
 
   /** The rows that all of it takes. */

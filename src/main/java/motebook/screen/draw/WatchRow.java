@@ -3,9 +3,9 @@ package motebook.screen.draw;
 import java.util.List;
 import java.util.Optional;
 import motebook.desk.Timing;
+import motebook.model.Figures;
 import motebook.model.MinuteOfDay;
 import motebook.model.Stopwatch.Doubt;
-import motebook.report.Figures;
 import motebook.screen.state.DayPage;
 import motebook.screen.state.Focus;
 import motebook.screen.state.State;
@@ -65,11 +65,7 @@ final class WatchRow {
             .sheet()
             .current()
             .map(page -> page.report().outside().estimate().central())
-            .map(
-                dose ->
-                    "Day "
-                        + (dose == 0 ? "none" : "about " + Figures.rough(dose) + " mg/m³")
-                        + ". ")
+            .map(dose -> "Day " + (dose == 0 ? "none" : Figures.about(dose) + " mg/m³") + ". ")
             .orElse("")
         : "";
   }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import motebook.desk.WeekReport;
-import motebook.report.Figures;
+import motebook.model.Figures;
 import motebook.report.WeekWords;
 import motebook.report.Wording;
 import motebook.screen.state.WeekPage;
@@ -44,7 +44,7 @@ final class WeekTrend {
       at = canvas.text(row, at, cell(eighths(week, 8, 0)), Role.FINE);
     }
     canvas.fitted(
-        row, at + 1, canvas.columns() - 1, "highest about " + Figures.rough(highest), Role.QUIET);
+        row, at + 1, canvas.columns() - 1, "highest " + Figures.about(highest), Role.QUIET);
   }
 
   /** A heading, the columns, and the Mondays under them. */
@@ -53,7 +53,7 @@ final class WeekTrend {
     String heading = weeks.size() + " weeks, 40-h means outside" + inside + ": " + trend;
     canvas.fitted(top, 1, canvas.columns() - 1, heading, Role.QUIET);
     int height = rows - 2;
-    canvas.ending(top + 1, MARGIN - 1, highest == 0 ? "" : Figures.rough(highest), Role.QUIET);
+    canvas.ending(top + 1, MARGIN - 1, highest == 0 ? "" : Figures.cell(highest), Role.QUIET);
     canvas.ending(top + height, MARGIN - 1, "0", Role.QUIET);
     for (int index = 0; index < weeks.size(); index++) {
       column(index, top + 1, height);

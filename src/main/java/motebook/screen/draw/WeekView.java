@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import motebook.desk.DayReport;
 import motebook.desk.WeekReport;
 import motebook.desk.WeekVapour;
-import motebook.report.Figures;
+import motebook.model.Figures;
+import motebook.reference.Operation;
 import motebook.report.VapourWords;
 import motebook.report.WearText;
 import motebook.report.WeekWords;
@@ -101,7 +104,7 @@ final class WeekView {
   }
 
   private void side(int row, int from, int to, DayReport day, DayReport.Twa twa) {
-    String figure = twa.estimate().central() == 0 ? "0" : Figures.rough(twa.estimate().central());
+    String figure = twa.estimate().central() == 0 ? "0" : Figures.cell(twa.estimate().central());
     canvas.ending(row, from + FIGURE - 1, figure, Role.FIGURE);
     new Gauge(canvas, day).bar(row, from + FIGURE, to, twa.estimate());
   }
@@ -189,12 +192,8 @@ final class WeekView {
   private void worst(int row, WeekReport week, int foot) {
     int middle = canvas.columns() / 2;
     int at = row;
-    List<Map.Entry<String, Double>> operations =
-        week.byOperation().stream().map(e -> Map.entry(e.getKey().name(), e.getValue())).toList();
-    List<Map.Entry<String, Double>> materials =
-        week.byMaterial().stream()
-            .map(e -> Map.entry(Wording.material(e.getKey()), e.getValue()))
-            .toList();
+    List<Map.Entry<String, String>> operations = parts(week.byOperation(), Operation::name);
+    List<Map.Entry<String, String>> materials = parts(week.byMaterial(), Wording::material);
     if (foot - at > 1) {
       canvas.text(at, 1, operations.isEmpty() ? "" : "most of it from", Role.QUIET);
       canvas.text(at++, middle + 1, materials.isEmpty() ? "" : "of", Role.QUIET);
@@ -205,9 +204,17 @@ final class WeekView {
     }
   }
 
-  private void part(int row, int from, int to, List<Map.Entry<String, Double>> parts, int rank) {
+  private static <K> List<Map.Entry<String, String>> parts(
+      List<Map.Entry<K, Double>> parts, Function<K, String> name) {
+    List<String> shares = Figures.shares(parts.stream().map(Map.Entry::getValue).toList());
+    return IntStream.range(0, parts.size())
+        .mapToObj(i -> Map.entry(name.apply(parts.get(i).getKey()), shares.get(i)))
+        .toList();
+  }
+
+  private void part(int row, int from, int to, List<Map.Entry<String, String>> parts, int rank) {
     if (rank < parts.size()) {
-      canvas.ending(row, from + 5, Figures.percent(parts.get(rank).getValue()), Role.FIGURE);
+      canvas.ending(row, from + 5, parts.get(rank).getValue(), Role.FIGURE);
       canvas.fitted(row, from + 7, to, parts.get(rank).getKey(), Role.PLAIN);
     }
   }

@@ -10,10 +10,10 @@ import motebook.model.Surroundings.Indoors;
 import motebook.model.Surroundings.Outdoors;
 
 /** The figures of a place as the columns of a row. */
-final class Figures {
+final class PlaceColumns {
   private static final int INDOORS_ONLY = 6;
 
-  private Figures() {}
+  private PlaceColumns() {}
 
   /** The values of kind, air speed, volume, air changes, open ones, cleaner, fan, run-on. */
   static List<Object> columns(Surroundings surroundings) {
