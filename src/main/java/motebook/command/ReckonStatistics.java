@@ -5,13 +5,16 @@ import static motebook.command.Numbers.within;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import motebook.desk.Statistics;
 import motebook.desk.Statistics.Result;
+import motebook.desk.Trend.Found;
 import motebook.model.Figures;
 import motebook.model.Refusal;
 import motebook.report.Json;
 import motebook.report.StatisticsReport;
 import motebook.science.MannKendall;
+import motebook.science.SenSlope;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -22,6 +25,8 @@ final class ReckonStatistics {
 
   @Command(name = "stats", description = "Lognormal statistics of measured results.")
   static final class Stats extends Reckoning {
+    private static final double MOST_BELOW = 0.8;
+
     @Parameters(
         arity = "0..*",
         paramLabel = "RESULT",
@@ -43,8 +48,9 @@ final class ReckonStatistics {
       }
       if (!Statistics.enough(read)) {
         throw new Refusal(
-            "Beside results below detection that needs two of a known figure that differ.");
+            "With results below detection, at least two different known figures are needed.");
       }
+      refuseUnknownSpread(read);
       OptionalDouble held =
           limit == null ? OptionalDouble.empty() : OptionalDouble.of(positive("--limit", limit));
       Statistics statistics = Statistics.of(read, held);
@@ -54,6 +60,25 @@ final class ReckonStatistics {
       return answer(
           StatisticsReport.json(statistics),
           StatisticsReport.text(statistics).toArray(String[]::new));
+    }
+
+    // Above four in five, common practice, from memory of Helsel 2012, Statistics for Censored
+    // Environmental Data: no spread is estimated.
+    private static void refuseUnknownSpread(List<Result> read) {
+      long below = read.stream().filter(Result::below).count();
+      if (below > MOST_BELOW * read.size()) {
+        throw new Refusal(
+            below
+                + " of "
+                + read.size()
+                + " results are below detection: with more than four in five of them, the spread"
+                + " cannot be estimated.");
+      }
+      if (read.stream().map(Result::value).distinct().count() == 1) {
+        throw new Refusal(
+            "All results are equal, so their spread cannot be estimated: give them with more"
+                + " digits, or more results.");
+      }
     }
 
     private static Result result(String text) {
@@ -73,8 +98,7 @@ final class ReckonStatistics {
       name = "trend",
       description = "Whether evenly spaced values rise or fall (Mann-Kendall, slope after Sen).")
   static final class Trend extends Reckoning {
-    private static final double PLAIN_ENOUGH = 0.05;
-    private static final int ENOUGH = 10;
+    private static final int APPROXIMATE_BELOW = 10;
 
     @Parameters(arity = "0..*", paramLabel = "VALUE", description = "Two or more, oldest first.")
     private List<String> values = List.of();
@@ -85,44 +109,61 @@ final class ReckonStatistics {
 
     @Override
     public Integer call() {
-      MannKendall trend = MannKendall.of(figures("A value", values, 2));
-      return answer(
-          Json.object(
-              "s",
-              trend.s(),
-              "variance",
-              trend.variance(),
-              "z",
-              trend.z(),
-              "p_two_sided",
-              trend.pTwoSided(),
-              "sen_slope",
-              trend.senSlope(),
-              "sen_low95",
-              trend.senLow95(),
-              "sen_high95",
-              trend.senHigh95()),
-          way(trend)
-              + ": median step "
-              + Figures.plain(trend.senSlope())
-              + " (95 % interval "
-              + Figures.plain(trend.senLow95())
-              + " to "
-              + Figures.plain(trend.senHigh95())
-              + "), S "
-              + trend.s()
-              + ", z "
-              + Figures.plain(trend.z())
-              + ", two-sided p "
-              + Figures.plain(trend.pTwoSided())
-              + (values.size() < ENOUGH ? " (rough below ten values)" : ""));
+      double[] steps = figures("A value", values, 2);
+      double[] times = IntStream.range(0, steps.length).asDoubleStream().toArray();
+      Found found = new Found(MannKendall.of(steps), SenSlope.of(times, steps));
+      return answer(json(found.test()), text(found, steps.length));
     }
 
-    private static String way(MannKendall trend) {
-      if (trend.pTwoSided() > PLAIN_ENOUGH) {
-        return "No clear trend";
-      }
-      return trend.s() > 0 ? "Rising" : "Falling";
+    private static Object json(MannKendall test) {
+      return Json.object(
+          "s",
+          test.s(),
+          "variance",
+          test.variance(),
+          "z",
+          test.z(),
+          "p_two_sided",
+          test.pTwoSided(),
+          "sen_slope",
+          test.senSlope(),
+          "sen_low95",
+          orNull(test.senLow95()),
+          "sen_high95",
+          orNull(test.senHigh95()));
+    }
+
+    private static Double orNull(OptionalDouble value) {
+      return value.isPresent() ? value.getAsDouble() : null;
+    }
+
+    private static String text(Found found, int n) {
+      boolean enough = n >= motebook.desk.Trend.LEAST;
+      return (enough ? way(found.direction()) : tooFew(n))
+          + ": median step "
+          + Figures.scaled(found.slope().perStep())
+          + (enough
+              ? " (90 % range "
+                  + Figures.scaled(found.slope().low90())
+                  + " to "
+                  + Figures.scaled(found.slope().high90())
+                  + ")"
+              : "")
+          + ", S "
+          + found.test().s()
+          + ", z "
+          + Figures.rounded(found.test().z())
+          + ", two-sided p "
+          + Figures.rounded(found.test().pTwoSided())
+          + (n < APPROXIMATE_BELOW ? " (approximate below ten values)" : "");
+    }
+
+    private static String tooFew(int n) {
+      return "Too few values to tell (" + n + " of the " + motebook.desk.Trend.LEAST + " it takes)";
+    }
+
+    private static String way(int direction) {
+      return direction == 0 ? "No clear trend" : direction > 0 ? "Rising" : "Falling";
     }
   }
 
@@ -135,6 +176,6 @@ final class ReckonStatistics {
 
   private static Refusal tooFew(int least, int got) {
     return new Refusal(
-        "That needs " + least + " figures or more, like 0.84 0.98 1.2: got " + got + ".");
+        "That needs " + least + " figures or more, like 1.3 1.8 1.2: got " + got + ".");
   }
 }

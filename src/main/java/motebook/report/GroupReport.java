@@ -47,45 +47,18 @@ public final class GroupReport {
             + stats.results()
             + " results"
             + (stats.censored() > 0 ? ", " + stats.censored() + " below detection" : ""));
-    lines.add(
-        "  GM "
-            + Figures.rounded(stats.sample().gm())
-            + ", GSD "
-            + Figures.rounded(stats.sample().gsd())
-            + ", "
-            + mean(stats)
-            + "; P95 "
-            + Figures.rounded(stats.sample().p95())
-            + ", UTL95,95 "
-            + Figures.rounded(stats.upper95())
-            + ", UTL95,70 "
-            + Figures.rounded(stats.upper70()));
+    lines.add("  " + StatisticsReport.middle(stats));
+    lines.add("  " + StatisticsReport.upper(stats));
     lines.add("  " + stats.held().map(held -> against(held, group)).orElse("no limit applies"));
     return lines;
   }
 
-  private static String mean(Statistics stats) {
-    return stats.mean().isPresent() && stats.unbiasedMean().isPresent()
-        ? "AM "
-            + Figures.rounded(stats.mean().getAsDouble())
-            + " (MVUE "
-            + Figures.rounded(stats.unbiasedMean().getAsDouble())
-            + ")"
-        : "lognormal mean " + Figures.rounded(stats.sample().lognormalMean());
-  }
-
   private static String against(Held held, ExposureGroup group) {
-    return Figures.percent(held.percentOver())
-        + " over "
-        + Figures.rounded(held.limit())
-        + (group.converted() ? " (converted)" : "")
-        + " (90 % interval "
-        + Figures.percent(held.low90())
-        + " to "
-        + Figures.percent(held.high90())
-        + "); band "
-        + held.band()
-        + " of 0 to 4; EN 689: "
+    String limit = Figures.plain(held.limit()) + (group.converted() ? " (converted)" : "");
+    return StatisticsReport.over(held, limit)
+        + "; 95th percentile "
+        + StatisticsReport.percentile(group.statistics(), held)
+        + "; EN 689: "
         + StatisticsReport.verdict(held);
   }
 }

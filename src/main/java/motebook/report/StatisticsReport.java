@@ -9,11 +9,14 @@ import java.util.function.Function;
 import motebook.desk.Statistics;
 import motebook.desk.Statistics.Held;
 import motebook.model.Figures;
+import motebook.science.LimitVerdict;
 import motebook.science.ShapiroWilk;
 
 /** The statistics of measured results, as JSON and as text. */
 public final class StatisticsReport {
   private static final double SELDOM = 0.05;
+  private static final double LEAST_PERCENT = 0.001;
+  private static final double MOST_PERCENT = 99.9;
 
   private StatisticsReport() {}
 
@@ -55,73 +58,102 @@ public final class StatisticsReport {
   /** The lines of {@code reckon stats}. */
   public static List<String> text(Statistics stats) {
     List<String> lines = new ArrayList<>();
-    lines.add(middle(stats));
-    stats.unbiasedMean().ifPresent(mean -> lines.add(means(stats, mean)));
     lines.add(
-        "95 % of all lie below "
-            + Figures.plain(stats.sample().p95())
-            + "; with 95 % confidence below "
-            + Figures.plain(stats.upper95())
-            + ", with 70 % below "
-            + Figures.plain(stats.upper70())
-            + (stats.censored() > 0 ? " (by the figures that are known alone)" : ""));
+        stats.results()
+            + " results"
+            + (stats.censored() > 0
+                ? ", " + stats.censored() + " of them below detection (maximum likelihood)"
+                : "")
+            + ": "
+            + middle(stats));
+    stats.unbiasedMean().ifPresent(mean -> lines.add(means(stats, mean)));
+    lines.add(upper(stats) + (stats.censored() > 0 ? " (by the known figures alone)" : ""));
+    if (stats.results() < LimitVerdict.GROUP) {
+      lines.add(
+          "Fewer than six results: the upper figures rest on the shape of the lognormal alone.");
+    }
     stats.normality().ifPresent(test -> lines.add(normality(test)));
     stats.held().ifPresent(held -> lines.addAll(against(held, stats)));
     return lines;
   }
 
-  private static String middle(Statistics stats) {
-    return stats.results()
-        + " results"
-        + (stats.censored() > 0
-            ? ", " + stats.censored() + " of them below detection (maximum likelihood)"
-            : "")
-        + ": geometric mean "
-        + Figures.plain(stats.sample().gm())
+  /** {@code geometric mean 2.48, geometric standard deviation 1.50, mean 2.68}. */
+  static String middle(Statistics stats) {
+    return "geometric mean "
+        + Figures.scaled(stats.sample().gm())
         + ", geometric standard deviation "
-        + Figures.plain(stats.sample().gsd())
+        + Figures.rounded(stats.sample().gsd())
         + (stats.mean().isPresent()
-            ? ", mean " + Figures.plain(stats.mean().getAsDouble())
-            : ", lognormal mean " + Figures.plain(stats.sample().lognormalMean()));
+            ? ", mean " + Figures.scaled(stats.mean().getAsDouble())
+            : ", mean of the fitted lognormal " + Figures.scaled(stats.sample().lognormalMean()));
   }
 
   private static String means(Statistics stats, double unbiased) {
-    return "Mean of the lognormal "
-        + Figures.plain(stats.sample().lognormalMean())
-        + ", without bias "
-        + Figures.plain(unbiased);
+    return "Mean of the fitted lognormal "
+        + Figures.scaled(stats.sample().lognormalMean())
+        + ", unbiased estimate "
+        + Figures.scaled(unbiased);
+  }
+
+  /** The 95th percentile and the limits above it, by their names in the standards. */
+  static String upper(Statistics stats) {
+    return "95th percentile "
+        + Figures.scaled(stats.sample().p95())
+        + "; upper tolerance limit (95 % of days, 95 % confidence) "
+        + Figures.scaled(stats.upper95())
+        + ", at 70 % confidence "
+        + Figures.scaled(stats.upper70());
   }
 
   private static String normality(ShapiroWilk test) {
-    return "Shapiro and Wilk on the logarithms: W "
-        + Figures.plain(test.w())
+    return "Shapiro–Wilk (log values): W "
+        + Figures.rounded(test.w())
         + ", p "
-        + Figures.plain(test.p())
+        + Figures.rounded(test.p())
         + (test.p() < SELDOM
-            ? ": hardly lognormal, one job or two?"
-            : ": nothing against lognormal");
+            ? "; not lognormal: are two jobs mixed?"
+            : "; consistent with lognormal");
   }
 
   private static List<String> against(Held held, Statistics stats) {
     String limit = Figures.plain(held.limit());
     return List.of(
-        Figures.plain(held.percentOver())
-            + " % over "
-            + limit
-            + " (90 % interval "
-            + Figures.plain(held.low90())
-            + " to "
-            + Figures.plain(held.high90())
-            + "); the limit is "
-            + kept(stats.upper70(), held)
-            + " at 70 % confidence, "
-            + kept(stats.upper95(), held)
-            + " at 95 %",
-        "Band " + held.band() + " of 0 to 4 by the 95th percentile; EN 689: " + verdict(held));
+        over(held, limit) + "; 95th percentile " + percentile(stats, held),
+        compliance(stats.upper70() <= held.limit(), stats.upper95() <= held.limit())
+            + ". EN 689: "
+            + verdict(held));
   }
 
-  private static String kept(double upper, Held held) {
-    return upper <= held.limit() ? "kept" : "not kept";
+  /** {@code 4.24 % over 5 (90 % interval 0.857 % to 15.3 %)}. */
+  static String over(Held held, String limit) {
+    return exceedance(held.percentOver())
+        + " over "
+        + limit
+        + " (90 % interval "
+        + exceedance(held.low90())
+        + " to "
+        + exceedance(held.high90())
+        + ")";
+  }
+
+  /** {@code 0.969 of the limit}. */
+  static String percentile(Statistics stats, Held held) {
+    return Figures.rounded(stats.sample().p95() / held.limit()) + " of the limit";
+  }
+
+  // A share that a fitted distribution leaves over a limit is never none and never all.
+  private static String exceedance(double percent) {
+    if (percent < LEAST_PERCENT) {
+      return "under 0.001 %";
+    }
+    return percent > MOST_PERCENT ? "over 99.9 %" : Figures.rounded(percent) + " %";
+  }
+
+  private static String compliance(boolean at70, boolean at95) {
+    if (at95) {
+      return "Complies at 95 % confidence";
+    }
+    return at70 ? "Complies at 70 % confidence, not at 95 %" : "Does not comply at 70 % confidence";
   }
 
   static String verdict(Held held) {

@@ -9,7 +9,9 @@ public enum LimitVerdict {
   NOT_KEPT,
   MORE_RESULTS_NEEDED;
 
-  private static final int GROUP = 6;
+  /** Results that the group test takes. */
+  public static final int GROUP = 6;
+
   private static final int FEWEST = 3;
   private static final double[] SHARES = {0.10, 0.15, 0.20};
 

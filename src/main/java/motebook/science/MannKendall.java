@@ -3,6 +3,7 @@ package motebook.science;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.hipparchus.special.Erf;
@@ -16,6 +17,7 @@ import org.hipparchus.special.Erf;
  * @param slopes of all pairs, per step, lowest first
  */
 public record MannKendall(long s, double variance, List<Double> slopes) {
+  private static final int SLOPES_OF_FIVE = 10;
   private static final double Z975 = 1.959963984540054;
 
   /**
@@ -49,14 +51,20 @@ public record MannKendall(long s, double variance, List<Double> slopes) {
     return atRank((slopes.size() + 1) / 2.0);
   }
 
-  /** Lower end of the 95 % confidence interval of {@link #senSlope}. */
-  public double senLow95() {
-    return atRank((slopes.size() - reach()) / 2);
+  /** Lower end of the 95 % confidence interval of {@link #senSlope}; empty below five values. */
+  public OptionalDouble senLow95() {
+    return interval(atRank((slopes.size() - reach()) / 2));
   }
 
-  /** Upper end of the 95 % confidence interval of {@link #senSlope}. */
-  public double senHigh95() {
-    return atRank((slopes.size() + reach()) / 2 + 1);
+  /** Upper end of the 95 % confidence interval of {@link #senSlope}; empty below five values. */
+  public OptionalDouble senHigh95() {
+    return interval(atRank((slopes.size() + reach()) / 2 + 1));
+  }
+
+  // Of four values even the one order in which all rise comes by chance once in 24: no interval
+  // of their six slopes has 95 % confidence. Of five it comes once in 120.
+  private OptionalDouble interval(double end) {
+    return slopes.size() < SLOPES_OF_FIVE ? OptionalDouble.empty() : OptionalDouble.of(end);
   }
 
   // Gilbert 1987, Statistical Methods for Environmental Pollution Monitoring, 16.4.2 (memory):

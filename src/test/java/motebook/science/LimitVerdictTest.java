@@ -20,9 +20,10 @@ class LimitVerdictTest {
     "0.21 0.05 0.02 0.03 0.04, MORE_RESULTS_NEEDED",
     "0.09 1.01 0.02, NOT_KEPT",
     "0.01 0.01, MORE_RESULTS_NEEDED",
-    // Group test with the six values of the slides, at limits of 5 and 4: upper limit 4.0004.
-    "0.168 0.196 0.084 0.232 0.272 0.532, KEPT",
-    "0.21 0.245 0.105 0.29 0.34 0.665, NOT_KEPT"
+    // Group test with the fifteen values of Mulhausen and Damiano 1998, Table V.2, at limits of 5.5
+    // and 5.4: their upper limit at 70 % confidence is 5.409 (lognormal.py).
+    "0.236364 0.327273 0.218182 0.818182 0.363636 0.381818 1 0.4 0.545455 0.436364 0.454545 0.454545 0.636364 0.509091 0.527273, KEPT",
+    "0.240741 0.333333 0.222222 0.833333 0.37037 0.388889 1.01852 0.407407 0.555556 0.444444 0.462963 0.462963 0.648148 0.518519 0.537037, NOT_KEPT"
   })
   void results_as_shares_of_the_limit(String shares, LimitVerdict verdict) {
     double[] results =

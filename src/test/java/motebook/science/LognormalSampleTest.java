@@ -13,23 +13,27 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class LognormalSampleTest {
-  private static final LognormalSample SIX = LognormalSample.of(0.84, 0.98, 0.42, 1.16, 1.36, 2.66);
+  // Mulhausen and Damiano 1998, A Strategy for Assessing and Managing Occupational Exposures, 2nd
+  // edition, Table V.2, mg/m3.
+  private static final LognormalSample FIFTEEN =
+      LognormalSample.of(1.3, 1.8, 1.2, 4.5, 2.0, 2.1, 5.5, 2.2, 3.0, 2.4, 2.5, 2.5, 3.5, 2.8, 2.9);
 
   @Test
-  void the_six_values_of_the_slides_have_their_printed_means() {
-    // Teaching slides "Analyzing small data sets", 2007: GM 1.06, GSD 1.83, AM 1.24.
-    assertThat(SIX.gm()).isCloseTo(1.06, within(0.005));
-    assertThat(SIX.gsd()).isCloseTo(1.83, within(0.005));
-    assertThat(SIX.mean()).isCloseTo(1.24, within(0.005));
+  void the_fifteen_values_of_the_strategy_book_have_their_figures() {
+    // Read in an open R package that carries the table: GM 2.479, GSD 1.502, P95 4.84, UTL95,95
+    // 7.046, 4.24 % over 5.
+    assertThat(FIFTEEN.gm()).isCloseTo(2.479, within(0.0005));
+    assertThat(FIFTEEN.gsd()).isCloseTo(1.502, within(0.0005));
+    assertThat(FIFTEEN.p95()).isCloseTo(4.84, within(0.005));
+    assertThat(FIFTEEN.upperToleranceLimit(0.95)).isCloseTo(7.046, within(0.0005));
+    assertThat(100 * FIFTEEN.shareOver(5)).isCloseTo(4.24, within(0.005));
   }
 
   @Test
-  void the_six_values_have_the_derived_upper_figures() {
-    // Derived on the formulas, not published.
-    assertThat(SIX.p95()).isCloseTo(2.881, within(0.0005));
-    assertThat(SIX.upperToleranceLimit(0.95)).isCloseTo(10.05, within(0.01));
-    assertThat(SIX.upperToleranceLimit(0.70)).isCloseTo(4.000, within(0.001));
-    assertThat(100 * SIX.shareOver(5)).isCloseTo(0.53, within(0.005));
+  void the_fifteen_values_have_the_derived_mean_and_limit_at_70_percent() {
+    // SciPy 1.17.1, lognormal.py; the mean by hand, 40.2 / 15.
+    assertThat(FIFTEEN.mean()).isCloseTo(2.68, within(1e-12));
+    assertThat(FIFTEEN.upperToleranceLimit(0.70)).isCloseTo(5.40900838, within(1e-7));
   }
 
   @ParameterizedTest
@@ -91,12 +95,12 @@ class LognormalSampleTest {
 
   @Test
   void the_share_over_a_limit_has_the_interval_of_the_non_central_t() {
-    // R 4.2.2: uniroot of pt(U*sqrt(6), 5, delta) - p, pnorm(delta/sqrt(6), lower.tail = FALSE);
-    // statistics.R.
-    assertThat(100 * SIX.shareOver(5, 0.05)).isCloseTo(0.00390589828, within(1e-8));
-    assertThat(100 * SIX.shareOver(5, 0.95)).isCloseTo(14.8883003, within(1e-6));
-    assertThat(100 * SIX.shareOver(1, 0.05)).isCloseTo(28.2297428, within(1e-6));
-    assertThat(100 * SIX.shareOver(1, 0.95)).isCloseTo(77.9640273, within(1e-6));
+    // SciPy 1.17.1: brentq of nct.cdf(U*sqrt(15), 14, delta) - p, norm.sf(delta/sqrt(15));
+    // lognormal.py.
+    assertThat(100 * FIFTEEN.shareOver(5, 0.05)).isCloseTo(0.857019567, within(1e-8));
+    assertThat(100 * FIFTEEN.shareOver(5, 0.95)).isCloseTo(15.2826330, within(1e-6));
+    assertThat(100 * FIFTEEN.shareOver(2, 0.05)).isCloseTo(52.5609482, within(1e-6));
+    assertThat(100 * FIFTEEN.shareOver(2, 0.95)).isCloseTo(83.4889772, within(1e-6));
   }
 
   @Property(tries = 40)
@@ -111,10 +115,11 @@ class LognormalSampleTest {
 
   @Test
   void the_mean_without_bias_is_that_of_the_bessel_function() {
-    // R 4.2.2: exp(mean(y)) * gamma(b) * z^((1-b)/2) * besselI(2*sqrt(z), b-1) with b = (n-1)/2,
-    // z = (n-1)^2 var(y)/(4n); statistics.R. The lognormal mean derived, 1.278.
-    assertThat(SIX.unbiasedMean()).isCloseTo(1.23573613, within(1e-8));
-    assertThat(SIX.lognormalMean()).isCloseTo(1.27816653, within(1e-8));
+    // exp(mean(y)) * gamma(b) * z^((1-b)/2) * besselI(2*sqrt(z), b-1) with b = (n-1)/2, z =
+    // (n-1)^2 var(y)/(4n): the fifteen by SciPy 1.17.1, lognormal.py, the wide ones by R 4.2.2,
+    // statistics.R.
+    assertThat(FIFTEEN.unbiasedMean()).isCloseTo(2.67745318, within(1e-8));
+    assertThat(FIFTEEN.lognormalMean()).isCloseTo(2.69327809, within(1e-8));
     LognormalSample wide = LognormalSample.of(0.1, 0.5, 0.8, 3, 12, 0.05, 40);
     assertThat(wide.unbiasedMean()).isCloseTo(8.96430857, within(1e-7));
     assertThat(LognormalSample.of(2, 2, 2).unbiasedMean()).isCloseTo(2, within(1e-12));
