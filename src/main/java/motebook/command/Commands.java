@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import motebook.journal.BookTrouble;
 import motebook.model.Refusal;
 import motebook.model.Text;
+import motebook.report.ActionText;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
@@ -106,7 +107,11 @@ public final class Commands {
   }
 
   private static int told(Exception e, int code, Desk desk) {
-    desk.world().err().println(desk.addressed(e.getMessage()));
+    String told =
+        e instanceof Refusal refusal
+            ? new ActionText(desk.program()).told(refusal)
+            : e.getMessage();
+    desk.world().err().println(told);
     return code;
   }
 }

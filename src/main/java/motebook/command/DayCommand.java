@@ -33,7 +33,8 @@ final class DayCommand implements Callable<Integer> {
   public Integer call() {
     try (Book book = desk.open()) {
       DayReport day = new Ledger(book).day(desk.date(date), desk.person(person, book));
-      desk.answer(answer.json(), () -> DayJson.of(day), () -> DayText.of(day, desk.ink()));
+      desk.answer(
+          answer.json(), () -> DayJson.of(day), () -> DayText.of(day, desk.ink(), desk.program()));
     }
     return 0;
   }

@@ -14,6 +14,7 @@ import motebook.entry.Days;
 import motebook.entry.Scene;
 import motebook.journal.Book;
 import motebook.journal.Changes;
+import motebook.model.Action;
 import motebook.model.Person;
 import motebook.model.Refusal;
 import motebook.model.Text;
@@ -140,11 +141,12 @@ final class Desk {
         .orElseThrow(
             () ->
                 new Refusal(
-                    "The book knows nobody named \""
+                    "There is no person \""
                         + Text.clean(given)
-                        + "\". It knows: "
+                        + "\" in this book. There are: "
                         + String.join(", ", people.stream().map(Person::name).toList())
-                        + ". Add somebody with: motebook person add NAME"));
+                        + ".",
+                    new Action.AddPerson()));
   }
 
   /** Prints an answer, as JSON or as lines. */
@@ -152,18 +154,13 @@ final class Desk {
     if (json) {
       out().println(Json.write(object.get()));
     } else {
-      lines.get().forEach(this::tell);
+      lines.get().forEach(out()::println);
     }
   }
 
-  /** Prints a line, its commands as they work on this book. */
-  void tell(String line) {
-    out().println(addressed(line));
-  }
-
-  /** A text whose commands work on this book. */
-  String addressed(String text) {
-    return Invocation.of(bookFile(), UsualBook.of(world.environment())).in(text);
+  /** How a shell calls the program for this book. */
+  Invocation program() {
+    return Invocation.of(bookFile(), UsualBook.of(world.environment()));
   }
 
   /** The default of an optional string. */

@@ -38,7 +38,10 @@ final class DueCommand implements Callable<Integer> {
     if (quiet) {
       DueText.quiet(report).ifPresent(desk.out()::println);
     } else {
-      desk.answer(answer.json(), () -> DueJson.of(report), () -> DueText.of(report, desk.ink()));
+      desk.answer(
+          answer.json(),
+          () -> DueJson.of(report),
+          () -> DueText.of(report, desk.ink(), desk.program()));
     }
     return report.pressing() ? ExitCode.SOMETHING_DUE : ExitCode.DONE;
   }

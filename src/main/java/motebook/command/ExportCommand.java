@@ -58,7 +58,7 @@ final class ExportCommand implements Callable<Integer> {
       ahead = new Ledger(book).care(desk.today()).ahead();
     }
     OutFile.refuseOther(file, CALENDAR);
-    OutFile.replace(file, CalendarFile.of(ahead, desk.clock().instant()), CALENDAR);
+    OutFile.replace(file, CalendarFile.of(ahead, desk.clock().instant(), desk.program()), CALENDAR);
     desk.out()
         .println(
             ahead.items().isEmpty()

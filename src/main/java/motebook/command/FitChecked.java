@@ -6,16 +6,22 @@ import motebook.model.MaskUse;
 import motebook.model.Refusal;
 import motebook.model.Work;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 @Command(
     name = "checked",
-    description = "The seal was checked at the donning of a session, though its line left it out.")
+    description = {
+      "The seal was checked when the mask was put on, though the session's line left it out.",
+      "A check that failed is recorded as none: the mask then counts for nothing in the session."
+    })
 final class FitChecked implements Callable<Integer> {
   private final Desk desk;
 
   @Parameters(paramLabel = "SESSION", description = "The session's number.")
   private long id;
+
+  @Mixin private Outcome outcome;
 
   FitChecked(Desk desk) {
     this.desk = desk;
@@ -28,9 +34,15 @@ final class FitChecked implements Callable<Integer> {
       MaskUse mask =
           was.mask()
               .orElseThrow(() -> new Refusal("No respirator was worn in session " + id + "."));
-      book.amend(id, was.withMask(new MaskUse(mask.respirator(), true, mask.wornPercent())));
+      boolean held = outcome.passed();
+      book.amend(id, was.withMask(mask.checked(held)));
       desk.out()
-          .println("Session %d: the seal of %s was checked.".formatted(id, mask.respirator()));
+          .println(
+              "Session %d: the seal of %s was checked%s."
+                  .formatted(
+                      id,
+                      mask.respirator(),
+                      held ? "" : " and did not hold, so the mask counts for nothing"));
     }
     return ExitCode.DONE;
   }

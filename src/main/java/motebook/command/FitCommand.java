@@ -91,10 +91,27 @@ final class FitCommand {
 
   @Command(
       name = "medical",
-      description = "A medical evaluation cleared somebody for wearing a respirator.")
+      description = {
+        "A medical evaluation cleared somebody for wearing a respirator.",
+        "One that did not is not recorded: nothing here asks about anybody's health."
+      })
   static final class OfMedical extends Dated {
+    private final Desk desk;
+    @Mixin private Outcome outcome;
+
     OfMedical(Desk desk) {
       super(desk, (person, date) -> new Medical(0, person, date));
+      this.desk = desk;
+    }
+
+    @Override
+    public Integer call() {
+      if (outcome.passed()) {
+        return super.call();
+      }
+      desk.out()
+          .println("Nothing is recorded. Until a doctor has cleared you, wear no respirator.");
+      return ExitCode.DONE;
     }
   }
 
@@ -141,7 +158,8 @@ final class FitCommand {
             () -> Json.object("records", records.stream().map(report::object).toList()),
             () ->
                 records.isEmpty()
-                    ? List.of("Nothing is on record yet. See: motebook fit --help")
+                    ? List.of(
+                        "Nothing is on record yet. See: " + desk.program().command("fit --help"))
                     : records.stream().map(report::numbered).toList());
       }
       return ExitCode.DONE;

@@ -13,6 +13,7 @@ import motebook.model.Refusal;
 import motebook.model.Respirator;
 import motebook.model.Text;
 import motebook.reference.ProtectionFactor.Seal;
+import motebook.report.ActionText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -23,7 +24,7 @@ import picocli.CommandLine.Option;
       "Writes down a fit test of a respirator on a face.",
       "Examples:",
       "  motebook fit record --respirator \"half mask\" --factors 200,180,150,120,90,110,210",
-      "  motebook fit record --respirator \"half mask\" --agent saccharin --passed"
+      "  motebook fit record --respirator \"half mask\" --agent saccharin --result pass"
     })
 final class FitTestCommand implements Callable<Integer> {
   private static final String QUANTITATIVE = "quantitative";
@@ -60,11 +61,13 @@ final class FitTestCommand implements Callable<Integer> {
       description = "What was tasted or smelled, such as saccharin.")
   private String agent;
 
-  @Option(names = "--passed", description = "Nothing of the agent was noticed.")
+  @Option(names = "--passed", description = "The same as --result pass.")
   private boolean passed;
 
-  @Option(names = "--failed", description = "The agent was noticed.")
+  @Option(names = "--failed", description = "The same as --result fail.")
   private boolean failed;
+
+  @Mixin private Outcome outcome;
 
   FitTestCommand(Desk desk) {
     this.desk = desk;
@@ -101,14 +104,19 @@ final class FitTestCommand implements Callable<Integer> {
   }
 
   private Quantitative quantitative() {
-    if (agent != null || passed || failed) {
+    if (agent != null || passed || failed || outcome.given()) {
       throw new Refusal(
-          "A test that measures is judged by its factors: leave --agent, --passed and --failed"
-              + " out.");
+          "A test that measures is judged by its factors: leave --agent, --result, --passed and"
+              + " --failed out.");
     }
     if (factors == null) {
       throw new Refusal(
           "A test that measures needs a factor for each exercise, like --factors 200,180,150.");
+    }
+    if (factors.equals(ActionText.FACTORS)) {
+      throw new Refusal(
+          "Give the factors that were measured in the place of %s, like --factors 200,180,150."
+              .formatted(ActionText.FACTORS));
     }
     return new Quantitative(
         Arrays.stream(factors.split(",", -1))
@@ -123,12 +131,12 @@ final class FitTestCommand implements Callable<Integer> {
     if (agent == null) {
       throw new Refusal(
           "Say how it was tested: --factors 200,180,150 for a test that measures, or --agent"
-              + " saccharin with --passed or --failed.");
+              + " saccharin with --result pass or --result fail.");
     }
-    if (passed == failed) {
-      throw new Refusal("Say how the test ended: --passed or --failed, one of them.");
+    if ((passed ? 1 : 0) + (failed ? 1 : 0) + (outcome.given() ? 1 : 0) != 1) {
+      throw new Refusal("Say once how the test ended: --result pass or --result fail.");
     }
-    return new Qualitative(agent, passed);
+    return new Qualitative(agent, outcome.given() ? outcome.passed() : passed);
   }
 
   private static void requireSeal(Respirator worn) {

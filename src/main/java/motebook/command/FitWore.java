@@ -36,9 +36,8 @@ final class FitWore implements Callable<Integer> {
     try (Book book = desk.open()) {
       Work was = FitCommand.work(book, id);
       String worn = book.rack().respirator(respirator, was.date()).name();
-      boolean sealed = checked || was.mask().map(MaskUse::checked).orElse(false);
-      double percent = was.mask().map(MaskUse::wornPercent).orElse(100.0);
-      book.amend(id, was.withMask(new MaskUse(worn, sealed, percent)));
+      MaskUse use = was.mask().orElse(new MaskUse(worn, checked, 100)).of(worn);
+      book.amend(id, was.withMask(use.checked(checked || use.checked())));
       desk.out().println("Session %d: %s was worn.".formatted(id, worn));
     }
     return ExitCode.DONE;

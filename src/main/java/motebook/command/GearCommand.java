@@ -70,7 +70,7 @@ final class GearCommand {
     private List<String> lines(GearReport report, Gear gear) {
       List<String> lines = report.lines(gear, all);
       return lines.isEmpty()
-          ? List.of("No masks or filters yet. Add one with: motebook gear add")
+          ? List.of("No masks or filters yet. Add one with: " + desk.program().command("gear add"))
           : lines;
     }
   }

@@ -11,13 +11,14 @@ import motebook.model.Text;
 import motebook.model.Upkeep;
 import motebook.report.UpkeepReport;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(
     name = "upkeep",
     description = {
-      "Writes down what was done to a shop filter: cleaned, replaced, emptied, inspected, or",
+      "Records what was done to a shop filter: cleaned, replaced, emptied, inspected, or",
       "gauge with its reading.",
       "Example: motebook gear upkeep \"collector bag\" gauge 1.4"
     })
@@ -28,7 +29,7 @@ final class GearUpkeep implements Callable<Integer> {
   private String name;
 
   @Parameters(index = "1", paramLabel = "WHAT")
-  private String what;
+  private String deed;
 
   @Parameters(index = "2", arity = "0..1", paramLabel = "READING")
   private String reading;
@@ -38,6 +39,8 @@ final class GearUpkeep implements Callable<Integer> {
 
   @Option(names = "--at", paramLabel = "TIME", description = "At what time, as in 17:30.")
   private String at;
+
+  @Mixin private Outcome outcome;
 
   GearUpkeep(Desk desk) {
     this.desk = desk;
@@ -49,11 +52,23 @@ final class GearUpkeep implements Callable<Integer> {
         reading == null
             ? OptionalDouble.empty()
             : OptionalDouble.of(Numbers.within("The reading", reading, -1e6, 1e6));
+    Upkeep.What what = done();
+    if (outcome.given() && what != Upkeep.What.INSPECTED) {
+      throw new Refusal("Only an examination has a --result; leave it out.");
+    }
+    boolean passed = outcome.passed();
     try (Book book = desk.open()) {
       String filter = book.rack().filter(name).name();
+      if (!passed) {
+        desk.out()
+            .println(
+                filter
+                    + ": the examination was not passed, so it stays due. Nothing is recorded;"
+                    + " record it once what was found is put right.");
+        return ExitCode.DONE;
+      }
       Upkeep upkeep =
-          new Upkeep(
-              0, filter, desk.date(on), Desk.optional(at).map(GearUpkeep::time), done(), read);
+          new Upkeep(0, filter, desk.date(on), Desk.optional(at).map(GearUpkeep::time), what, read);
       book.rack().note(upkeep);
       desk.out().println(filter + ": " + UpkeepReport.told(upkeep));
     }
@@ -61,13 +76,13 @@ final class GearUpkeep implements Callable<Integer> {
   }
 
   private Upkeep.What done() {
-    return Upkeep.What.of(what)
+    return Upkeep.What.of(deed)
         .orElseThrow(
             () ->
                 new Refusal(
                     "\"%s\" is no upkeep: say %s."
                         .formatted(
-                            Text.clean(what),
+                            Text.clean(deed),
                             String.join(
                                 ", ",
                                 Arrays.stream(Upkeep.What.values())

@@ -77,7 +77,7 @@ final class LogCommand implements Callable<Integer> {
     lines.addAll(DayText.dose(day, desk.ink()));
     day.sessions().stream()
         .filter(line -> line.source().session().id() == session.id())
-        .forEach(line -> lines.addAll(DayText.refused(line)));
+        .forEach(line -> lines.addAll(DayText.refused(line, desk.program())));
     List<Caution> fresh = day.cautions().stream().filter(c -> !heard.contains(c)).toList();
     lines.addAll(DayText.warnings(day, fresh));
     return lines;

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import motebook.journal.Book;
 import motebook.journal.PlaceVersion;
+import motebook.model.Action;
 import motebook.model.Place;
 import motebook.model.Refusal;
 import motebook.model.Surroundings;
@@ -75,7 +76,7 @@ final class PlaceCommand {
     @Override
     public Integer call() {
       if (figures.none()) {
-        throw new Refusal("Say what changes, for example: motebook place change shop --volume 85");
+        throw new Refusal("Say what changes, for example: place change shop --volume 85");
       }
       Optional<LocalDate> first = Desk.optional(from).map(desk::date);
       try (Book book = desk.open()) {
@@ -142,6 +143,7 @@ final class PlaceCommand {
                         + "\". It knows: "
                         + String.join(
                             ", ", book.premises().places(on).stream().map(Place::name).toList())
-                        + ". Add one with: motebook place add NAME --volume 90"));
+                        + ".",
+                    new Action.AddPlace()));
   }
 }

@@ -122,8 +122,8 @@ final class PlaceFigures {
   private Indoors changed(Indoors was) {
     if (outdoor != null) {
       throw new Refusal(
-          "--outdoor is for a place outdoors; this one is a room. Add another place for outdoors:"
-              + " motebook place add NAME --outdoor light-air");
+          "--outdoor is for a place outdoors; this one is a room. Add another place for outdoors,"
+              + " with --outdoor light-air.");
     }
     return new Indoors(
         volume().orElse(was.volumeM3()),

@@ -44,7 +44,7 @@ final class PlanCommand implements Callable<Integer> {
       desk.answer(
           answer.json(),
           () -> PlanJson.of(plans, work -> SpokenLine.say(work, scene)),
-          () -> PlanText.of(plans, said(plans, scene), desk.ink()));
+          () -> PlanText.of(plans, said(plans, scene), desk.ink(), desk.program()));
     }
     return 0;
   }
@@ -66,7 +66,7 @@ final class PlanCommand implements Callable<Integer> {
     try {
       return SpokenLine.read(line, scene);
     } catch (Refusal refusal) {
-      throw new Refusal(which + refusal.getMessage());
+      throw refusal.within(which);
     }
   }
 

@@ -180,7 +180,7 @@ final class SampleCommand {
         desk.answer(
             answer.json(),
             () -> EvidenceReport.json(evidence),
-            () -> EvidenceReport.text(evidence));
+            () -> EvidenceReport.text(evidence, desk.program()));
       }
       return ExitCode.DONE;
     }

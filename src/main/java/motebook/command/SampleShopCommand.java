@@ -23,7 +23,7 @@ final class SampleShopCommand implements Callable<Integer> {
   public Integer call() {
     LocalDate last = fill();
     desk.out().println("The sample shop is in " + desk.bookFile());
-    desk.out().println("Its last working day: motebook day " + last + " --book " + desk.bookFile());
+    desk.out().println("Its last working day: " + desk.program().command("day " + last));
     return ExitCode.DONE;
   }
 

@@ -70,7 +70,7 @@ final class SessionsImport {
         List<Session> logged = yes ? write(book, intake) : List.of();
         desk.out().println(Json.write(object(intake, yes, logged)));
       } else {
-        shown(intake, scene).forEach(desk::tell);
+        shown(intake, scene).forEach(desk.out()::println);
         writeIfWanted(book, intake);
       }
     }
@@ -164,9 +164,10 @@ final class SessionsImport {
     boolean askable = !file.equals(STANDARD_INPUT) && Asking.possible(desk.world());
     if (yes || (askable && Asking.yes(desk.world(), "Write this into the book?"))) {
       List<Session> logged = write(book, intake);
-      desk.tell(
-          "Logged %s; motebook undo takes all of it back."
-              .formatted(counted(logged.size(), "session")));
+      desk.out()
+          .println(
+              "Logged %s; %s undoes all of it."
+                  .formatted(counted(logged.size(), "session"), desk.program().command("undo")));
     } else {
       desk.out().println("Nothing is written yet. Add --yes to write it.");
     }

@@ -45,7 +45,7 @@ final class SettingsCommand implements Callable<Integer> {
   public Integer call() {
     if (shipped && (key == null || !value.isEmpty())) {
       throw new Refusal(
-          "--default goes with the one setting that it is for: motebook settings KEY --default");
+          "--default goes with the one setting that it is for: settings KEY --default");
     }
     try (Book book = desk.open()) {
       if (key == null) {
@@ -53,7 +53,7 @@ final class SettingsCommand implements Callable<Integer> {
         desk.answer(
             answer.json(),
             () -> SettingsReport.object(settings),
-            () -> SettingsReport.lines(settings));
+            () -> SettingsReport.lines(settings, desk.program()));
       } else {
         one(Choices.of(key), book);
       }
@@ -72,7 +72,10 @@ final class SettingsCommand implements Callable<Integer> {
     desk.answer(
         answer.json(),
         () -> SettingsReport.object(choice, after),
-        () -> asked ? SettingsReport.lines(choice, after) : changed(choice, before, after));
+        () ->
+            asked
+                ? SettingsReport.lines(choice, after, desk.program())
+                : changed(choice, before, after));
   }
 
   private String wanted(Choice choice) {

@@ -39,7 +39,7 @@ final class WeightLost {
       if (lost < (match.group(2).equals("kg") ? KILOGRAMS : POUNDS)) {
         throw new Refusal(
             ("%s is less than the 20 lb (9 kg) that ask for a new fit test. If the mask sits"
-                    + " otherwise than before, say: motebook fit change --what face")
+                    + " otherwise than before, enter it with --what face.")
                 .formatted(Text.clean(text)));
       }
     }

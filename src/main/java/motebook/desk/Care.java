@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import motebook.desk.DueItem.State;
+import motebook.model.Action;
 import motebook.model.Element;
 import motebook.model.Gear;
 import motebook.model.Respirator;
@@ -28,7 +29,8 @@ public final class Care {
     log = new WearLog(history, masks, today);
     elements = new ElementCare(masks, log, vapours, rules);
     filters = new FilterCare(gear, log, rules, () -> Due.inUk(gear, history.shop(today)));
-    credits = new MaskRule(gear, masks, elements, rules);
+    credits =
+        new MaskRule(gear, masks, elements, rules, new Remedies(log, vapours, rules, masks)::of);
   }
 
   /** What the respirators of this day's and earlier sessions count for. */
@@ -67,8 +69,13 @@ public final class Care {
   }
 
   /** What a clock of a filter asks for. */
-  public Remedy remedy(ShopFilter filter, CareClock clock) {
-    return DueFilters.remedy(filter, clock);
+  public Action next(ShopFilter filter, CareClock clock) {
+    return DueFilters.next(filter, clock);
+  }
+
+  /** What may be done with an element today: a fresh one in its place, a spare thrown away. */
+  public Action next(Element element) {
+    return DueElements.next(element, today());
   }
 
   /** What is due, and due soon. */

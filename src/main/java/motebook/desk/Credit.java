@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import motebook.science.Protection;
 
 /**
@@ -14,8 +15,14 @@ import motebook.science.Protection;
  * @param dust against wood dust
  * @param vapour against the vapour of the session; empty where there was none
  * @param notes what must be known beside it
+ * @param mending what would make it count for more, tried out when it is asked for
  */
-public record Credit(double wornShare, Verdict dust, Optional<Verdict> vapour, List<String> notes) {
+public record Credit(
+    double wornShare,
+    Verdict dust,
+    Optional<Verdict> vapour,
+    List<String> notes,
+    Supplier<Optional<Remedy>> mending) {
   /** No mask on the face. */
   public static final Credit NONE = of(1, 0);
 
@@ -25,7 +32,7 @@ public record Credit(double wornShare, Verdict dust, Optional<Verdict> vapour, L
 
   /** A factor against dust with nothing against it. */
   public static Credit of(double apf, double wornShare) {
-    return new Credit(wornShare, Verdict.of(apf), Optional.empty(), List.of());
+    return new Credit(wornShare, Verdict.of(apf), Optional.empty(), List.of(), Optional::empty);
   }
 
   /** The factor credited against dust, 1 where there is none. */
@@ -48,18 +55,44 @@ public record Credit(double wornShare, Verdict dust, Optional<Verdict> vapour, L
     return Protection.insideShare(vapourApf(), wornShare);
   }
 
-  /** Why the mask's own factor is not credited, what would mend it, and the factor then. */
-  public Optional<String> refused() {
-    Set<String> told = new LinkedHashSet<>();
-    Optional<String> ofDust = dust.refused();
-    Optional<String> ofVapour = vapour.flatMap(Verdict::refused);
-    if (vapour.isEmpty() || ofDust.equals(ofVapour)) {
-      ofDust.ifPresent(told::add);
-    } else {
-      ofDust.ifPresent(why -> told.add("Against dust: " + why));
-      ofVapour.ifPresent(why -> told.add("Against vapour: " + why));
+  /** The same with a way to find what would make it count for more, which is asked once. */
+  Credit mendedBy(Supplier<Optional<Remedy>> found) {
+    return new Credit(wornShare, dust, vapour, notes, new Once<>(found));
+  }
+
+  private static final class Once<T> implements Supplier<T> {
+    private final Supplier<T> found;
+    private T value;
+
+    Once(Supplier<T> found) {
+      this.found = found;
     }
-    return told.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", told));
+
+    @Override
+    public synchronized T get() {
+      if (value == null) {
+        value = found.get();
+      }
+      return value;
+    }
+  }
+
+  /** What would make it count for more; empty where nothing that could be entered does. */
+  public Optional<Remedy> remedy() {
+    return mending.get();
+  }
+
+  /**
+   * What is to be told of it, each once: the reasons in the order to mend them, then those that
+   * nothing mends; where another mask is what mends, nothing more of this one.
+   */
+  public List<Objection> toTell() {
+    Set<Objection> all = new LinkedHashSet<>();
+    remedy().ifPresent(one -> one.steps().forEach(step -> all.add(step.against())));
+    if (all.stream().noneMatch(Objection::ofTheMask)) {
+      all.addAll(objections());
+    }
+    return new ArrayList<>(all);
   }
 
   /** Every reason, each once, those against dust first. */

@@ -43,6 +43,14 @@ public record DayReport(
     Optional<VapourReport> vapour,
     int learnedFrom) {
 
+  /** The first thing to do so that a mask of the day counts; empty where none gains anything. */
+  public Optional<Remedy.Step> nextStep() {
+    return sessions.stream()
+        .flatMap(line -> line.credit().remedy().stream())
+        .map(remedy -> remedy.steps().get(0))
+        .findFirst();
+  }
+
   /**
    * An 8-hour TWA.
    *

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import motebook.desk.DueItem.Kind;
 import motebook.desk.DueItem.State;
+import motebook.model.Action;
 import motebook.model.Element;
 import motebook.model.Gear;
 import motebook.model.Respirator;
@@ -54,10 +55,15 @@ final class DueElements {
         clock.ends().orElse(today),
         state,
         why(clock),
-        spare ? Settle.retire(element.name()) : Settle.change(element.name(), today),
-        clock.workingDaysLeft(),
-        Optional.of(
-            spare ? new Remedy.Discard(element.name()) : new Remedy.Change(element.name())));
+        next(element, today),
+        clock.workingDaysLeft());
+  }
+
+  /** What a yes does to an element: a fresh one in its place, a spare thrown away. */
+  static Action next(Element element, LocalDate today) {
+    return element.opened().isEmpty()
+        ? new Action.DiscardSpare(element.name())
+        : new Action.ChangeElement(element.name(), today, 0, false);
   }
 
   static String why(CareClock clock) {
@@ -90,8 +96,8 @@ final class DueElements {
             today,
             State.DUE,
             "It is worn, and no element is on record on it",
-            Settle.addElement(gear, mask.name(), Elements.usual(mask, masks), today),
-            OptionalDouble.empty(),
-            Optional.empty()));
+            Suggested.element(
+                gear, mask.name(), Suggested.dustClass(mask, masks), today, Optional.empty()),
+            OptionalDouble.empty()));
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import motebook.desk.DueItem.Kind;
+import motebook.model.Action;
 import motebook.model.Gear;
 import motebook.model.ShopFilter;
 import motebook.model.Upkeep.What;
@@ -39,9 +40,8 @@ final class DueFilters {
                     clock.ends().orElse(care.today()),
                     state,
                     DueElements.why(clock),
-                    Settle.upkeep(filter.name(), done(clock).key()),
-                    clock.workingDaysLeft(),
-                    Optional.of(remedy(filter, clock))));
+                    next(filter, clock),
+                    clock.workingDaysLeft()));
   }
 
   private static String task(CareClock clock) {
@@ -64,8 +64,8 @@ final class DueFilters {
   }
 
   /** What the clock of a filter asks for. */
-  static Remedy remedy(ShopFilter filter, CareClock clock) {
-    return new Remedy.Kept(filter.name(), done(clock));
+  static Action next(ShopFilter filter, CareClock clock) {
+    return new Action.RecordUpkeep(filter.name(), done(clock));
   }
 
   private static What done(CareClock clock) {

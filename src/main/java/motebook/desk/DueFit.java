@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import motebook.desk.DueItem.Kind;
 import motebook.desk.DueItem.State;
+import motebook.model.Action;
 import motebook.model.Figures;
 import motebook.model.FitRecord;
 import motebook.model.FitRecord.FitTest;
@@ -77,9 +78,8 @@ final class DueFit {
         standing
             .untested()
             .orElse(holds("A fit test", care.rules().fitMonths(mask.scheme()), when)),
-        FitStanding.settle(mask, seal, person, today),
-        OptionalDouble.empty(),
-        Optional.empty());
+        FitStanding.test(mask, seal, person, today),
+        OptionalDouble.empty());
   }
 
   private LocalDate lastDay(FitStanding standing, String person) {
@@ -108,9 +108,8 @@ final class DueFit {
                 today,
                 State.DUE,
                 "None is on record; it comes before a fit test and before wearing a respirator",
-                Settle.medical(person, today),
-                OptionalDouble.empty(),
-                Optional.of(new Remedy.Cleared(person))));
+                new Action.RecordMedical(person, today),
+                OptionalDouble.empty()));
   }
 
   private DueItem training(String person) {
@@ -130,9 +129,8 @@ final class DueFit {
         until.isPresent()
             ? holds("Training", care.rules().trainingMonths(), when)
             : "None is on record",
-        Settle.training(person, today),
-        OptionalDouble.empty(),
-        Optional.of(new Remedy.Trained(person)));
+        new Action.RecordTraining(person, today),
+        OptionalDouble.empty());
   }
 
   private static String holds(String what, int months, LocalDate until) {

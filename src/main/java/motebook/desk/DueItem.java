@@ -3,8 +3,8 @@ package motebook.desk;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import motebook.model.Action;
 
 /**
  * One thing that is due.
@@ -15,9 +15,8 @@ import java.util.OptionalDouble;
  * @param when the last day to do it, or the day it ran out or is foreseen to
  * @param state how it stands to today
  * @param why the reason
- * @param settle the command that settles it
+ * @param settle what settles it
  * @param workingDaysLeft until then at the shop's own pace, where the work moves it
- * @param remedy what a yes would settle it with; empty where more must be said, such as a result
  */
 public record DueItem(
     String what,
@@ -26,9 +25,8 @@ public record DueItem(
     LocalDate when,
     State state,
     String why,
-    String settle,
-    OptionalDouble workingDaysLeft,
-    Optional<Remedy> remedy) {
+    Action settle,
+    OptionalDouble workingDaysLeft) {
 
   /** Most urgent first, then by day. */
   static final Comparator<DueItem> BY_URGENCY =

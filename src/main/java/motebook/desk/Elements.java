@@ -1,17 +1,18 @@
 package motebook.desk;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import motebook.model.Action;
+import motebook.model.Action.ChangeElement;
+import motebook.model.Action.WearInSession;
 import motebook.model.Element;
 import motebook.model.Gear;
 import motebook.model.Respirator;
-import motebook.model.Scheme;
 import motebook.model.Session;
 import motebook.model.Work;
 import motebook.reference.ElementClass;
@@ -29,7 +30,6 @@ final class Elements {
   private final Work work;
   private final List<ElementStanding> on;
   private final Masks masks;
-  private final Set<String> lacking = new LinkedHashSet<>();
 
   Elements(Gear gear, Respirator mask, Session session, List<ElementStanding> on, Masks masks) {
     this.gear = gear;
@@ -44,43 +44,67 @@ final class Elements {
   List<Objection> against(Hazard hazard) {
     if (hazard.suppliedAirOnly()) {
       return List.of(
-          Objection.mendable(
-              "needs supplied air", withoutStop(hazard.advice()), throughAnAirLine()));
+          new Objection("needs supplied air", withoutStop(hazard.advice()), suppliedAir()));
+    }
+    if (hazard.kind() != Hazard.Kind.DUST && masks.particlesOnly(mask)) {
+      return List.of(particlesOnly(hazard));
     }
     List<ElementStanding> holding =
         on.stream().filter(this::ofScheme).filter(e -> hazard.heldBy(e.elementClass())).toList();
     return holding.isEmpty()
         ? List.of(missing(hazard))
-        : holding.stream().flatMap(one -> over(one).stream()).toList();
+        : holding.stream().flatMap(one -> over(one, hazard).stream()).toList();
   }
 
-  /** What mends that no element holds it: one that brings its own air, first of the book's. */
-  String throughAnAirLine() {
+  /** What brings its own air: those of the book, else one that is to be added. */
+  List<Action> suppliedAir() {
+    List<Action> owned = others(this::suppliesAir);
+    return owned.isEmpty() ? List.of(Suggested.airLine(gear, mask.scheme(), masks)) : owned;
+  }
+
+  /** The other respirators of the book that may have been worn. */
+  List<Action> others() {
+    return others(any -> true);
+  }
+
+  private List<Action> others(Predicate<Respirator> which) {
     return gear.respirators().stream()
-        .filter(one -> one.retired().isEmpty() && suppliesAir(one))
-        .findFirst()
-        .map(one -> Settle.ifWorn(session.id(), one.name()))
-        .orElseGet(
-            () -> "If supplied air was worn, or will be, add it: " + Settle.addSuppliedAir(gear));
+        .filter(one -> one.inUseOn(work.date()) && one.isFor(work.person()))
+        .filter(one -> !one.name().equals(mask.name()) && which.test(one))
+        .map(one -> (Action) new WearInSession(session.id(), one.name()))
+        .toList();
   }
 
   private boolean suppliesAir(Respirator one) {
-    return masks.factors(one.scheme().key(), one.kind(), one.facepiece()).stream()
-        .anyMatch(ProtectionFactor::suppliedAir);
+    return masks.factors(one).stream().anyMatch(ProtectionFactor::suppliedAir);
   }
 
   private boolean ofScheme(ElementStanding one) {
     return one.elementClass().schemes().contains(mask.scheme().key());
   }
 
+  // 42 CFR 84.170 to 84.181 and EN 149 certify filtering facepieces for particles alone.
+  private Objection particlesOnly(Hazard hazard) {
+    String odd =
+        on.stream()
+            .filter(one -> one.elementClass().gas())
+            .map(one -> ", whatever is printed on " + one.element().name())
+            .collect(Collectors.joining());
+    return new Objection(
+        "holds particles only",
+        mask.name()
+            + " is a filtering facepiece and holds particles only, not "
+            + hazard.name()
+            + odd
+            + "; that takes a mask with a cartridge for it, or supplied air",
+        others(one -> !masks.particlesOnly(one)));
+  }
+
   private Objection missing(Hazard hazard) {
-    lacking.add(wanted(hazard));
     return Objection.mendable(
         on.isEmpty() ? "no element" : "wrong element",
         lack(hazard),
-        "If one was on it, say so: "
-            + Settle.addElement(gear, mask.name(), wanted(hazard), work.date())
-            + Settle.until(next(hazard)));
+        Suggested.element(gear, mask.name(), wanted(hazard), work.date(), next(hazard)));
   }
 
   // When one that holds it was put on later: what is told for before that ends there.
@@ -105,63 +129,54 @@ final class Elements {
     if (hazard.kind() != Hazard.Kind.DUST) {
       return hazard.key().equals("solvent-vapour") ? "organic vapour" : hazard.name();
     }
-    return usual(mask, masks);
-  }
-
-  /** The class that a mask is usually worn with against dust. */
-  static String usual(Respirator mask, Masks masks) {
-    if (mask.scheme() == Scheme.OSHA) {
-      return "P100";
-    }
-    List<ProtectionFactor> rows = masks.factors(mask.scheme().key(), mask.kind(), mask.facepiece());
-    // the rated ones stand from the coarsest to the finest, those with a gas element last
-    return rows.stream()
-        .map(ProtectionFactor::rating)
-        .filter(rating -> !rating.startsWith(GAS))
-        .reduce((coarser, finer) -> finer)
-        .orElse("P3");
+    return Suggested.dustClass(mask, masks);
   }
 
   private String classes() {
     return on.stream().map(one -> one.elementClass().name()).collect(Collectors.joining(" and "));
   }
 
-  private Optional<Objection> over(ElementStanding one) {
+  private Optional<Objection> over(ElementStanding one, Hazard hazard) {
     return one.clocks().stream()
+        .filter(clock -> hazard.kind() != Hazard.Kind.DUST || !ofGasAlone(clock, one))
         .filter(clock -> clock.ranOut().filter(this::cameBefore).isPresent())
         .findFirst()
         .map(
             clock ->
                 Objection.mendable(
-                    "element at its end",
+                    hazard.kind() == Hazard.Kind.DUST ? "filter used up" : "cartridge used up",
                     one.element().name()
-                        + " came to its end on "
+                        + " was used up on "
                         + clock.ranOut().orElseThrow().date()
                         + ": "
                         + Clocks.ended(clock),
                     mend(one, clock)));
   }
 
+  // What ends the sorbent of a combined element leaves its filter as it is.
+  private static boolean ofGasAlone(CareClock clock, ElementStanding one) {
+    return switch (clock.kind()) {
+      case VAPOUR, OPENED -> true;
+      case SHIFT -> one.elementClass().service() != ElementClass.Service.SHIFT;
+      default -> false;
+    };
+  }
+
   // What ran out earlier on the same day is changed between the two; that work stays with it.
-  private String mend(ElementStanding one, CareClock clock) {
-    String name = one.element().name();
+  private Action mend(ElementStanding one, CareClock clock) {
     boolean sameDay = clock.ranOut().orElseThrow().date().equals(work.date());
-    String change =
-        sameDay && clock.kind() != CareClock.Kind.SHELF
-            ? Settle.change(name, work.date(), work.startMinute())
-            : Settle.change(name, work.date());
-    return "If it was changed by then, say so: "
-        + change
-        + (clock.kind() == CareClock.Kind.SHIFT
-            ? ". If a fresh one is taken each day, add --single-use to that"
-            : "");
+    return new ChangeElement(
+        one.element().name(),
+        work.date(),
+        sameDay && clock.kind() != CareClock.Kind.SHELF ? work.startMinute() : 0,
+        clock.kind() == CareClock.Kind.SHIFT);
   }
 
   private boolean cameBefore(CareClock.RanOut end) {
     return end.before(work.date(), work.startMinute());
   }
 
-  /** The row that the elements are rated by, those that are missing among them; if there is one. */
+  /** The row that the elements are rated by; if there is one. */
   Optional<ProtectionFactor> row(List<ProtectionFactor> rows) {
     Set<String> ratings = ratings();
     return rows.stream()
@@ -171,11 +186,10 @@ final class Elements {
 
   // A gas element beside a particulate one lowers the factor: the two are one rating.
   private Set<String> ratings() {
-    List<ElementClass> all = new ArrayList<>(on.stream().map(e -> e.elementClass()).toList());
-    lacking.forEach(name -> masks.elementClass(name).ifPresent(all::add));
-    boolean gas = all.stream().anyMatch(ElementClass::gas);
-    boolean dust = all.stream().anyMatch(ElementClass::particulate);
-    return all.stream()
+    boolean gas = on.stream().anyMatch(one -> one.elementClass().gas());
+    boolean dust = on.stream().anyMatch(one -> one.elementClass().particulate());
+    return on.stream()
+        .map(ElementStanding::elementClass)
         .filter(kind -> !(gas && dust && kind.rating().equals(GAS)))
         .map(kind -> gas && !kind.gas() ? GAS + " and " + kind.rating() : kind.rating())
         .collect(Collectors.toSet());
@@ -194,7 +208,6 @@ final class Elements {
   }
 
   Objection notRated(List<ProtectionFactor> rows) {
-    lacking.add(usual(mask, masks));
     return Objection.mendable(
         "wrong element",
         "The factors for "
@@ -203,8 +216,8 @@ final class Elements {
             + classes()
             + ", only for "
             + rows.stream().map(ProtectionFactor::rating).collect(Collectors.joining(", ")),
-        "If another was on it, say so: "
-            + Settle.addElement(gear, mask.name(), usual(mask, masks), work.date()));
+        Suggested.element(
+            gear, mask.name(), Suggested.dustClass(mask, masks), work.date(), Optional.empty()));
   }
 
   private static String withoutStop(String sentence) {

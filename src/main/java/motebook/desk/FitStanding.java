@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import motebook.model.Action;
+import motebook.model.Action.RecordFitTest;
 import motebook.model.FitRecord.FaceChange;
 import motebook.model.FitRecord.FitTest;
 import motebook.model.FitRecord.Hair;
@@ -88,15 +90,14 @@ record FitStanding(
 
   private static Objection untested(
       String brief, String why, Respirator mask, Seal seal, String person, LocalDate day) {
-    return Objection.mendable(
-        brief, why, "If a test was passed by then, record it: " + settle(mask, seal, person, day));
+    Action usual = test(mask, seal, person, day);
+    Action other = new RecordFitTest(mask.name(), person, day, seal != Seal.FULL);
+    return Objection.mendable(brief, why, usual, other);
   }
 
-  /** The command that records a test: one that measures where a full facepiece asks for it. */
-  static String settle(Respirator mask, Seal seal, String person, LocalDate day) {
-    return seal == Seal.FULL
-        ? Settle.quantitativeFit(mask.name(), person, day)
-        : Settle.qualitativeFit(mask.name(), person, day);
+  /** The test to record: one that measures where a full facepiece asks for it. */
+  static Action test(Respirator mask, Seal seal, String person, LocalDate day) {
+    return new RecordFitTest(mask.name(), person, day, seal == Seal.FULL);
   }
 
   private static Optional<Objection> hair(Gear gear, String person, LocalDate day) {
@@ -117,9 +118,8 @@ record FitStanding(
         ? Objection.mendable(
             "hair under the seal",
             reason,
-            "If it was gone by then, say so: " + Settle.shaved(hair.person(), day.minusDays(1)))
-        : Objection.mendable(
-            "hair under the seal", reason, "If that is wrong, take it out: " + Settle.remove(hair));
+            new Action.EndHair(hair.person(), Optional.of(day.minusDays(1))))
+        : Objection.mendable("hair under the seal", reason, new Action.RemoveFitRecord(hair.id()));
   }
 
   /** What the test that counts leaves of an assigned factor. */

@@ -62,7 +62,7 @@ public final class Intake {
     try {
       return SpokenLine.read(line, scene);
     } catch (Refusal refusal) {
-      throw new Refusal("Line " + number + ": " + refusal.getMessage());
+      throw refusal.within("Line " + number + ": ");
     }
   }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import motebook.model.Action;
 import motebook.model.Figures;
 import motebook.model.Gear;
 import motebook.model.MaskUse;
@@ -26,6 +27,7 @@ final class MaskRule implements CreditRule {
   private static final String NOT_FOR_OIL =
       "An oil finish was used: where it is sprayed, class N is not for its mist, but R or P.";
 
+  private final Mending mending;
   private final Gear gear;
   private final Masks masks;
   private final ElementCare elements;
@@ -34,7 +36,14 @@ final class MaskRule implements CreditRule {
   private final IdentityHashMap<Session, Credit> credits = new IdentityHashMap<>();
   private final IdentityHashMap<MaskDay, Verdict> dusts = new IdentityHashMap<>();
 
-  MaskRule(Gear gear, Masks masks, ElementCare elements, CareRules rules) {
+  /** Finds what would make a credit better; asked only for what is shown. */
+  @FunctionalInterface
+  interface Mending {
+    Optional<Remedy> remedy(Situation now, Credit credit);
+  }
+
+  MaskRule(Gear gear, Masks masks, ElementCare elements, CareRules rules, Mending mending) {
+    this.mending = mending;
     this.gear = gear;
     this.masks = masks;
     this.elements = elements;
@@ -51,9 +60,28 @@ final class MaskRule implements CreditRule {
   }
 
   private Credit credit(Session session, MaskUse use) {
-    return days.at(session.work(), use.respirator())
-        .map(day -> new Case(session, use, day).credit())
-        .orElseGet(() -> CreditRule.unknown(use));
+    Credit credit =
+        days.at(session.work(), use.respirator())
+            .map(day -> new Case(session, use, day).credit())
+            .orElseGet(() -> unknown(use));
+    return credit.objections().isEmpty()
+        ? credit
+        : credit.mendedBy(() -> mending.remedy(new Situation(gear, session), credit));
+  }
+
+  /** The credit of a mask that the book does not hold. */
+  static Credit unknown(MaskUse use) {
+    Objection why =
+        Objection.mendable(
+            "mask not on record",
+            "There is no respirator \"" + use.respirator() + "\" in this book",
+            Suggested.halfMask(use.respirator()));
+    return new Credit(
+        use.wornPercent() / 100,
+        new Verdict(OptionalDouble.empty(), List.of(why)),
+        Optional.empty(),
+        List.of(),
+        Optional::empty);
   }
 
   /** One session with one respirator of the book. */
@@ -84,7 +112,8 @@ final class MaskRule implements CreditRule {
           use.wornPercent() / 100,
           dust(),
           vapours.isEmpty() ? Optional.empty() : Optional.of(verdict(vapours)),
-          notes());
+          notes(),
+          Optional::empty);
     }
 
     // What speaks against it names the session; where nothing does, one serves all of the day.
@@ -111,8 +140,8 @@ final class MaskRule implements CreditRule {
 
     private Verdict verdict(List<Hazard> hazards) {
       Set<Objection> objections = new LinkedHashSet<>();
-      retired().ifPresent(objections::add);
       Elements judged = new Elements(gear, mask, session, on, masks);
+      retired(judged).ifPresent(objections::add);
       if (rows.isEmpty()) {
         objections.add(judged.notAllowed());
       } else if (!rows.get(0).suppliedAir()) {
@@ -122,7 +151,6 @@ final class MaskRule implements CreditRule {
       Optional<ProtectionFactor> row = judged.row(rows);
       if (!rows.isEmpty() && row.isEmpty() && objections.isEmpty()) {
         objections.add(judged.notRated(rows));
-        row = judged.row(rows);
       }
       fit.ifPresent(standing -> objections.addAll(standing.objections()));
       unchecked().ifPresent(objections::add);
@@ -138,12 +166,12 @@ final class MaskRule implements CreditRule {
       return ppm <= CartridgeUse.MOST_PPM
           ? List.of()
           : List.of(
-              Objection.mendable(
+              new Objection(
                   "too much vapour",
                   "The vapour was "
                       + Figures.about(ppm)
                       + " ppm; organic-vapour elements end at 1000 ppm",
-                  judged.throughAnAirLine()));
+                  judged.suppliedAir()));
     }
 
     private OptionalDouble figure(Optional<ProtectionFactor> row) {
@@ -154,21 +182,16 @@ final class MaskRule implements CreditRule {
       return fit.map(standing -> standing.most(apf)).orElse(apf);
     }
 
-    private Optional<Objection> retired() {
+    private Optional<Objection> retired(Elements judged) {
       return mask.inUseOn(work.date())
           ? Optional.empty()
           : mask.retired()
               .map(
                   end ->
                       new Objection(
-                          "mask retired", mask.name() + " was retired on " + end.on(), another()));
-    }
-
-    private Optional<String> another() {
-      return gear.respirators().stream()
-          .filter(one -> one.retired().isEmpty() && one.isFor(work.person()))
-          .findFirst()
-          .map(one -> Settle.ifWorn(session.id(), one.name()));
+                          "mask retired",
+                          mask.name() + " was retired on " + end.on(),
+                          judged.others()));
     }
 
     private Optional<Objection> unchecked() {
@@ -178,7 +201,7 @@ final class MaskRule implements CreditRule {
               Objection.mendable(
                   "no seal check",
                   "No seal check is recorded for this session",
-                  "If it was done, say so: " + Settle.checked(session.id())));
+                  new Action.RecordSealCheck(session.id())));
     }
 
     private List<String> notes() {

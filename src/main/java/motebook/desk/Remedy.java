@@ -1,49 +1,33 @@
 package motebook.desk;
 
-import motebook.model.Upkeep;
+import java.util.List;
+import java.util.Optional;
+import motebook.model.Action;
 
-/** What settles a thing that is due and needs nothing more to be said. */
-public sealed interface Remedy {
-  /** What is asked before it is done. */
-  String asked();
+/**
+ * What would make a respirator count for more in a session, tried out before it is said.
+ *
+ * @param steps all that is to be done, in that order; at least one
+ * @param then what it counts for after the last of them, everything in the air taken together
+ */
+public record Remedy(List<Step> steps, Credit then) {
+  /**
+   * One thing to do.
+   *
+   * @param against the reason that it ends
+   * @param action what is done
+   */
+  public record Step(Objection against, Action action) {}
 
-  /** A fresh element in the place of one on a mask. */
-  record Change(String element) implements Remedy {
-    @Override
-    public String asked() {
-      return element + ": changed for fresh, on the mask from today?";
-    }
+  public Remedy {
+    steps = List.copyOf(steps);
   }
 
-  /** A spare is thrown away. */
-  record Discard(String element) implements Remedy {
-    @Override
-    public String asked() {
-      return "Is the spare " + element + " thrown away?";
-    }
-  }
-
-  /** A filter of the shop was seen to. */
-  record Kept(String filter, Upkeep.What what) implements Remedy {
-    @Override
-    public String asked() {
-      return "Is " + filter + " " + what.key() + " now?";
-    }
-  }
-
-  /** A medical evaluation cleared the person. */
-  record Cleared(String person) implements Remedy {
-    @Override
-    public String asked() {
-      return "Has " + person + " been cleared by a medical evaluation?";
-    }
-  }
-
-  /** The person was trained. */
-  record Trained(String person) implements Remedy {
-    @Override
-    public String asked() {
-      return "Has " + person + " been trained in wearing and keeping respirators?";
-    }
+  /** The action that ends an objection; empty where another step makes an end of it. */
+  public Optional<Action> against(Objection objection) {
+    return steps.stream()
+        .filter(step -> step.against().equals(objection))
+        .map(Step::action)
+        .findFirst();
   }
 }

@@ -186,7 +186,7 @@ final class Assembly {
         .phrases(breach.slot())
         .filter(phrase -> !breach.slot().repeats() || key(phrase.said()).equals(breach.key()))
         .findFirst()
-        .map(phrase -> pointing(breach.message(), phrase))
+        .map(phrase -> line.refusal(breach.refusal(), phrase.nameFrom(), phrase.to()))
         .orElseGet(() -> pointingAtStretch(breach));
   }
 
@@ -201,8 +201,8 @@ final class Assembly {
   private Refusal pointingAtStretch(WorkRules.Breach breach) {
     boolean inRange = breach.slot() == Slot.START && stretch.start().isPresent();
     return inRange
-        ? line.refusal(breach.message(), stretch.from(), stretch.to())
-        : new Refusal(breach.message());
+        ? line.refusal(breach.refusal(), stretch.from(), stretch.to())
+        : breach.refusal();
   }
 
   private Refusal pointing(String message, Slot slot) {

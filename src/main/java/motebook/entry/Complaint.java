@@ -34,7 +34,7 @@ final class Complaint {
     return reading.phrases().stream()
         .filter(Phrase::faulty)
         .min(Comparator.comparing(phrase -> fault(phrase).kind()))
-        .map(phrase -> line.refusal(message(phrase, reading), phrase.nameFrom(), phrase.to()))
+        .map(phrase -> line.refusal(refusal(phrase, reading), phrase.nameFrom(), phrase.to()))
         .orElseGet(() -> noOperation(reading));
   }
 
@@ -70,12 +70,18 @@ final class Complaint {
                 .orElse(""));
   }
 
+  private Refusal refusal(Phrase phrase, Reading reading) {
+    return fault(phrase).kind() == Fault.Kind.UNKNOWN
+        ? unknown.about(phrase, reading)
+        : new Refusal(message(phrase, reading));
+  }
+
   private String message(Phrase phrase, Reading reading) {
     String typed = line.typed(phrase.nameFrom(), phrase.to());
     Fault fault = fault(phrase);
     return switch (fault.kind()) {
       case AMOUNT -> noAmount(line.typedSigned(phrase.nameFrom(), phrase.to()));
-      case UNKNOWN -> unknown.about(phrase, reading);
+      case UNKNOWN -> throw new IllegalArgumentException("told by UnknownWords");
       case DANGLING -> misspeltOr(phrase, typed, dangling(fault.slot(), typed));
       case LOOSE -> misspeltOr(phrase, typed, loose(typed));
       case ELSEWHERE -> misspeltOr(phrase, typed, elsewhere(fault, typed));

@@ -3,7 +3,9 @@ package motebook.entry;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import motebook.model.Action;
 import motebook.model.Place;
+import motebook.model.Refusal;
 import motebook.model.Surroundings;
 import motebook.model.Surroundings.Indoors;
 import motebook.reference.Control;
@@ -19,10 +21,10 @@ import motebook.reference.Reference;
 record ControlRules(Reference reference, String operation, Place place) {
 
   /** Why the control cannot be used; empty where it can. */
-  Optional<String> objection(String key) {
+  Optional<Refusal> objection(String key) {
     Control control = reference.control(key);
     if (control.rowFor(operation).isEmpty()) {
-      return Optional.of(notServed(control));
+      return Optional.of(new Refusal(notServed(control)));
     }
     if (control.actsOn() == Control.ActsOn.SOURCE) {
       return Optional.empty();
@@ -30,38 +32,34 @@ record ControlRules(Reference reference, String operation, Place place) {
     return place.surroundings() instanceof Indoors room ? inRoom(key, room) : outdoors(control);
   }
 
-  private Optional<String> outdoors(Control control) {
+  private Optional<Refusal> outdoors(Control control) {
     return Optional.of(
-        "%s acts on the air of a room, and %s is outdoors. Leave it out."
-            .formatted(Wording.capital(control.spoken()), place.name()));
+        new Refusal(
+            "%s acts on the air of a room, and %s is outdoors. Leave it out."
+                .formatted(Wording.capital(control.spoken()), place.name())));
   }
 
-  private Optional<String> inRoom(String key, Indoors room) {
+  private Optional<Refusal> inRoom(String key, Indoors room) {
     return switch (key) {
       case Control.AIR_CLEANER ->
           flow(
               room.cleanerFlowM3PerMin(),
               "the clean-air flow of the air cleaner",
-              "--cleaner-flow 400cfm");
+              Action.Flow.AIR_CLEANER);
       case Control.WINDOW_FAN ->
-          flow(room.fanFlowM3PerMin(), "the flow of the window fan", "--fan-flow 400cfm");
+          flow(room.fanFlowM3PerMin(), "the flow of the window fan", Action.Flow.WINDOW_FAN);
       default -> Optional.empty();
     };
   }
 
-  private Optional<String> flow(OptionalDouble known, String what, String option) {
+  private Optional<Refusal> flow(OptionalDouble known, String what, Action.Flow of) {
     return known.isPresent()
         ? Optional.empty()
         : Optional.of(
-            "The book does not know %s in %s. Give it once: motebook place change %s %s"
-                .formatted(what, place.name(), quoted(place.name()), option));
-  }
-
-  /** A name as a shell takes it for one word. */
-  private static String quoted(String name) {
-    return name.matches("[\\p{L}\\p{N}_][\\p{L}\\p{N}_.-]*")
-        ? name
-        : "'" + name.replace("'", "'\\''") + "'";
+            new Refusal(
+                "The book does not know %s in %s: give it to the place once."
+                    .formatted(what, place.name()),
+                new Action.GiveFlow(place.name(), of)));
   }
 
   private String notServed(Control control) {

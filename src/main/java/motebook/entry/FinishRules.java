@@ -3,7 +3,9 @@ package motebook.entry;
 import java.util.List;
 import java.util.Optional;
 import motebook.entry.WorkRules.Breach;
+import motebook.model.Action;
 import motebook.model.Amount;
+import motebook.model.Refusal;
 import motebook.model.Work;
 import motebook.reference.Finish;
 import motebook.reference.Finishes;
@@ -30,13 +32,16 @@ final class FinishRules {
         .map(key -> new Breach(Slot.FINISH, key, fault(key, finishes, scene)));
   }
 
-  private static String fault(String key, Finishes finishes, Scene scene) {
-    return finishes.holds(key) ? retired(finishes.finish(key)) : unknown(key, finishes, scene);
+  private static Refusal fault(String key, Finishes finishes, Scene scene) {
+    return finishes.holds(key)
+        ? retired(finishes.finish(key))
+        : new Refusal(unknown(key, finishes, scene));
   }
 
-  private static String retired(Finish finish) {
-    return "%s was retired on %s. If it is used again, enter its data sheet again: motebook gear add finish \"%s\" --replace"
-        .formatted(finish.name(), finish.retiredOn().orElseThrow(), finish.name());
+  private static Refusal retired(Finish finish) {
+    return new Refusal(
+        "%s was retired on %s.".formatted(finish.name(), finish.retiredOn().orElseThrow()),
+        new Action.ReplaceFinish(finish.name()));
   }
 
   private static String notUsed(Operation operation, Scene scene) {

@@ -157,9 +157,13 @@ final class Line {
 
   /** A refusal that points at some of the words; at none where the range is empty. */
   Refusal refusal(String message, int from, int to) {
+    return refusal(new Refusal(message), from, to);
+  }
+
+  /** The same of a refusal that points nowhere yet. */
+  Refusal refusal(Refusal what, int from, int to) {
     return from >= to
-        ? new Refusal(message)
-        : new Refusal(
-            message, settled.originOf(token(from).from()), settled.originAfter(token(to - 1).to()));
+        ? what
+        : what.at(settled.originOf(token(from).from()), settled.originAfter(token(to - 1).to()));
   }
 }

@@ -154,7 +154,7 @@ public final class SessionSheet {
     String note = row.read(SheetColumn.NOTE, Text::note).orElse("");
     Work work = works.at(done, span, note);
     WorkRules.future(work, scene)
-        .ifPresent(breach -> row.fault(SheetColumn.DATE, breach.message()));
+        .ifPresent(breach -> row.fault(SheetColumn.DATE, breach.refusal().getMessage()));
     if (row.faultCount() == before) {
       rows.add(new Row(row.line(), work));
     }

@@ -64,9 +64,7 @@ public final class Timed {
       return SpokenLine.read(minute + line, at(scene, scene.today()));
     } catch (Refusal refusal) {
       int from = refusal.from() - minute.length();
-      throw from < 0
-          ? new Refusal(refusal.getMessage())
-          : new Refusal(refusal.getMessage(), from, refusal.to() - minute.length());
+      throw from < 0 ? refusal.at(-1, -1) : refusal.at(from, refusal.to() - minute.length());
     }
   }
 

@@ -97,9 +97,9 @@ final class TradeWords {
             .map(Slot.MASK::said)
             .toList();
     return held.isEmpty()
-        ? "\"%s\" is worn, and the book holds no respirator yet. Add it with: motebook gear add"
-                .formatted(worn)
-            + " respirator; then say: wearing and its name."
+        ? ("\"%s\" is worn, and the book holds no respirator yet. Add it to the book; then say:"
+                + " wearing and its name.")
+            .formatted(worn)
         : "\"%s\" is worn; say: %s.".formatted(worn, Wording.list(held, "or"));
   }
 

@@ -1,7 +1,9 @@
 package motebook.entry;
 
 import java.util.List;
+import motebook.model.Action;
 import motebook.model.Names;
+import motebook.model.Refusal;
 
 /** What is told of words that name nothing: what they may have been meant for. */
 final class UnknownWords {
@@ -28,11 +30,12 @@ final class UnknownWords {
   }
 
   /** The message about words of a reading that name nothing. */
-  String about(Phrase phrase, Reading reading) {
+  Refusal about(Phrase phrase, Reading reading) {
     String typed = line.typed(phrase.nameFrom(), phrase.to());
     Slot expected = ((Said.Fault) phrase.said()).slot();
     return new TradeWords(names, typed)
         .answer(expected, materialBeside(reading, phrase))
+        .map(Refusal::new)
         .orElseGet(() -> unknown(phrase, expected, typed));
   }
 
@@ -40,16 +43,16 @@ final class UnknownWords {
     return reading.phrases(Slot.MATERIAL).anyMatch(phrase -> !phrase.equals(except));
   }
 
-  private String unknown(Phrase phrase, Slot expected, String typed) {
+  private Refusal unknown(Phrase phrase, Slot expected, String typed) {
     if (expected == Slot.START) {
-      return noTime(typed);
+      return new Refusal(noTime(typed));
     }
     List<String> joints = expected == null ? misspeltJoint(phrase) : List.of();
     if (!joints.isEmpty()) {
-      return didYouMean(line.token(phrase.nameFrom()).word(), joints);
+      return new Refusal(didYouMean(line.token(phrase.nameFrom()).word(), joints));
     }
     List<String> near = nearMiss.around(phrase.nameFrom(), expected);
-    return near.isEmpty() ? nothingNear(expected, typed) : didYouMean(typed, near);
+    return near.isEmpty() ? nothingNear(expected, typed) : new Refusal(didYouMean(typed, near));
   }
 
   /** The joints that one letter makes of a word; the short ones are one letter from anything. */
@@ -64,28 +67,28 @@ final class UnknownWords {
             .toList();
   }
 
-  private String nothingNear(Slot expected, String typed) {
+  private Refusal nothingNear(Slot expected, String typed) {
     String quoted = "\"" + typed + "\"";
     if (expected == null) {
-      return quoted
-          + " names neither an operation nor a material, and no clause begins with it. Say what was"
-          + " done and to what, such as: orbital sanding of oak.";
+      return new Refusal(
+          quoted
+              + " names neither an operation nor a material, and no clause begins with it. Say what"
+              + " was done and to what, such as: orbital sanding of oak.");
     }
     return switch (expected) {
-      case DAY -> quoted + " is no date: say it as 2026-03-02, today, yesterday or a weekday.";
+      case DAY ->
+          new Refusal(quoted + " is no date: say it as 2026-03-02, today, yesterday or a weekday.");
       case MASK -> WorkRules.respiratorNotHeld(typed, labels(Slot.MASK));
-      case PLACE, PERSON ->
-          "The book has no "
-              + expected.label()
-              + " "
-              + quoted
-              + ". It has "
-              + known(expected)
-              + " Add one with: motebook "
-              + expected.label()
-              + " add NAME";
-      default -> quoted + " is no " + expected.label() + ". Known are " + known(expected);
+      case PLACE -> notInBook(expected, quoted).with(new Action.AddPlace());
+      case PERSON -> notInBook(expected, quoted).with(new Action.AddPerson());
+      default ->
+          new Refusal(quoted + " is no " + expected.label() + ". Known are " + known(expected));
     };
+  }
+
+  private Refusal notInBook(Slot slot, String quoted) {
+    return new Refusal(
+        "The book has no " + slot.label() + " " + quoted + ". It has " + known(slot));
   }
 
   private static String noTime(String typed) {

@@ -3,11 +3,12 @@ package motebook.entry;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import motebook.model.Action;
 import motebook.model.MaskUse;
 import motebook.model.MinuteOfDay;
 import motebook.model.Place;
 import motebook.model.Refusal;
-import motebook.model.ShellWord;
+import motebook.model.Scheme;
 import motebook.model.Work;
 
 /**
@@ -24,7 +25,11 @@ public final class WorkRules {
    * @param key which control or finish, where that is at fault; else empty
    * @param message what is wrong and what would be right
    */
-  record Breach(Slot slot, String key, String message) {}
+  record Breach(Slot slot, String key, Refusal refusal) {
+    Breach(Slot slot, String key, String message) {
+      this(slot, key, new Refusal(message));
+    }
+  }
 
   /**
    * Checks a session.
@@ -35,7 +40,7 @@ public final class WorkRules {
     breach(work, scene)
         .ifPresent(
             breach -> {
-              throw new Refusal(breach.message());
+              throw breach.refusal();
             });
   }
 
@@ -74,7 +79,7 @@ public final class WorkRules {
             key ->
                 rules
                     .objection(key)
-                    .map(message -> new Breach(Slot.CONTROL, key, message))
+                    .map(refusal -> new Breach(Slot.CONTROL, key, refusal))
                     .stream())
         .findFirst();
   }
@@ -86,13 +91,14 @@ public final class WorkRules {
         .map(name -> new Breach(Slot.MASK, "", respiratorNotHeld(name, scene.respirators())));
   }
 
-  static String respiratorNotHeld(String name, List<String> held) {
+  static Refusal respiratorNotHeld(String name, List<String> held) {
     return held.isEmpty()
-        ? ("The book holds no respirator \"%s\" yet, nor any other. Leave \"wearing %s\" out, or"
-                + " add it with: motebook gear add respirator %s --facepiece \"half mask\""
-                + " --kind air-purifying --scheme osha")
-            .formatted(name, name, ShellWord.quoted(name))
-        : "The book holds no respirator \"%s\". It holds %s."
-            .formatted(name, Wording.list(held, "and"));
+        ? new Refusal(
+            "The book holds no respirator \"%s\" yet, nor any other. Leave \"wearing %s\" out, or add it."
+                .formatted(name, name),
+            new Action.AddRespirator(name, Scheme.OSHA, "air-purifying", "half mask"))
+        : new Refusal(
+            "The book holds no respirator \"%s\". It holds %s."
+                .formatted(name, Wording.list(held, "and")));
   }
 }

@@ -3,6 +3,7 @@ package motebook.journal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import motebook.model.Action;
 import motebook.model.FitRecord;
 import motebook.model.FitRecord.FitTest;
 import motebook.model.FitRecord.Hair;
@@ -72,15 +73,15 @@ public final class Fits {
         .findFirst()
         .ifPresent(
             other -> {
-              throw new Refusal(
-                  "Hair under the seal of %s is on record from %s %s already.%s"
+              String already =
+                  "Hair under the seal of %s is on record from %s %s already."
                       .formatted(
                           other.person(),
                           other.date(),
-                          other.to().map(day -> "to " + day).orElse("on"),
-                          other.to().isPresent()
-                              ? ""
-                              : " Once it is gone, say: motebook fit hair --to DATE"));
+                          other.to().map(day -> "to " + day).orElse("on"));
+              throw other.to().isPresent()
+                  ? new Refusal(already)
+                  : new Refusal(already, new Action.EndHair(other.person(), Optional.empty()));
             });
   }
 
@@ -127,8 +128,8 @@ public final class Fits {
             .orElseThrow(
                 () ->
                     new Refusal(
-                        "The book holds no record of fit with the number %d. See: motebook fit list"
-                            .formatted(id)));
+                        "The book holds no record of fit with the number %d.".formatted(id),
+                        new Action.SeeFit()));
     changes.make(
         "Took out %s of %s on %s".formatted(wrong.told(), wrong.person(), wrong.date()),
         () -> tables.fits().delete(wrong));

@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import motebook.model.Action;
 import motebook.model.Element;
 import motebook.model.Gear;
 import motebook.model.Refusal;
@@ -13,6 +13,7 @@ import motebook.model.Respirator;
 import motebook.model.Retirement;
 import motebook.model.ShopFilter;
 import motebook.model.Text;
+import motebook.model.Upkeep;
 
 /** What hangs on the rack under which name; a name is one thing's, whatever its kind. */
 record GearNames(Gear gear) {
@@ -94,9 +95,8 @@ record GearNames(Gear gear) {
 
   private static Refusal isFilter(String name) {
     return new Refusal(
-        ("\"%s\" is a shop filter. What was done to it is said so: motebook gear upkeep"
-                + " \"%s\" replaced")
-            .formatted(name, name));
+        "\"%s\" is a shop filter.".formatted(name),
+        new Action.RecordUpkeep(name, Upkeep.What.REPLACED));
   }
 
   private Refusal isRespirator(String name) {
@@ -158,10 +158,9 @@ record GearNames(Gear gear) {
   }
 
   private static Refusal unknown(String kind, String name, List<String> known) {
-    String held =
-        known.isEmpty()
-            ? "It holds none yet; see: motebook gear add --help"
-            : "It holds: " + known.stream().collect(Collectors.joining(", ")) + ".";
-    return new Refusal("The book holds no %s \"%s\". %s".formatted(kind, Text.clean(name), held));
+    String none = "The book holds no %s \"%s\". ".formatted(kind, Text.clean(name));
+    return known.isEmpty()
+        ? new Refusal(none + "It holds none yet.", new Action.SeeGearHelp())
+        : new Refusal(none + "It holds: " + String.join(", ", known) + ".");
   }
 }

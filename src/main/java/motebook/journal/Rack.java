@@ -3,6 +3,7 @@ package motebook.journal;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import motebook.model.Action;
 import motebook.model.Element;
 import motebook.model.Refusal;
 import motebook.model.Respirator;
@@ -164,8 +165,7 @@ public final class Rack {
               names.gear().elementAt(name, on, minute).orElseGet(() -> names.element(name));
           refuseSealed(worn);
           Element gone = worn.retired(new Retirement(on, minute, Retirement.CHANGED));
-          Element next = worn.successor(on, minute);
-          Element fresh = worn.retired().map(next::retired).orElse(next);
+          Element fresh = worn.heir(on, minute);
           tables.respirators().retire(gone, gone.retired().orElseThrow());
           long id =
               tables
@@ -178,8 +178,8 @@ public final class Rack {
   private static void refuseSealed(Element element) {
     if (element.opened().isEmpty()) {
       throw new Refusal(
-          "\"%s\" is still sealed and on no mask. Open it: motebook gear open \"%s\""
-              .formatted(element.name(), element.name()));
+          "\"%s\" is still sealed and on no mask.".formatted(element.name()),
+          new Action.OpenElement(element.name()));
     }
   }
 

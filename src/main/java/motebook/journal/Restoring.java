@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import java.util.function.LongConsumer;
+import motebook.model.Action;
 import motebook.model.Refusal;
 
 /**
@@ -50,7 +51,7 @@ public final class Restoring implements AutoCloseable {
 
   private static void refuseNone(Path copy, Path book) {
     if (!Files.isRegularFile(copy)) {
-      throw new Refusal("There is no file " + copy + ". See: motebook backup --list");
+      throw new Refusal("There is no file " + copy + ".", new Action.SeeCopies());
     }
     try {
       if (Files.exists(book) && Files.isSameFile(copy, book)) {
@@ -89,8 +90,7 @@ public final class Restoring implements AutoCloseable {
   }
 
   private static BookTrouble damaged(Path copy, String why) {
-    return new BookTrouble(
-        "The copy %s is damaged%s. Choose another: motebook backup --list".formatted(copy, why));
+    return new BookTrouble("The copy %s is damaged%s. Choose another copy.".formatted(copy, why));
   }
 
   /** Brings the staged copy up to date and checks all that is in it; answers its sessions. */

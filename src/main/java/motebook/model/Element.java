@@ -163,6 +163,20 @@ public record Element(
     return with(0, on, minute, Optional.of(on), Optional.empty(), Optional.empty(), singleUse);
   }
 
+  /**
+   * The fresh one that takes its place at a minute of a day; where another took it later, it was on
+   * the mask until then.
+   */
+  public Element heir(LocalDate on, int minute) {
+    Element next = successor(on, minute);
+    return retired.map(next::retired).orElse(next);
+  }
+
+  /** The same under a number of the book. */
+  public Element numbered(long number) {
+    return with(number, from, fromMinute, opened, sealedUntil, retired, singleUse);
+  }
+
   private Element with(
       long number,
       LocalDate first,

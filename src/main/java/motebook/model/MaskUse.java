@@ -12,4 +12,14 @@ public record MaskUse(String respirator, boolean checked, double wornPercent) {
     respirator = Names.check("respirator", respirator);
     Checks.within("time worn", wornPercent, 1, 100, "% of the session");
   }
+
+  /** The same with another respirator. */
+  public MaskUse of(String other) {
+    return new MaskUse(other, checked, wornPercent);
+  }
+
+  /** The same with another word on its seal check. */
+  public MaskUse checked(boolean done) {
+    return new MaskUse(respirator, done, wornPercent);
+  }
 }

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import motebook.model.Respirator;
 import motebook.model.Text;
 
 /** The shipped tables of respirators: factors, classes of elements, hazards, breathing. */
@@ -83,6 +84,16 @@ public final class Masks {
         .filter(factor -> same(factor.scheme(), scheme) && same(factor.kind(), kind))
         .filter(factor -> called(factor, facepiece))
         .toList();
+  }
+
+  /** The rows of a respirator of the book; none: not allowed. */
+  public List<ProtectionFactor> factors(Respirator mask) {
+    return factors(mask.scheme().key(), mask.kind(), mask.facepiece());
+  }
+
+  /** Whether a respirator is a filter itself, so that no gas or vapour class counts on it. */
+  public boolean particlesOnly(Respirator mask) {
+    return factors(mask).stream().anyMatch(ProtectionFactor::filteringFacepiece);
   }
 
   /** The facepieces one of whose names begins so, as {@link #facepieces} lists them. */

@@ -56,6 +56,11 @@ public record ProtectionFactor(
     EACH_EXERCISE_OR_QUALITATIVE
   }
 
+  /** Whether the mask is a filter itself: it holds particles only, no gas and no vapour. */
+  public boolean filteringFacepiece() {
+    return facepiece.equals("filtering facepiece");
+  }
+
   /** Whether the air comes from elsewhere, so that no element is needed. */
   public boolean suppliedAir() {
     return kind.startsWith("supplied air");

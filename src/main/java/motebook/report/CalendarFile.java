@@ -59,13 +59,16 @@ public final class CalendarFile {
    * @param report what has a date; where nothing has, the calendar holds no event, and reading it
    *     still replaces an older one
    * @param stamp the moment it is made
+   * @param program how a shell opens the book; each event says what settles it, without a day: a
+   *     command means the day on which it is run
    */
-  public static String of(DueReport report, Instant stamp) {
+  public static String of(DueReport report, Instant stamp, Invocation program) {
+    ActionText commands = new ActionText(program);
     Calendar calendar = new Calendar();
     calendar.add(new ProdId("-//Motebook//Due//EN"));
     calendar.add(ImmutableVersion.VERSION_2_0);
     calendar.add(ImmutableCalScale.GREGORIAN);
-    report.items().forEach(item -> calendar.add(event(item, report.today(), stamp)));
+    report.items().forEach(item -> calendar.add(event(item, report.today(), stamp, commands)));
     if (report.items().isEmpty()) {
       calendar.add(universalTime());
     }
@@ -115,23 +118,18 @@ public final class CalendarFile {
   }
 
   // What is overdue stands on the day of the export: in the past nobody would see it.
-  private static VEvent event(DueItem item, LocalDate today, Instant stamp) {
+  private static VEvent event(DueItem item, LocalDate today, Instant stamp, ActionText commands) {
     LocalDate day = item.when().isBefore(today) ? today : item.when();
     VEvent event = new VEvent(false);
     event.add(new DtStamp(stamp));
     event.add(new Uid(uid(item)));
     event.add(new DtStart<>(day));
     event.add(new net.fortuna.ical4j.model.property.Summary(summary(item)));
-    event.add(new Description(item.why() + "\n" + settle(item, today)));
+    event.add(new Description(item.why() + "\n" + commands.undated(item.settle())));
     event.add(ImmutableTransp.TRANSPARENT);
     event.add(alarm(EVENING_BEFORE, item));
     event.add(alarm(THAT_MORNING, item));
     return event;
-  }
-
-  // Commands mean their own day where none is said; the day of the export would be the wrong one.
-  private static String settle(DueItem item, LocalDate today) {
-    return item.settle().replaceAll(" --(on|opened) " + today + "(?= |$)", "");
   }
 
   private static String summary(DueItem item) {

@@ -17,6 +17,8 @@ import motebook.science.Estimate;
 
 /** A day as JSON. */
 public final class DayJson {
+  private static final CreditText REFUSED = CreditText.done(Invocation.USUAL);
+
   private DayJson() {}
 
   /** The object of {@code day --json}. */
@@ -77,7 +79,7 @@ public final class DayJson {
             "respirator", work.mask().map(MaskUse::respirator).orElse(null),
             "worn_percent", work.mask().map(MaskUse::wornPercent).orElse(0.0),
             "credited_apf", line.credit().apf(),
-            "credit_refused", line.credit().refused().orElse(null),
+            "credit_refused", REFUSED.refused(line.credit()).orElse(null),
             "mean_outside_mg_m3", line.meanOutsideMgPerM3(),
             "share_percent", line.sharePercent(),
             "rough", line.source().rough(),

@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import motebook.desk.DayReport;
 import motebook.desk.DayReport.OtherSource;
 import motebook.desk.DayReport.SessionLine;
-import motebook.desk.Objection;
 import motebook.model.Figures;
 import motebook.model.Work;
 import motebook.reference.Caution;
@@ -18,16 +17,17 @@ public final class DayText {
   private DayText() {}
 
   /** The lines of {@code day}. */
-  public static List<String> of(DayReport day, Ink ink) {
-    return of(day, ink, index -> day.sessions().get(index).source().session().id());
+  public static List<String> of(DayReport day, Ink ink, Invocation program) {
+    return of(day, ink, program, index -> day.sessions().get(index).source().session().id());
   }
 
   /** The same with the sessions numbered from 1 on, as the screens number them. */
-  public static List<String> numbered(DayReport day, Ink ink) {
-    return of(day, ink, index -> index + 1);
+  public static List<String> numbered(DayReport day, Ink ink, Invocation program) {
+    return of(day, ink, program, index -> index + 1);
   }
 
-  private static List<String> of(DayReport day, Ink ink, IntToLongFunction number) {
+  private static List<String> of(
+      DayReport day, Ink ink, Invocation program, IntToLongFunction number) {
     List<String> lines = new ArrayList<>();
     lines.add(ink.headline(Wording.date(day.date()) + ", " + day.person()));
     if (day.sessions().isEmpty()) {
@@ -39,7 +39,11 @@ public final class DayText {
       lines.add(session(day.sessions().get(index), shares.get(index), number.applyAsLong(index)));
     }
     for (int index = 0; index < day.sessions().size(); index++) {
-      lines.addAll(refused(day.sessions().get(index), number.applyAsLong(index)));
+      lines.addAll(
+          refused(
+              day.sessions().get(index),
+              " in session " + number.applyAsLong(index),
+              CreditText.done(program)));
     }
     for (int index = 0; index < day.others().size(); index++) {
       lines.add(other(day.others().get(index), shares.get(day.sessions().size() + index)));
@@ -118,12 +122,8 @@ public final class DayText {
   }
 
   /** Why the mask of a session is not credited: the first thing to mend, then all the others. */
-  public static List<String> refused(SessionLine line) {
-    return refused(line, line.source().session().id());
-  }
-
-  private static List<String> refused(SessionLine line, long number) {
-    return refused(line, " in session " + number);
+  public static List<String> refused(SessionLine line, Invocation program) {
+    return refused(line, " in session " + line.source().session().id(), CreditText.done(program));
   }
 
   /**
@@ -131,21 +131,16 @@ public final class DayText {
    *
    * @param where the session, as part of a sentence; empty where there is no doubt which
    */
-  static List<String> refused(SessionLine line, String where) {
+  static List<String> refused(SessionLine line, String where, CreditText words) {
     List<String> lines = new ArrayList<>();
-    line.credit()
-        .refused()
-        .ifPresent(why -> lines.add("mask      not credited" + where + ": " + why));
-    line.credit().objections().stream()
-        .map(DayText::also)
-        .filter(also -> lines.stream().noneMatch(said -> said.contains(also)))
-        .toList()
-        .forEach(also -> lines.add("          also: " + also));
+    words
+        .refused(line.credit())
+        .ifPresent(
+            why -> {
+              lines.add("mask      not credited" + where + ": " + why);
+              words.others(line.credit()).forEach(also -> lines.add("          also: " + also));
+            });
     return lines;
-  }
-
-  private static String also(Objection one) {
-    return one.reason() + "." + one.mend().map(mend -> " " + mend + ".").orElse("");
   }
 
   private static String other(OtherSource other, String share) {

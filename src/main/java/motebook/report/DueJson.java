@@ -7,6 +7,8 @@ import motebook.reference.Caution;
 
 /** What is due as JSON. */
 public final class DueJson {
+  private static final ActionText COMMANDS = new ActionText(Invocation.USUAL);
+
   private DueJson() {}
 
   /** The object of {@code due --json}. */
@@ -27,6 +29,6 @@ public final class DueJson {
         "working_days_left",
             item.workingDaysLeft().isPresent() ? item.workingDaysLeft().getAsDouble() : null,
         "why", item.why(),
-        "settle", item.settle());
+        "settle", COMMANDS.command(item.settle()));
   }
 }

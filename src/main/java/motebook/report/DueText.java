@@ -13,24 +13,24 @@ public final class DueText {
   private DueText() {}
 
   /** The lines of {@code due}. */
-  public static List<String> of(DueReport report, Ink ink) {
+  public static List<String> of(DueReport report, Ink ink, Invocation program) {
     List<String> lines = new ArrayList<>();
     if (report.items().isEmpty()) {
       lines.add("Nothing is due.");
       return lines;
     }
     lines.add(ink.headline("Due on " + Wording.date(report.today())));
-    report.items().forEach(item -> lines.addAll(of(item)));
+    report.items().forEach(item -> lines.addAll(of(item, program)));
     report.cautions().forEach(caution -> lines.add("caution   " + caution.sentence()));
     return lines;
   }
 
   /** One thing: how urgent, what and whose; why; the command that settles it. */
-  public static List<String> of(DueItem item) {
+  public static List<String> of(DueItem item, Invocation program) {
     return List.of(
         String.format(Locale.ROOT, "%-8s  %s  %s", word(item.state()), item.when(), named(item)),
         "          " + item.why(),
-        "          " + item.settle());
+        "          " + new ActionText(program).command(item.settle()));
   }
 
   private static String word(State state) {

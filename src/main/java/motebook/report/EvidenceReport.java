@@ -60,10 +60,11 @@ public final class EvidenceReport {
   }
 
   /** The lines of {@code sample list}. */
-  public static List<String> text(Evidence evidence) {
+  public static List<String> text(Evidence evidence, Invocation program) {
     List<String> lines = new ArrayList<>();
     if (evidence.samples().isEmpty()) {
-      lines.add("The book holds no samples. Add one with: motebook sample add");
+      lines.add(
+          "There are no samples in this book. Add one with: " + program.command("sample add"));
       return lines;
     }
     evidence.samples().forEach(line -> lines.add(text(line)));

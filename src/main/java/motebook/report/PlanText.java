@@ -27,7 +27,10 @@ public final class PlanText {
   private final Ink ink;
   private final Set<String> warned = new HashSet<>();
 
-  private PlanText(Plans plans, List<String> said, Ink ink) {
+  private final Invocation program;
+
+  private PlanText(Plans plans, List<String> said, Ink ink, Invocation program) {
+    this.program = program;
     this.plans = plans;
     this.said = said;
     this.ink = ink;
@@ -38,13 +41,13 @@ public final class PlanText {
    *
    * @param said each of the plans as a line that says it in full
    */
-  public static List<String> of(Plans plans, List<String> said, Ink ink) {
-    return new PlanText(plans, said, ink).lines();
+  public static List<String> of(Plans plans, List<String> said, Ink ink, Invocation program) {
+    return new PlanText(plans, said, ink, program).lines();
   }
 
   /** All that is told of one plan, but for what it says. */
-  public static List<String> told(PlanReport plan, Ink ink) {
-    return new PlanText(new Plans(List.of(plan)), List.of(), ink).plan(plan);
+  public static List<String> told(PlanReport plan, Ink ink, Invocation program) {
+    return new PlanText(new Plans(List.of(plan)), List.of(), ink, program).plan(plan);
   }
 
   /** Which of several plans is the lowest, and how the others compare; empty where none is. */
@@ -69,7 +72,7 @@ public final class PlanText {
     List<String> lines = new ArrayList<>();
     plan.replaced().forEach(session -> lines.add("instead   of " + replaced(session)));
     lines.add("meanwhile " + meanwhile(plan.line()));
-    lines.addAll(DayText.refused(plan.line(), ""));
+    lines.addAll(DayText.refused(plan.line(), "", CreditText.ahead(program)));
     lines.addAll(DayText.dose(plan.day(), ink, "of work"));
     lines.add("before    " + before(plan));
     plan.minutesToLimit().ifPresent(minutes -> lines.add("reached   " + reached(minutes)));

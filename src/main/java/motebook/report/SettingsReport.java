@@ -12,12 +12,11 @@ import motebook.journal.Settings;
 /** The owner's choices as text and as JSON. */
 public final class SettingsReport {
   private static final String LIMITS = "limits";
-  private static final String COMMAND = "motebook settings ";
 
   private SettingsReport() {}
 
   /** All of them, a line each; what differs from what is shipped is marked. */
-  public static List<String> lines(Settings settings) {
+  public static List<String> lines(Settings settings, Invocation program) {
     List<String> lines = new ArrayList<>();
     lines.add("Your choices, those that you changed with a star:");
     int keys = Choices.ALL.stream().mapToInt(choice -> choice.key().length()).max().orElseThrow();
@@ -27,13 +26,14 @@ public final class SettingsReport {
       lines.add(mark + key + "  " + choice.told(settings) + "  (" + choice.what() + ")");
       figures(choice, settings).forEach(f -> lines.add(" ".repeat(keys + 4) + f));
     }
-    lines.add("More of one: motebook settings KEY. Change it: motebook settings KEY VALUE,");
-    lines.add("or back to what is shipped: motebook settings KEY --default");
+    lines.add("More on one: " + program.command("settings KEY"));
+    lines.add("Change it: " + program.command("settings KEY VALUE"));
+    lines.add("Back to what is shipped: " + program.command("settings KEY --default"));
     return lines;
   }
 
   /** One of them at length. */
-  public static List<String> lines(Choice choice, Settings settings) {
+  public static List<String> lines(Choice choice, Settings settings, Invocation program) {
     List<String> lines = new ArrayList<>();
     lines.add(choice.key() + ": " + choice.told(settings) + " (" + choice.what() + ")");
     figures(choice, settings).forEach(figure -> lines.add("          " + figure));
@@ -42,7 +42,7 @@ public final class SettingsReport {
     if (!choice.basis().isEmpty()) {
       lines.add("basis     " + choice.basis());
     }
-    lines.add("change    " + COMMAND + choice.key() + " VALUE");
+    lines.add("change    " + program.command("settings " + choice.key() + " VALUE"));
     return lines;
   }
 
@@ -79,7 +79,7 @@ public final class SettingsReport {
         "what", choice.what(),
         "allowed", choice.allowed(),
         "basis", choice.basis().isEmpty() ? null : choice.basis(),
-        "change", COMMAND + choice.key() + " VALUE");
+        "change", Invocation.USUAL.command("settings " + choice.key() + " VALUE"));
   }
 
   private static Object value(Choice choice, String text) {

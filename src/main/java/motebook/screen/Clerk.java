@@ -8,6 +8,7 @@ import java.util.function.Function;
 import motebook.journal.Book;
 import motebook.journal.BookTrouble;
 import motebook.model.Refusal;
+import motebook.report.Invocation;
 import motebook.report.Words;
 import motebook.screen.state.Message;
 import motebook.screen.state.Task;
@@ -17,11 +18,17 @@ import motebook.screen.state.Task;
  */
 final class Clerk {
   private final Draft draft;
+  private final Lines lines;
   private final Map<Class<? extends Task>, Function<Task, Optional<Message>>> tasks;
 
-  Clerk(Book book, Clock clock, Draft draft) {
+  /**
+   * One that works on a book.
+   *
+   * @param program how a shell opens that book
+   */
+  Clerk(Book book, Clock clock, Draft draft, Invocation program) {
     this.draft = draft;
-    Lines lines = new Lines(book, clock);
+    this.lines = new Lines(book, clock, program);
     Looking looking = new Looking(book, clock, lines);
     Writing writing = new Writing(book, lines);
     Planning planning = new Planning(lines);
@@ -98,7 +105,9 @@ final class Clerk {
   Optional<Message> perform(Task task) {
     try {
       return tasks.get(task.getClass()).apply(task);
-    } catch (Refusal | BookTrouble trouble) {
+    } catch (Refusal refusal) {
+      return Optional.of(new Message.Failed(lines.told(refusal)));
+    } catch (BookTrouble trouble) {
       return Optional.of(new Message.Failed(trouble.getMessage()));
     }
   }

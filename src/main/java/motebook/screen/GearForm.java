@@ -10,6 +10,10 @@ import java.util.function.Function;
 import motebook.desk.Allowed;
 import motebook.entry.Days;
 import motebook.journal.Book;
+import motebook.model.Action;
+import motebook.model.Action.AddElement;
+import motebook.model.Action.AddRespirator;
+import motebook.model.Action.RecordFitTest;
 import motebook.model.Element;
 import motebook.model.FitRecord.FitTest;
 import motebook.model.FitRecord.Method;
@@ -18,6 +22,7 @@ import motebook.model.FitRecord.Quantitative;
 import motebook.model.Person;
 import motebook.model.Refusal;
 import motebook.model.Respirator;
+import motebook.model.Retirement;
 import motebook.model.Scheme;
 import motebook.model.Text;
 import motebook.reference.ElementClass;
@@ -37,6 +42,7 @@ final class GearForm {
   private static final String MASK = "mask";
   private static final String PERSON = "person";
   private static final String DATE = "date";
+  private static final String UNTIL = "until";
   private static final List<String> DAYS = List.of("today", "yesterday");
 
   private final Book book;
@@ -53,9 +59,9 @@ final class GearForm {
     String person = open.person().isEmpty() ? book.settings().person() : open.person();
     List<Field> fields =
         switch (open.kind()) {
-          case RESPIRATOR -> respirator(person);
-          case ELEMENT -> element(mask(open));
-          default -> fitTest(mask(open), person);
+          case RESPIRATOR -> respirator(person, open.wanted());
+          case ELEMENT -> element(mask(open), open.wanted());
+          default -> fitTest(mask(open), person, open.wanted());
         };
     return new Message.FormOpened(Form.of(open.kind(), 0, fields));
   }
@@ -73,40 +79,55 @@ final class GearForm {
     return book.premises().people().stream().map(Person::name).toList();
   }
 
-  private List<Field> respirator(String person) {
+  private List<Field> respirator(String person, Optional<Action> wanted) {
     List<ProtectionFactor> all = masks.factors();
+    AddRespirator add =
+        wanted
+            .map(AddRespirator.class::cast)
+            .orElse(new AddRespirator("", Scheme.OSHA, "air-purifying", "half mask"));
     return List.of(
-        field(NAME, "name", "what you call it; another size is another respirator", "", List.of()),
+        field(
+            NAME,
+            "name",
+            "what you call it; another size is another respirator",
+            add.name(),
+            List.of()),
         field(
             "facepiece",
             "facepiece",
             "the part on the face",
-            "half mask",
+            add.facepiece(),
             all.stream().map(ProtectionFactor::facepiece).distinct().toList()),
         field(
             "kind",
             "kind",
             "what moves the air",
-            "air-purifying",
+            add.kind(),
             all.stream().map(ProtectionFactor::kind).distinct().toList()),
         field(
             "scheme",
             "scheme",
             "whose factors and fit tests count",
-            "osha",
+            add.scheme().key(),
             Arrays.stream(Scheme.values()).map(Scheme::key).toList()),
         field(PERSON, "for", "whose it is; empty: anybody's", person, people()));
   }
 
-  private List<Field> element(String mask) {
+  private List<Field> element(String mask, Optional<Action> wanted) {
+    Optional<AddElement> add = wanted.map(AddElement.class::cast);
     return List.of(
         field(MASK, "for", "the respirator that it is for", mask, names()),
-        field(NAME, "name", "what you call it, such as dust pads", "", List.of()),
+        field(
+            NAME,
+            "name",
+            "what you call it, such as dust pads",
+            add.map(AddElement::name).orElse(""),
+            List.of()),
         field(
             "class",
             "class",
             "as on its label",
-            "P100",
+            add.map(AddElement::elementClass).orElse("P100"),
             masks.classes().stream().map(ElementClass::name).toList()),
         field(
             "pair",
@@ -114,14 +135,28 @@ final class GearForm {
             "two are worn side by side and changed together?",
             "yes",
             List.of("yes", "no")),
-        field(DATE, "opened", "the day it was unpacked", "today", DAYS));
+        field(DATE, "opened", "the day it was unpacked", day(add.map(AddElement::opened)), DAYS),
+        field(
+            UNTIL,
+            "until",
+            "the day the next one took its place; empty while it is on the mask",
+            add.flatMap(AddElement::until).map(LocalDate::toString).orElse(""),
+            DAYS));
   }
 
-  private List<Field> fitTest(String mask, String person) {
+  private String day(Optional<LocalDate> wanted) {
+    return wanted
+        .filter(day -> !day.equals(LocalDate.now(clock)))
+        .map(LocalDate::toString)
+        .orElse("today");
+  }
+
+  private List<Field> fitTest(String mask, String person, Optional<Action> wanted) {
+    Optional<LocalDate> on = wanted.map(RecordFitTest.class::cast).map(RecordFitTest::on);
     return List.of(
         field(MASK, "respirator", "what was worn", mask, names()),
         field(PERSON, "who", "on whose face", person, people()),
-        field(DATE, "on", "the day of the test", "today", DAYS),
+        field(DATE, "on", "the day of the test", day(on), DAYS),
         field(
             "result",
             "result",
@@ -201,7 +236,9 @@ final class GearForm {
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
-        Optional.empty());
+        form.text(UNTIL).isEmpty()
+            ? Optional.empty()
+            : Optional.of(new Retirement(of(form, UNTIL, this::day), Retirement.CHANGED)));
   }
 
   private FitTest fitTest(Form form) {

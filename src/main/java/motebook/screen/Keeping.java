@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.temporal.ChronoField;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,15 +15,13 @@ import motebook.desk.Clocks;
 import motebook.desk.DueItem;
 import motebook.desk.ElementStanding;
 import motebook.desk.FilterStanding;
-import motebook.desk.Remedy;
 import motebook.journal.Book;
+import motebook.model.Action;
 import motebook.model.Element;
-import motebook.model.FitRecord;
 import motebook.model.Gear;
 import motebook.model.Respirator;
 import motebook.model.Retirement;
 import motebook.model.ShopFilter;
-import motebook.model.Upkeep;
 import motebook.reference.Masks;
 import motebook.reference.Reference;
 import motebook.report.DueText;
@@ -32,7 +29,6 @@ import motebook.report.GearReport;
 import motebook.screen.state.CarePage;
 import motebook.screen.state.CareRow;
 import motebook.screen.state.CareRow.Note;
-import motebook.screen.state.Form;
 import motebook.screen.state.Message;
 import motebook.screen.state.Task;
 
@@ -56,38 +52,30 @@ final class Keeping {
     Gear gear = book.gear();
     Care care = lines.ledger().care(LocalDate.now(clock));
     var due = care.due();
-    List<CareRow> dueRows = due.items().stream().map(item -> row(item, gear)).toList();
+    List<CareRow> dueRows = due.items().stream().map(Keeping::row).toList();
     return new Message.CareRead(
         new CarePage(due, List.of(dueRows, masks(gear, care), filters(gear, care))));
   }
 
-  private static CareRow row(DueItem item, Gear gear) {
-    Optional<Task.OpenGear> form = item.remedy().isPresent() ? Optional.empty() : form(item, gear);
+  private static CareRow row(DueItem item) {
     String state = item.state() == DueItem.State.DUE ? "due now" : item.state().key();
     return new CareRow(
         state,
         item.when() + "  " + DueText.named(item),
         OptionalDouble.empty(),
         item.pressing(),
-        List.of(Note.of(item.why()), Note.of("In a shell, after q: " + item.settle())),
-        item.remedy(),
+        List.of(Note.of(item.why())),
+        Optional.of(item.settle()),
         Optional.empty(),
-        form.map(Task.OpenGear::mask).orElse(""),
-        form);
+        mask(item.settle()));
   }
 
-  // The respirator is the one that the words of the item end with.
-  private static Optional<Task.OpenGear> form(DueItem item, Gear gear) {
-    Optional<String> mask =
-        gear.respirators().stream()
-            .map(Respirator::name)
-            .filter(name -> item.what().endsWith(" " + name))
-            .max(Comparator.comparingInt(String::length));
-    return switch (item.kind()) {
-      case FIT_TEST -> mask.map(name -> new Task.OpenGear(Form.Kind.FIT_TEST, name, item.whose()));
-      case ELEMENT -> mask.map(name -> new Task.OpenGear(Form.Kind.ELEMENT, name, ""));
-      default -> Optional.empty();
-    };
+  // The respirator that a form opened by hand is for.
+  private static String mask(Action action) {
+    if (action instanceof Action.RecordFitTest test) {
+      return test.respirator();
+    }
+    return action instanceof Action.AddElement add ? add.respirator() : "";
   }
 
   private List<CareRow> masks(Gear gear, Care care) {
@@ -112,23 +100,20 @@ final class Keeping {
         care.fits(mask).stream().map(Note::of).toList(),
         Optional.empty(),
         Optional.empty(),
-        mask.name(),
-        Optional.empty());
+        mask.name());
   }
 
   private CareRow element(Element element, Care care) {
     ElementStanding standing = care.standing(element);
-    boolean open = element.opened().isPresent();
     return new CareRow(
         "  " + element.name(),
         first(standing.first()).orElseGet(() -> words.told(element)),
         share(standing.first()),
         over(standing.first()),
         more(words.told(element), standing.clocks()),
-        Optional.of(open ? new Remedy.Change(element.name()) : new Remedy.Discard(element.name())),
+        Optional.of(care.next(element)),
         Optional.of(element.name()),
-        element.respirator(),
-        Optional.empty());
+        element.respirator());
   }
 
   private List<CareRow> filters(Gear gear, Care care) {
@@ -146,10 +131,9 @@ final class Keeping {
         share(standing.first()),
         over(standing.first()),
         more(words.told(filter), standing.clocks()),
-        standing.first().map(clock -> care.remedy(filter, clock)),
+        standing.first().map(clock -> care.next(filter, clock)),
         Optional.empty(),
-        "",
-        Optional.empty());
+        "");
   }
 
   private static Optional<String> first(Optional<CareClock> clock) {
@@ -176,23 +160,8 @@ final class Keeping {
   }
 
   Message settle(Task.Settle settle) {
-    LocalDate today = LocalDate.now(clock);
-    Remedy remedy = settle.remedy();
-    if (remedy instanceof Remedy.Change change) {
-      book.rack().change(change.element(), today);
-    } else if (remedy instanceof Remedy.Discard discard) {
-      book.retiring().retire(discard.element(), new Retirement(today, "thrown away"));
-    } else if (remedy instanceof Remedy.Kept kept) {
-      book.rack()
-          .note(
-              new Upkeep(
-                  0, kept.filter(), today, Optional.empty(), kept.what(), OptionalDouble.empty()));
-    } else if (remedy instanceof Remedy.Cleared cleared) {
-      book.fits().note(new FitRecord.Medical(0, cleared.person(), today));
-    } else if (remedy instanceof Remedy.Trained trained) {
-      book.fits().note(new FitRecord.Training(0, trained.person(), today));
-    }
-    return new Message.Settled("Written down for " + today + ". u on the day takes it back.");
+    new Doing(book, LocalDate.now(clock)).done(settle.action());
+    return new Message.Settled("Recorded. u on the day undoes it.");
   }
 
   Message damaged(Task.Damaged damaged) {

@@ -17,6 +17,8 @@ import motebook.journal.Book;
 import motebook.model.Refusal;
 import motebook.model.Session;
 import motebook.model.Work;
+import motebook.report.ActionText;
+import motebook.report.Invocation;
 import motebook.screen.state.Fault;
 import motebook.screen.state.Message;
 import motebook.screen.state.Reading;
@@ -28,6 +30,7 @@ import motebook.screen.state.Task;
 final class Lines {
   private static final int HABITS_FROM = 300;
 
+  private final ActionText words;
   private final Book book;
   private final Clock clock;
   private final Ledger ledger;
@@ -36,7 +39,8 @@ final class Lines {
   /** The habits of somebody, as the book stood when they were read. */
   private record Known(Scene scene, Habits habits) {}
 
-  Lines(Book book, Clock clock) {
+  Lines(Book book, Clock clock, Invocation program) {
+    this.words = new ActionText(program);
     this.book = book;
     this.clock = clock;
     this.ledger = new Ledger(book);
@@ -114,8 +118,13 @@ final class Lines {
     }
   }
 
-  static Fault fault(Refusal refusal) {
-    return new Fault(refusal.getMessage(), refusal.from(), refusal.to());
+  Fault fault(Refusal refusal) {
+    return new Fault(told(refusal), refusal.from(), refusal.to());
+  }
+
+  /** What was refused, and where the command is typed that does something about it. */
+  String told(Refusal refusal) {
+    return words.told(refusal) + (refusal.next().isPresent() ? " (in a shell, after q)" : "");
   }
 
   private Understood understood(Work work, Optional<Session> except) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import motebook.desk.Air;
 import motebook.desk.Day;
 import motebook.desk.DayReckoning;
+import motebook.desk.DayReport;
 import motebook.desk.Finder;
 import motebook.desk.Timing;
 import motebook.entry.Days;
@@ -52,15 +53,12 @@ final class Looking {
     List<Session> sessions = timing.map(t -> Timing.with(logged, on(date, t))).orElse(logged);
     DayReckoning day = new DayReckoning(date, whose, sessions, lines.ledger().shop(date));
     boolean empty = sessions.isEmpty() && !book.hasSessions();
+    DayReport report = Day.report(day);
+    // found here, where the book may be read, and not where it is drawn
+    report.sessions().forEach(line -> line.credit().remedy());
     return new Message.DayRead(
         new DayPage(
-            Day.report(day),
-            Air.of(day),
-            sessions,
-            people,
-            settings,
-            ready(date, whose, timing),
-            empty));
+            report, Air.of(day), sessions, people, settings, ready(date, whose, timing), empty));
   }
 
   private List<String> people() {

@@ -31,8 +31,8 @@ final class Planning {
         new Reading(plan.text(), Optional.empty(), fault(plan.text(), scene), completions));
   }
 
-  private static Optional<Fault> fault(String text, Scene scene) {
-    return text.isBlank() ? Optional.empty() : SpokenLine.refusal(text, scene).map(Lines::fault);
+  private Optional<Fault> fault(String text, Scene scene) {
+    return text.isBlank() ? Optional.empty() : SpokenLine.refusal(text, scene).map(lines::fault);
   }
 
   /** A line that cannot be read is told where it is typed: it is the last. */
@@ -43,7 +43,7 @@ final class Planning {
       try {
         works.add(SpokenLine.read(line, scene));
       } catch (Refusal refusal) {
-        return new Message.PromptRefused(line, Lines.fault(refusal));
+        return new Message.PromptRefused(line, lines.fault(refusal));
       }
     }
     return new Message.Planned(

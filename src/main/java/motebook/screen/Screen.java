@@ -96,7 +96,7 @@ public final class Screen {
 
   private static int plainly(Book book, Clock clock, Options options) {
     Draft draft = Draft.beside(book.file());
-    Clerk clerk = new Clerk(book, clock, draft);
+    Clerk clerk = new Clerk(book, clock, draft, options.program(book.file()));
     try {
       new Plain(
               opening(book.file(), clock, options, draft),
@@ -122,7 +122,8 @@ public final class Screen {
         Rescue rescue = new Rescue(window, draft)) {
       Loop loop = new Loop(clock, opening(book.file(), clock, options, draft));
       rescue.keep(() -> loop.state().line().text());
-      Supplier<Clerk> clerk = () -> new Clerk(book.get(), clock, draft);
+      Supplier<Clerk> clerk =
+          () -> new Clerk(book.get(), clock, draft, options.program(book.file()));
       try (Worker worker = new Worker(clerk, loop::tell, loop::crash)) {
         return run(loop, window, worker, rescue);
       }

@@ -173,7 +173,7 @@ final class SessionForm {
       Scene scene = lines.scene(task.person());
       return save(form, SpokenLine.read(form.line(), scene), scene);
     } catch (Refusal refusal) {
-      return new Message.FormRefused(Lines.fault(refusal));
+      return new Message.FormRefused(lines.fault(refusal));
     }
   }
 

@@ -84,7 +84,7 @@ final class Watch {
         .toList();
   }
 
-  private static Reading said(String text, List<String> completions, Scene scene) {
+  private Reading said(String text, List<String> completions, Scene scene) {
     try {
       Timed.read(text, scene);
       return new Reading(text, Optional.empty(), Optional.empty(), completions);
@@ -92,7 +92,7 @@ final class Watch {
       return new Reading(
           text,
           Optional.empty(),
-          text.isBlank() ? Optional.empty() : Optional.of(Lines.fault(refusal)),
+          text.isBlank() ? Optional.empty() : Optional.of(lines.fault(refusal)),
           completions);
     }
   }
@@ -104,7 +104,7 @@ final class Watch {
       Stopwatch watch = book.stopwatches().start(work.person(), SpokenLine.untimed(work, scene));
       return new Message.Timed("The stopwatch runs: " + watch.line() + ". s pauses, x stops it.");
     } catch (Refusal refusal) {
-      return new Message.PromptRefused(start.text(), Lines.fault(refusal));
+      return new Message.PromptRefused(start.text(), lines.fault(refusal));
     }
   }
 
@@ -177,7 +177,7 @@ final class Watch {
       book.stopwatches().pause(person, really);
       return new Message.Timed(PAUSED);
     } catch (Refusal refusal) {
-      return new Message.PromptRefused(end.text(), Lines.fault(refusal));
+      return new Message.PromptRefused(end.text(), lines.fault(refusal));
     }
   }
 

@@ -32,7 +32,7 @@ final class Writing {
     try {
       return logged(line.text(), lines.scene(line.person()));
     } catch (Refusal refusal) {
-      return new Message.NotLogged(line.text(), Lines.fault(refusal));
+      return new Message.NotLogged(line.text(), lines.fault(refusal));
     } catch (BookTrouble trouble) {
       return new Message.NotLogged(line.text(), new Fault(trouble.getMessage(), -1, -1));
     }
@@ -52,7 +52,7 @@ final class Writing {
     try {
       return logged(line.text(), lines.scene(line.person()));
     } catch (Refusal refusal) {
-      return new Message.NotLoggedAtOnce(line.text(), Lines.fault(refusal));
+      return new Message.NotLoggedAtOnce(line.text(), lines.fault(refusal));
     }
   }
 
@@ -120,7 +120,7 @@ final class Writing {
       String key = number <= 8 ? "; F" + (number + 1) + " logs it" : "; v lists them";
       return new Message.Changed("Kept \"" + kept.name() + "\": " + kept.line() + key + ".");
     } catch (Refusal refusal) {
-      return new Message.PromptRefused(add.name(), Lines.fault(refusal));
+      return new Message.PromptRefused(add.name(), lines.fault(refusal));
     }
   }
 

@@ -84,7 +84,10 @@ class ContractTest {
     assertThat(said.out())
         .contains("\"what\":\"medical evaluation\",\"kind\":\"medical\",\"whose\":\"me\"")
         .contains("\"when\":\"2026-03-02\",\"state\":\"due\",\"working_days_left\":null")
-        .contains("\"why\":", "\"settle\":\"motebook fit medical --person me --on 2026-03-02\"");
+        .contains(
+            "\"why\":",
+            "\"settle\":\"motebook fit medical --person me --on 2026-03-02"
+                + " --result PASS-OR-FAIL\"");
     assertThat(shell.say("due --quiet").code()).isEqualTo(3);
   }
 
@@ -203,8 +206,8 @@ class ContractTest {
         "fit record --respirator mask | --factors",
         "fit record --respirator mask --factors 200,0 | must be above 0",
         "fit record --respirator mask --factors 200,x | needs a number",
-        "fit record --respirator mask --agent saccharin | --passed or --failed",
-        "fit record --respirator mask --agent saccharin --passed --failed | one of them",
+        "fit record --respirator mask --agent saccharin | --result pass or --result fail",
+        "fit record --respirator mask --agent saccharin --passed --failed | Say once",
         "fit record --respirator mask --factors 200 --passed | leave --agent",
         "fit record --respirator mask --method qualitative --factors 200 | no factors",
         "fit record --respirator mask --method quantitative | a factor for each exercise",
@@ -383,7 +386,8 @@ class ContractTest {
     List<String> told =
         due.lines().map(String::strip).filter(l -> l.startsWith("motebook")).toList();
     assertThat(told).isNotEmpty().allMatch(line -> line.startsWith("motebook" + book + " "));
-    assertThat(shell.say(told.get(0).substring("motebook ".length())).code()).isZero();
+    assertThat(shell.say(Shell.filled(told.get(0)).substring("motebook ".length())).code())
+        .isZero();
     assertThat(shell.say("due" + book).out()).doesNotContain(told.get(0));
     assertThat(shell.say("log 40m oak in barn" + book).err())
         .contains("Add one with: motebook" + book + " place add NAME");

@@ -155,7 +155,7 @@ class GearCommandTest {
     refused("gear change \"dust pads\" --on 2026-03-03", "today is 2026-03-02");
     refused("gear change \"half mask\"", "changed by their own names: dust pads.");
     done("gear add filter bag --on collector");
-    refused("gear change bag", "is a shop filter. What was done to it is said so: motebook gear");
+    refused("gear change bag", "is a shop filter. Enter what was done to it: motebook gear");
     refused("gear retire \"dust pads\" --on 2026-03-03", "today is 2026-03-02");
     refused(
         "gear add element new --for \"half mask\" --class P100 --opened 2026-03-03",

@@ -71,7 +71,7 @@ class MendingTest {
       String id = ((Map<?, ?>) sessions(day).get(i)).get("id").toString();
       assertThat(heard.add(id + why)).as("is told only once: " + why).isTrue();
       assertThat(commands(why)).as(why).isNotEmpty();
-      commands(why).forEach(one -> done(one.replace("F1,F2,F3", "600,700,800")));
+      commands(why).forEach(one -> done(Shell.filled(one)));
     }
   }
 
@@ -83,7 +83,7 @@ class MendingTest {
     done("log 60m finishing using 700ml acrylic lacquer at 9:00 wearing hood");
     done("log 20m finishing using 50ml acrylic lacquer at 14:00 wearing hood");
     assertThat(refused(FRIDAY, 1))
-        .contains("carts came to its end on 2026-03-27")
+        .contains("carts was used up on 2026-03-27")
         .contains("motebook gear change carts --on 2026-03-27 --at 14:00");
     done("gear change carts --on 2026-03-27 --at 14:00");
     assertThat(at(sessions(FRIDAY).get(1), "credited_apf_vapour")).isEqualTo(25.0);

@@ -67,7 +67,7 @@ class MonthOracleTest {
   }
 
   private void does(String line) {
-    Shell.Said said = shell.say(line);
+    Shell.Said said = shell.say(Shell.filled(line));
     assertThat(said.code()).as(line + ": " + said.err()).isZero();
   }
 

@@ -90,7 +90,7 @@ class SampleCommandTest {
         .isEqualTo(learned);
     shell.say("undo");
     assertThat(shell.json("sample list")).containsEntry("samples", List.of());
-    assertThat(shell.say("sample list").out()).contains("holds no samples");
+    assertThat(shell.say("sample list").out()).contains("no samples in this book");
     assertThat(shell.json("verify")).isNotEmpty();
   }
 

@@ -67,7 +67,7 @@ class SessionsImportTest {
   @Test
   void with_a_yes_it_is_one_change_that_one_undo_takes_back() {
     assertThat(read("--yes").out())
-        .endsWith("Logged 3 sessions; motebook undo takes all of it back.\n");
+        .endsWith("Logged 3 sessions; motebook undo undoes all of it.\n");
     assertThat(at(shell.json("day 2026-02-28"), "sessions", 0, "finishes", 0, "ml"))
         .isEqualTo(250.0);
     assertThat(shell.say("undo").out())
@@ -187,6 +187,6 @@ class SessionsImportTest {
         .first()
         .asString()
         .startsWith("line 2, controls: ")
-        .contains("--cleaner-flow");
+        .contains("clean-air flow");
   }
 }

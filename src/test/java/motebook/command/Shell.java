@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import motebook.report.ActionText;
 
 /** A person at a shell: runs command lines on one book, at a time that stands still. */
 final class Shell {
@@ -79,6 +80,16 @@ final class Shell {
             .results()
             .map(word -> word.group(1) == null ? word.group() : word.group(1))
             .toArray(String[]::new));
+  }
+
+  /** A command as it is told, its result filled in, as a person does before running it. */
+  static String filled(String command) {
+    return command
+        .replace(ActionText.FACTORS, "10000,10000,10000")
+        .replace(ActionText.RESULT, "pass")
+        .replace("--like FINISH", "--like lacquer")
+        .replace("--volatile G/L", "--volatile 640")
+        .replace("SHARES", "\"toluene 1\"");
   }
 
   /** Runs a command line that must succeed and reads its JSON. */

@@ -83,7 +83,7 @@ class ShopMonthTest {
   }
 
   private void does(String line) {
-    Shell.Said said = shell.say(line);
+    Shell.Said said = shell.say(Shell.filled(line));
     assertThat(said.code()).as(line + ": " + said.err()).isZero();
   }
 
@@ -191,7 +191,7 @@ class ShopMonthTest {
     assertThat(done)
         .contains(
             "fit hair --person me --to 2026-02-01",
-            "fit checked " + sessionOn("2026-02-10"),
+            "fit checked " + sessionOn("2026-02-10") + " --result PASS-OR-FAIL",
             "gear add element \"P100 hood\" --for hood --class P100 --opened 2026-02-02 --until 2026-02-09",
             "gear change cans --on 2026-02-26");
     assertThat(done).anySatisfy(command -> assertThat(command).startsWith("gear change pads"));

@@ -179,7 +179,8 @@ class DayTest {
 
     DayReport refused = new Shops().did(masked).report();
     assertThat(refused.inside().estimate()).isEqualTo(refused.outside().estimate());
-    assertThat(refused.sessions().get(0).credit().refused().orElseThrow()).contains("half mask");
+    assertThat(refused.sessions().get(0).credit().objections().get(0).reason())
+        .contains("half mask");
   }
 
   @Test

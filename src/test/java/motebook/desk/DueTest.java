@@ -8,6 +8,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import motebook.desk.DueItem.Kind;
 import motebook.desk.DueItem.State;
+import motebook.model.Action.AddElement;
+import motebook.model.Action.ChangeElement;
+import motebook.model.Action.DiscardSpare;
+import motebook.model.Action.RecordFitTest;
+import motebook.model.Action.RecordMedical;
+import motebook.model.Action.RecordUpkeep;
 import motebook.model.Element;
 import motebook.model.FitRecord.FaceChange;
 import motebook.model.FitRecord.FitTest;
@@ -68,7 +74,7 @@ class DueTest {
     assertThat(item.state()).isEqualTo(state);
     assertThat(item.when()).isEqualTo(when);
     assertThat(item.whose()).isEqualTo("me");
-    assertThat(item.settle()).startsWith("motebook fit record --respirator \"half mask\"");
+    assertThat(item.settle()).isEqualTo(new RecordFitTest("half mask", "me", DAY, false));
     assertThat(due(shop, Kind.FIT_TEST).isEmpty()).isEqualTo(state == State.LATER);
   }
 
@@ -97,7 +103,7 @@ class DueTest {
     shop.wore(DAY, "09:00", 60, "half mask", "drilling of oak");
     shop.fit(new Training(2, "me", DAY.minusYears(1).minusDays(9)));
     assertThat(due(shop, Kind.MEDICAL).orElseThrow().settle())
-        .isEqualTo("motebook fit medical --person me --on 2026-03-02");
+        .isEqualTo(new RecordMedical("me", DAY));
     DueItem training = due(shop, Kind.TRAINING).orElseThrow();
     assertThat(training.state()).isEqualTo(State.OVERDUE);
     assertThat(training.when()).isEqualTo(DAY.minusDays(9));
@@ -123,7 +129,7 @@ class DueTest {
     DueItem over = items.get(0);
     assertThat(over.state()).isEqualTo(State.OVERDUE);
     assertThat(over.when()).isEqualTo(DAY.minusDays(3));
-    assertThat(over.settle()).isEqualTo("motebook gear change \"p100 1\" --on 2026-03-02");
+    assertThat(over.settle()).isEqualTo(new ChangeElement("p100 1", DAY, 0, false));
     DueItem near = items.get(1);
     assertThat(near.state()).isEqualTo(State.SOON);
     assertThat(near.workingDaysLeft()).hasValue(3);
@@ -136,9 +142,7 @@ class DueTest {
     Element gone = shop.elements.get(0).retired(new Retirement(DAY.minusDays(1), "damaged"));
     shop.elements.set(0, gone);
     assertThat(due(shop, Kind.ELEMENT).orElseThrow().settle())
-        .isEqualTo(
-            "motebook gear add element \"P100 half mask\" --for \"half mask\" --class P100"
-                + " --opened 2026-03-02");
+        .isEqualTo(new AddElement("P100 half mask", "half mask", "P100", DAY, Optional.empty()));
   }
 
   @Test
@@ -160,7 +164,7 @@ class DueTest {
             Optional.empty()));
     DueItem item = due(shop, Kind.SPARE).orElseThrow();
     assertThat(item.state()).isEqualTo(State.OVERDUE);
-    assertThat(item.settle()).isEqualTo("motebook gear retire spare");
+    assertThat(item.settle()).isEqualTo(new DiscardSpare("spare"));
   }
 
   @Test
@@ -174,7 +178,7 @@ class DueTest {
     assertThat(item.kind()).isEqualTo(Kind.CLEANING);
     assertThat(item.whose()).isEqualTo("shop");
     assertThat(item.state()).isEqualTo(State.OVERDUE);
-    assertThat(item.settle()).isEqualTo("motebook gear upkeep bag cleaned");
+    assertThat(item.settle()).isEqualTo(new RecordUpkeep("bag", What.CLEANED));
     assertThat(report.cautions()).extracting(c -> c.key()).containsExactly("combustible-dust");
     shop.did(What.CLEANED, "bag", DAY);
     assertThat(shop.care(DAY).due().cautions()).isEmpty();

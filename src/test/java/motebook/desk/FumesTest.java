@@ -215,14 +215,15 @@ class FumesTest {
             Optional.of(new MaskUse("half mask", true, 100)),
             work.amounts(),
             "");
-    Objection noDustFilter = Objection.mendable("no element", "No dust filter", "Put one on");
+    Objection noDustFilter = Objection.lasting("no element", "No dust filter");
     CreditRule gasOnly =
         session ->
             new Credit(
                 1,
                 new Verdict(OptionalDouble.empty(), List.of(noDustFilter)),
                 Optional.of(Verdict.of(10)),
-                List.of());
+                List.of(),
+                Optional::empty);
     DayReport day = new Shops().crediting(gasOnly).did(masked).report();
     VapourReport vapour = day.vapour().orElseThrow();
     assertThat(vapour.indexInside().typical())

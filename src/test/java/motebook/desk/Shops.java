@@ -25,7 +25,7 @@ final class Shops {
   private Surroundings.Indoors shop = DEFAULT_SHOP;
   private Settings settings = new Settings("me", "shop", "acgih", 1.5, 30);
   private CreditRule credits =
-      session -> session.work().mask().map(CreditRule::unknown).orElse(Credit.NONE);
+      session -> session.work().mask().map(MaskRule::unknown).orElse(Credit.NONE);
 
   static Surroundings.Indoors room(double volume, double closed, double open, double speed) {
     return new Surroundings.Indoors(

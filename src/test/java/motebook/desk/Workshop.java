@@ -27,6 +27,8 @@ import motebook.model.Work;
 import motebook.reference.Reference;
 import motebook.reference.Solvent;
 import motebook.reference.Solvents;
+import motebook.report.CreditText;
+import motebook.report.Invocation;
 
 /** Masks, filters and a past of many days for the tests of this package, built up word by word. */
 final class Workshop implements History {
@@ -280,6 +282,11 @@ final class Workshop implements History {
 
   Credit credit(Session session) {
     return care(session.work().date()).credits().credit(session);
+  }
+
+  /** Why a credit is refused, as a person reads it. */
+  static String refused(Credit credit) {
+    return CreditText.done(Invocation.USUAL).refused(credit).orElseThrow();
   }
 
   ElementStanding standing(int index, LocalDate today) {

@@ -59,7 +59,7 @@ class RefusedLinesTest {
           40m table saw at 9                         | 9            | say at 9:00, at 9am or at 9pm
           40m table saw at 25:00                     | 25:00        | say it as 9:15, 14:30 or 2:30pm
           40m table saw by Bob                       | Bob          | The book has no person "Bob". It has
-          40m table saw by Bob                       | Bob          | motebook person add NAME
+          40m table saw by Bob                       | Bob          | The book has no person "Bob"
           40m table saw oak wiht collector           | wiht         | did you mean with?
           40m table saw oak nte slow                 | nte slow     | did you mean note?
           40m table saw at lunch                     | lunch        | no time of day
@@ -76,8 +76,8 @@ class RefusedLinesTest {
           40m table saw checked                      | checked      | belongs after a respirator
           40m table saw wearing half mask checked 95% at 9:15 | half mask | Leave "wearing half mask" out
           40m table saw with tool vacuum of oak      | tool vacuum  | does not serve table saw. It serves orbital sanding
-          40m table saw with air cleaner             | air cleaner  | motebook place change shop --cleaner-flow 400cfm
-          40m table saw with window fan              | window fan   | motebook place change shop --fan-flow 400cfm
+          40m table saw with air cleaner             | air cleaner  | does not know the clean-air flow
+          40m table saw with window fan              | window fan   | does not know the flow of the window fan
           40m table saw with doors open outdoors     | doors open   | yard is outdoors
           40m table saw at 14:00                     | 14:00        | would end at 14:40 on 2026-03-04, which is still to come
           14:00-15:00 table saw                      | 14:00-15:00  | still to come: it is 14:30

@@ -211,7 +211,7 @@ class GearBookTest {
   void an_element_needs_a_respirator_in_use() {
     refuses(
         () -> book.rack().add(element("filters", "half mask", MONDAY)),
-        "The book holds no respirator \"half mask\". It holds none yet; see: motebook gear add");
+        "The book holds no respirator \"half mask\". It holds none yet.");
     book.rack().add(mask("half mask"));
     refuses(() -> book.rack().add(element("filters", "hood", MONDAY)), "It holds: half mask.");
     LocalDate sunday = MONDAY.minusDays(1);
@@ -366,7 +366,7 @@ class GearBookTest {
     book.fits().note(new Hair(0, "Ana", MONDAY.minusDays(20), Optional.empty()));
     refuses(
         () -> book.fits().note(new Hair(0, "ana", MONDAY, Optional.empty())),
-        "Hair under the seal of Ana is on record from 2026-02-10 on already. Once it is gone,");
+        "Hair under the seal of Ana is on record from 2026-02-10 on already.");
     refuses(() -> book.fits().endHair("Ana", TOMORROW), "today is 2026-03-02");
     refuses(() -> book.fits().endHair("Ana", MONDAY.minusDays(21)), "cannot have gone");
     book.fits().endHair("ana", MONDAY.minusDays(5));

@@ -259,7 +259,7 @@ class RestoringTest {
         .hasMessageContaining("the book itself");
     assertThatThrownBy(() -> restore(folder.resolve("none.db")))
         .isInstanceOf(Refusal.class)
-        .hasMessageContaining("backup --list");
+        .hasMessageContaining("There is no file");
   }
 
   /** Restores and tells of each step, so that it can be killed at any of them. */

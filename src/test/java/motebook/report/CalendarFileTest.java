@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import motebook.desk.DueItem;
 import motebook.desk.DueReport;
+import motebook.model.Action;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.Component;
@@ -29,9 +30,8 @@ class CalendarFileTest {
         when,
         state,
         "A fit test holds for a year; the last one ends on " + when,
-        "motebook fit record --respirator \"half mask\" --person Zoë --on 2026-03-02",
-        OptionalDouble.empty(),
-        java.util.Optional.empty());
+        new Action.RecordFitTest("half mask", "Zoë", TODAY, false),
+        OptionalDouble.empty());
   }
 
   private static final DueItem ZOE =
@@ -40,7 +40,7 @@ class CalendarFileTest {
       item("fit test with half mask", "Ana", TODAY.minusDays(3), DueItem.State.OVERDUE);
 
   private static String text(DueItem... items) {
-    return CalendarFile.of(new DueReport(TODAY, List.of(items), List.of()), NOW);
+    return CalendarFile.of(new DueReport(TODAY, List.of(items), List.of()), NOW, Invocation.USUAL);
   }
 
   private static Calendar read(String text) throws Exception {
@@ -115,7 +115,9 @@ class CalendarFileTest {
   @Test
   void what_settles_it_is_done_on_its_own_day_not_on_that_of_the_export() throws Exception {
     assertThat(value(events(text(ZOE)).get(0), Property.DESCRIPTION))
-        .endsWith("motebook fit record --respirator \"half mask\" --person Zoë");
+        .endsWith(
+            "motebook fit record --respirator \"half mask\" --person Zoë"
+                + " --method qualitative --agent saccharin --result PASS-OR-FAIL");
   }
 
   @Test
@@ -132,9 +134,8 @@ class CalendarFileTest {
             TODAY,
             DueItem.State.DUE,
             "8 of 8 h",
-            "motebook gear change pads",
-            OptionalDouble.empty(),
-            java.util.Optional.empty());
+            new Action.ChangeElement("pads", TODAY, 0, false),
+            OptionalDouble.empty());
     return value(events(text(pads)).get(0), Property.UID);
   }
 

@@ -68,9 +68,7 @@ class CareKeysTest {
     assertThat(pilot.book().gear().upkeepOf("bag")).isEmpty();
     pilot.press("Enter", "y");
     assertThat(pilot.book().gear().upkeepOf("bag")).hasSize(1);
-    assertThat(pilot.screen())
-        .contains("Written down for 2026-03-04")
-        .contains("soon        2026-03-0");
+    assertThat(pilot.screen()).contains("Recorded.").contains("soon        2026-03-0");
     pilot.press("Escape", "u", "y");
     assertThat(pilot.book().gear().upkeepOf("bag")).isEmpty();
   }
@@ -89,7 +87,8 @@ class CareKeysTest {
     assertThat(pilot.state().pages().care().tab()).isEqualTo(Tab.MASKS);
     assertThat(pilot.screen()).contains("half mask").contains("pads").contains("fit-tested");
     pilot.press("Down", "Enter");
-    assertThat(pilot.screen()).contains("pads: changed for fresh, on the mask from today?");
+    assertThat(pilot.screen())
+        .contains("pads: changed for a fresh one, on the mask from 2026-03-04?");
     pilot.press("y");
     assertThat(pilot.book().gear().elements()).hasSize(3);
     pilot.press("x");

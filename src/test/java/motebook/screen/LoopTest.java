@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.concurrent.CountDownLatch;
 import motebook.journal.Book;
+import motebook.report.Invocation;
 import motebook.screen.state.Key;
 import motebook.screen.state.Look;
 import motebook.screen.state.Message;
@@ -42,7 +43,7 @@ class LoopTest {
     LocalDate today = Pilot.NOON.toLocalDate();
     book = Book.open(folder.resolve("book.db"), clock);
     loop = new Loop(clock, State.opening(Size.USUAL, Look.UNICODE, Pilot.NOON, today, ""));
-    Clerk clerk = new Clerk(book, clock, Draft.beside(book.file()));
+    Clerk clerk = new Clerk(book, clock, Draft.beside(book.file()), Invocation.USUAL);
     worker = new Worker(() -> clerk, loop::tell, loop::crash);
     window = Window.on(terminal, Palette.NONE);
   }
@@ -95,7 +96,7 @@ class LoopTest {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
-    return new Clerk(book, clock, Draft.beside(book.file()));
+    return new Clerk(book, clock, Draft.beside(book.file()), Invocation.USUAL);
   }
 
   private void run() {

@@ -57,7 +57,7 @@ final class Pilot implements AutoCloseable {
     clock = new HandClock(NOON);
     book = Book.open(file, clock);
     draft = Draft.beside(book.file());
-    clerk = new Clerk(book, clock, draft);
+    clerk = new Clerk(book, clock, draft, invocation);
     state = State.opening(size, look, NOON, NOON.toLocalDate(), draft.read()).calledBy(invocation);
   }
 

@@ -12,6 +12,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import motebook.journal.Book;
+import motebook.report.Invocation;
 import motebook.screen.plain.Plain;
 import motebook.screen.state.Look;
 import motebook.screen.state.Size;
@@ -30,7 +31,7 @@ class PlainTest {
     StringWriter told = new StringWriter();
     try (Book book = Book.open(folder.resolve("book.db"), clock)) {
       Draft draft = Draft.beside(book.file());
-      Clerk clerk = new Clerk(book, clock, draft);
+      Clerk clerk = new Clerk(book, clock, draft, Invocation.USUAL);
       new Plain(
               State.opening(Size.USUAL, Look.ASCII, Pilot.NOON, TODAY, draft.read()),
               clerk::perform,

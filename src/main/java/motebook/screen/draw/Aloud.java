@@ -31,11 +31,8 @@ public final class Aloud {
       case FAVOURITES -> favourites(state);
       case FOUND -> found(state.pages().found());
       case CARE -> care(state);
-      case EVIDENCE ->
-          EvidenceView.lines(state.pages().evidence().evidence()).stream()
-              .map(state::shell)
-              .toList();
-      case PLAN -> PlanView.lines(state).stream().map(state::shell).toList();
+      case EVIDENCE -> EvidenceView.lines(state.pages().evidence().evidence(), state.program());
+      case PLAN -> PlanView.lines(state);
       case FORM -> state.pages().form().map(Aloud::field).orElse(List.of());
       case PROMPT -> List.of(state.pages().prompt().text());
       case QUESTION ->
@@ -74,8 +71,7 @@ public final class Aloud {
               : "Nothing is logged on this day.");
       lines.add("Say what you did, such as: 40m orbital sanding of oak with tool vacuum");
     } else {
-      lines.addAll(
-          DayText.numbered(page.get().report(), Ink.PLAIN).stream().map(state::shell).toList());
+      lines.addAll(DayText.numbered(page.get().report(), Ink.PLAIN, state.program()));
     }
     page.flatMap(p -> Wording.verdict(p.report())).ifPresent(lines::add);
     lines.addAll(WatchRow.lines(state, WIDE, WIDE));
@@ -119,7 +115,7 @@ public final class Aloud {
           row.used().isPresent() ? Math.round(100 * row.used().getAsDouble()) + " % used, " : "";
       lines.add((row.pressing() ? "due: " : "") + row.name().strip() + ", " + used + row.told());
     }
-    care.row().ifPresent(row -> row.more().forEach(note -> lines.add(state.shell(note.told()))));
+    care.row().ifPresent(row -> row.more().forEach(note -> lines.add(note.told())));
     return lines;
   }
 

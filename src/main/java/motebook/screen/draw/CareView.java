@@ -32,7 +32,7 @@ final class CareView {
       canvas.text(2, 1, "Reading the book …", Role.QUIET);
     } else if (care.rows().isEmpty()) {
       int row = 2;
-      for (String line : Fit.wrap(state.shell(nothing()), canvas.columns() - 2)) {
+      for (String line : Fit.wrap(nothing(), canvas.columns() - 2)) {
         canvas.text(row++, 1, line, Role.PLAIN);
       }
     }
@@ -64,11 +64,12 @@ final class CareView {
     return switch (care.tab()) {
       case DUE -> "Nothing is due.";
       case MASKS ->
-          "No masks yet. r adds one; or, in a shell, after q: motebook gear add respirator"
-              + " \"half mask\" --facepiece \"half mask\"";
+          "No masks yet. r adds one; or, in a shell, after q: "
+              + state.program().command("gear add respirator \"half mask\"")
+              + " --facepiece \"half mask\"";
       case SHOP ->
-          "No filters of the shop yet. Say what there is, in a shell, after q: motebook gear add"
-              + " filter bag --on collector --clean-every 10";
+          "No filters of the shop yet. Add them in a shell, after q: "
+              + state.program().command("gear add filter bag --on collector --clean-every 10");
     };
   }
 
@@ -85,7 +86,7 @@ final class CareView {
   private List<Told> told(CareRow.Note note) {
     int from = note.used().isPresent() ? 1 + BAR + PERCENT : 1;
     List<Told> lines = new ArrayList<>();
-    for (String words : Fit.wrap(state.shell(note.told()), canvas.columns() - 1 - from)) {
+    for (String words : Fit.wrap(note.told(), canvas.columns() - 1 - from)) {
       lines.add(new Told(words, from, lines.isEmpty() ? note.used() : OptionalDouble.empty()));
     }
     return lines;

@@ -11,6 +11,7 @@ import motebook.desk.ExposureGroup;
 import motebook.model.Figures;
 import motebook.report.EvidenceReport;
 import motebook.report.GroupReport;
+import motebook.report.Invocation;
 import motebook.science.Estimate;
 import motebook.screen.state.State;
 
@@ -18,9 +19,6 @@ import motebook.screen.state.State;
 final class EvidenceView {
   private static final Scale SCALE = new Scale(0.01, 100);
   private static final int BARS = 26;
-  private static final String NONE =
-      "No samples yet. A measured result sharpens every estimate: motebook sample add --from 9:00"
-          + " --to 13:00 --mg-m3 1.2 --fraction inhalable, or motebook sample import FILE.";
 
   private final Canvas canvas;
   private final State state;
@@ -52,7 +50,7 @@ final class EvidenceView {
   private List<Row> rows(Evidence evidence) {
     List<Row> rows = new ArrayList<>();
     if (evidence.samples().isEmpty()) {
-      Fit.wrap(state.told(NONE), canvas.columns() - 2)
+      Fit.wrap(none(state.program()), canvas.columns() - 2)
           .forEach(line -> rows.add(text(line, Role.PLAIN)));
       return rows;
     }
@@ -148,10 +146,17 @@ final class EvidenceView {
         + String.format(Locale.ROOT, "%+.1f", agreement.z());
   }
 
+  private static String none(Invocation program) {
+    return "No samples yet. A measured result sharpens every estimate. In a shell, after q: "
+        + program.command("sample add --from 9:00 --to 13:00 --mg-m3 1.2 --fraction inhalable")
+        + ", or "
+        + program.command("sample import FILE");
+  }
+
   /** The same page in lines. */
-  static List<String> lines(Optional<Evidence> evidence) {
+  static List<String> lines(Optional<Evidence> evidence, Invocation program) {
     return evidence
-        .map(e -> e.samples().isEmpty() ? List.of(NONE) : EvidenceReport.text(e))
+        .map(e -> e.samples().isEmpty() ? List.of(none(program)) : EvidenceReport.text(e, program))
         .orElse(List.of());
   }
 }

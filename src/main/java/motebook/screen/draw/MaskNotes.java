@@ -1,65 +1,45 @@
 package motebook.screen.draw;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.OptionalDouble;
-import java.util.Set;
 import motebook.desk.Credit;
 import motebook.desk.DayReport;
 import motebook.desk.Objection;
-import motebook.model.Figures;
+import motebook.report.CreditText;
 import motebook.report.Wording;
 
-/** All that stands against the masks of a day, in the order to mend it, each with its command. */
+/** All that stands against the masks of a day, in the order to mend it. */
 final class MaskNotes {
-  private final DayReport report;
-  private final Set<Objection> told = new HashSet<>();
-
-  private MaskNotes(DayReport report) {
-    this.report = report;
-  }
+  private MaskNotes() {}
 
   /** The paragraphs; none where every mask that was worn counts. */
   static List<String> of(DayReport report) {
-    return new MaskNotes(report).lines();
-  }
-
-  private List<String> lines() {
     List<String> lines = new ArrayList<>();
     for (var line : report.sessions()) {
       Credit credit = line.credit();
       if (!credit.objections().isEmpty()) {
         var work = line.source().session().work();
-        String what = Wording.span(work) + " " + Wording.job(line.source());
-        lines.add("The mask is not credited in " + what + ". What is missing:");
-        lines.addAll(missing(credit));
-        then(credit).ifPresent(lines::add);
+        lines.add(
+            "The mask is not credited in "
+                + Wording.span(work)
+                + " "
+                + Wording.job(line.source())
+                + ":");
+        lines.addAll(reasons(credit));
       }
     }
-    if (told.stream().anyMatch(one -> one.mend().isPresent())) {
-      lines.add("Such a command is typed in a shell, after q here.");
-    }
+    report
+        .nextStep()
+        .ifPresent(step -> lines.add("Enter takes up the first: " + step.against().reason() + "."));
     return lines;
   }
 
-  private List<String> missing(Credit credit) {
+  private static List<String> reasons(Credit credit) {
     List<String> lines = new ArrayList<>();
-    int number = 1;
-    for (Objection one : credit.objections()) {
-      boolean again = !told.add(one);
-      String mend = one.mend().map(m -> " " + m).orElse("");
-      lines.add(number++ + ". " + one.reason() + "." + (again ? " (as above)" : mend));
+    for (Objection one : credit.toTell()) {
+      lines.add((lines.size() + 1) + ". " + one.reason() + ".");
     }
+    credit.remedy().map(one -> CreditText.promise(one, credit)).ifPresent(lines::add);
     return lines;
-  }
-
-  private static java.util.Optional<String> then(Credit credit) {
-    OptionalDouble assigned = credit.dust().assigned();
-    boolean mendable = credit.objections().stream().allMatch(one -> one.mend().isPresent());
-    return assigned.isPresent() && mendable && !credit.dust().objections().isEmpty()
-        ? java.util.Optional.of(
-            "With all of that mended it counts as " + Figures.plain(assigned.getAsDouble()) + ".")
-        : java.util.Optional.empty();
   }
 }

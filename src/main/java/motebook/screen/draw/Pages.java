@@ -32,6 +32,7 @@ final class Pages {
     PARTS.put(Focus.CARE, "On masks and filters");
     PARTS.put(Focus.PLAN, "On the page of plans");
     PARTS.put(Focus.EVIDENCE, "On the page of evidence");
+    PARTS.put(Focus.NOTES, "On what a day calls for");
     PARTS.put(Focus.QUESTION, "When yes or no is asked");
     PARTS.put(Focus.WORDS, "On the page of words");
     PARTS.put(Focus.HELP, "On pages like this one");
@@ -164,7 +165,7 @@ final class Pages {
     page.add(new Entry("What this day calls for", Role.TITLE));
     state.sheet().current().ifPresent(day -> notes(day.report(), page));
     page.add(plain(Wording.ESTIMATES));
-    return page.stream().map(entry -> new Entry(state.shell(entry.text()), entry.role())).toList();
+    return page;
   }
 
   private static void notes(DayReport report, List<Entry> page) {

@@ -76,8 +76,8 @@ final class PlanView {
     String full = sheet.lines().get(sheet.chosen()).said();
     List<String> rows = new ArrayList<>(Fit.wrap(full, canvas.columns() - 2));
     PlanText.ranked(plans).ifPresent(line -> rows.addAll(labelled(line)));
-    for (String line : PlanText.told(plans.all().get(sheet.chosen()), Ink.PLAIN)) {
-      rows.addAll(labelled(state.shell(line)));
+    for (String line : PlanText.told(plans.all().get(sheet.chosen()), Ink.PLAIN, state.program())) {
+      rows.addAll(labelled(line));
     }
     int first = Math.max(0, Math.min(sheet.top(), rows.size() - (foot - top)));
     for (int row = top; row < foot && first + row - top < rows.size(); row++) {
@@ -104,7 +104,10 @@ final class PlanView {
   /** The same page in lines. */
   static List<String> lines(State state) {
     PlanSheet sheet = state.pages().plan();
-    return sheet.plans().map(plans -> PlanText.of(plans, said(sheet), Ink.PLAIN)).orElse(List.of());
+    return sheet
+        .plans()
+        .map(plans -> PlanText.of(plans, said(sheet), Ink.PLAIN, state.program()))
+        .orElse(List.of());
   }
 
   private static List<String> said(PlanSheet sheet) {

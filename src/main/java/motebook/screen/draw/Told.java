@@ -37,7 +37,7 @@ record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
   private static Told ofReading(State state, Reading reading, int columns) {
     Optional<Fault> fault = reading.fault();
     if (fault.isPresent()) {
-      Told told = said(state.told(fault.get().sentence()), Role.WRONG, columns);
+      Told told = said(fault.get().sentence(), Role.WRONG, columns);
       return new Told(told.parts, List.of(), fault.filter(f -> f.from() >= 0));
     }
     return reading.understood().map(u -> understood(u, columns)).orElse(NOTHING);
@@ -63,8 +63,7 @@ record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
     return state
         .question()
         .map(question -> said(question.text(), Role.WARNING, columns))
-        .orElseGet(
-            () -> said(state.told(state.notice().text()), role(state.notice().tone()), columns));
+        .orElseGet(() -> said(state.notice().text(), role(state.notice().tone()), columns));
   }
 
   private static Role role(Tone tone) {

@@ -27,7 +27,7 @@ final class Told {
   static List<String> changed(State before, State after) {
     List<String> lines = new ArrayList<>();
     if (!after.notice().text().isEmpty()) {
-      lines.add(after.told(after.notice().text()));
+      lines.add(after.notice().text());
     }
     lines.addAll(after.over() ? List.of() : shown(before, after));
     return lines;

@@ -44,9 +44,7 @@ final class Answers {
               Message.WordsRead.class,
               (s, m) -> Step.to(s.with(s.pages().with(s.pages().words().with(m.parts()))))),
           on(Message.Settled.class, Answers::settled),
-          on(
-              Message.GearSaved.class,
-              (s, m) -> settled(s.with(Focus.CARE), new Message.Settled(m.said()))),
+          on(Message.GearSaved.class, (s, m) -> settled(s.closed(), new Message.Settled(m.said()))),
           on(Message.WentTo.class, Answers::wentTo),
           on(Message.SessionsFound.class, Answers::sessionsFound),
           on(Message.Failed.class, (s, m) -> Step.to(s.saying(m.sentence(), Tone.WRONG))));

@@ -21,7 +21,7 @@ public final class Bindings {
       case CARE -> CareKeys.ALL;
       case EVIDENCE -> EvidenceKeys.ALL;
       case PLAN -> PlanKeys.ALL;
-      case NOTES -> PageKeys.ALL;
+      case NOTES -> PageKeys.NOTES;
       case HELP -> PageKeys.HELP;
       case WORDS -> PageKeys.WORDS;
     };

@@ -47,26 +47,17 @@ final class CareKeys {
 
   private static Step add(State state, Form.Kind kind) {
     String mask = state.pages().care().row().map(CareRow::mask).orElse("");
-    return Step.to(state, new Task.OpenGear(kind, mask, state.sheet().person()));
+    return Step.to(state, new Task.OpenGear(kind, mask, state.sheet().person(), Optional.empty()));
   }
 
   private static Step settle(State state) {
-    Optional<Task.OpenGear> form = state.pages().care().row().flatMap(CareRow::form);
-    return form.isPresent() ? Step.to(state, form.get()) : ask(state);
-  }
-
-  private static Step ask(State state) {
     return state
         .pages()
         .care()
         .row()
-        .flatMap(CareRow::remedy)
-        .map(remedy -> Step.to(state.asking(new Question.Settle(remedy))))
-        .orElseGet(
-            () ->
-                Step.to(
-                    state.saying(
-                        "This asks for more than a yes; the command is told above.", Tone.DONE)));
+        .flatMap(CareRow::next)
+        .map(action -> Offer.of(action, state))
+        .orElseGet(() -> Step.to(state.saying("Nothing is asked for here.", Tone.DONE)));
   }
 
   private static Step damaged(State state) {

@@ -3,7 +3,7 @@ package motebook.screen.state;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import motebook.desk.Remedy;
+import motebook.model.Action;
 
 /**
  * One thing that is kept in order.
@@ -13,10 +13,9 @@ import motebook.desk.Remedy;
  * @param used share of the clock that runs out first, 0 and more; empty where no clock runs
  * @param pressing whether it asks for something now
  * @param more what is told of it when it is pointed at
- * @param remedy what the Enter key settles, after a yes
+ * @param next what the Enter key offers to do
  * @param worn name of the element, where it can be damaged or soiled on a mask
  * @param mask name of the respirator that it belongs to; empty where there is none
- * @param form the form that the Enter key opens, where more than a yes is asked for
  */
 public record CareRow(
     String name,
@@ -24,10 +23,9 @@ public record CareRow(
     OptionalDouble used,
     boolean pressing,
     List<Note> more,
-    Optional<Remedy> remedy,
+    Optional<Action> next,
     Optional<String> worn,
-    String mask,
-    Optional<Task.OpenGear> form) {
+    String mask) {
   public CareRow {
     more = List.copyOf(more);
   }

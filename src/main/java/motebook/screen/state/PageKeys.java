@@ -22,6 +22,13 @@ final class PageKeys {
           on(Key.Name.F1, "F1", "", "close this page", PageKeys::close),
           on(Key.control('c'), "Ctrl-C", "", "quit", BaseKeys::leave));
 
+  /** Those of what a day calls for. */
+  static final List<Binding> NOTES =
+      Stream.concat(
+              Stream.of(on(Key.Name.ENTER, "Enter", "do it", "take up the first", PageKeys::take)),
+              ALL.stream().filter(binding -> !binding.label().equals("Enter")))
+          .toList();
+
   /** Those of the help. */
   static final List<Binding> HELP =
       Stream.concat(
@@ -47,6 +54,15 @@ final class PageKeys {
   private static Step kind(State state, int by) {
     State turned = state.with(state.pages().with(state.pages().words().next(by)));
     return Step.to(turned.with(turned.sheet().from(0)));
+  }
+
+  private static Step take(State state) {
+    return state
+        .sheet()
+        .current()
+        .flatMap(page -> page.report().nextStep())
+        .map(step -> Offer.of(step.action(), state))
+        .orElseGet(() -> close(state));
   }
 
   private static Step close(State state) {

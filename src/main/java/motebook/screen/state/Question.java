@@ -1,8 +1,9 @@
 package motebook.screen.state;
 
 import java.util.List;
-import motebook.desk.Remedy;
+import motebook.model.Action;
 import motebook.model.Session;
+import motebook.report.ActionText;
 
 /** Something that is done only after a yes. */
 public sealed interface Question {
@@ -114,17 +115,17 @@ public sealed interface Question {
   /**
    * Whether what was asked for is done.
    *
-   * @param remedy what would be written down
+   * @param action what would be done
    */
-  record Settle(Remedy remedy) implements Question {
+  record Settle(Action action) implements Question {
     @Override
     public String text() {
-      return remedy.asked();
+      return ActionText.asked(action);
     }
 
     @Override
     public Task task() {
-      return new Task.Settle(remedy);
+      return new Task.Settle(action);
     }
 
     @Override

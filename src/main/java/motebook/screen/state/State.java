@@ -50,14 +50,9 @@ public record State(
     return with(new Surface(size(), look(), now(), invocation));
   }
 
-  /** A text whose commands are given whole, as they work on this book in a shell. */
-  public String shell(String text) {
-    return surface.invocation().in(text);
-  }
-
-  /** The same of a sentence, which then tells where a command is typed. */
-  public String told(String sentence) {
-    return Invocation.isIn(sentence) ? shell(sentence) + " (in a shell, after q)" : sentence;
+  /** How a shell calls the program for this book. */
+  public Invocation program() {
+    return surface.invocation();
   }
 
   /** Size of the terminal. */

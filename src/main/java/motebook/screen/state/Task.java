@@ -3,7 +3,7 @@ package motebook.screen.state;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import motebook.desk.Remedy;
+import motebook.model.Action;
 import motebook.model.Session;
 
 /** Something to be done with the book; its answer comes back as a message. */
@@ -139,8 +139,8 @@ public sealed interface Task {
   /** Read the words that a line understands. */
   record ReadWords(String person) implements Task {}
 
-  /** Write down that what was asked for is done. */
-  record Settle(Remedy remedy) implements Task {}
+  /** Do what was asked about. */
+  record Settle(Action action) implements Task {}
 
   /** Take an element off its mask at once: damaged, soiled or hard to breathe. */
   record Damaged(String element) implements Task {}
@@ -159,6 +159,8 @@ public sealed interface Task {
    * @param kind what is to be added
    * @param mask name of the respirator that is meant; empty for the first one
    * @param person who is meant; empty for the book's own
+   * @param wanted what the fields are filled with, if something is asked for
    */
-  record OpenGear(Form.Kind kind, String mask, String person) implements Task {}
+  record OpenGear(Form.Kind kind, String mask, String person, Optional<Action> wanted)
+      implements Task {}
 }
