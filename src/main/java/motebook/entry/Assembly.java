@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -138,14 +139,24 @@ final class Assembly {
   }
 
   private List<String> controls() {
-    Set<String> said = new HashSet<>();
+    Set<String> said = new LinkedHashSet<>();
     for (Phrase phrase : reading.phrases(Slot.CONTROL).toList()) {
-      if (phrase.said() instanceof Said.Name name && !said.add(name.key())) {
+      if (!said.add(key(phrase.said()))) {
         String message = "The control \"%s\" is said twice. Say it once.";
         throw pointing(message.formatted(typed(phrase)), phrase);
       }
     }
-    return reading.keys(Slot.CONTROL);
+    return List.copyOf(said);
+  }
+
+  /** Of controls of one name the one that serves the operation; the first where none does. */
+  private String meant(Said.Shared shared) {
+    String operation = Broad.operation(reading).orElseThrow();
+    List<String> keys = shared.controls().stream().map(Vocabulary.Entry::key).toList();
+    return keys.stream()
+        .filter(key -> scene.reference().control(key).rowFor(operation).isPresent())
+        .findFirst()
+        .orElse(keys.get(0));
   }
 
   private List<Amount> amounts() {
@@ -190,9 +201,12 @@ final class Assembly {
         .orElseGet(() -> pointingAtStretch(breach));
   }
 
-  private static String key(Said said) {
+  private String key(Said said) {
     if (said instanceof Said.Using using) {
       return using.finish();
+    }
+    if (said instanceof Said.Shared shared) {
+      return meant(shared);
     }
     return said instanceof Said.Name name ? name.key() : "";
   }

@@ -154,11 +154,7 @@ final class Clauses {
 
   private static Phrase named(
       Slot slot, int from, int nameFrom, Vocabulary.Match match, boolean continues) {
-    Said said =
-        match.unique()
-            ? new Said.Name(slot, match.choices().get(0).key())
-            : new Said.Fault(Said.Fault.Kind.AMBIGUOUS, slot, match.choices());
-    return new Phrase(said, from, nameFrom, match.to(), match.cost(), continues);
+    return new Phrase(match.said(slot), from, nameFrom, match.to(), match.cost(slot), continues);
   }
 
   /** "At the table saw", "of table saw": shortened only behind an article, for "at 9" is no saw. */
@@ -207,7 +203,9 @@ final class Clauses {
             match.unique()
                 ? new Said.Using(match.choices().get(0).key(), millilitres)
                 : new Said.Fault(Said.Fault.Kind.AMBIGUOUS, Slot.FINISH, match.choices());
-        phrases.add(new Phrase(said, from, amount.get().to(), match.to(), match.cost(), continues));
+        phrases.add(
+            new Phrase(
+                said, from, amount.get().to(), match.to(), match.cost(Slot.FINISH), continues));
       }
     }
   }
@@ -229,7 +227,7 @@ final class Clauses {
     boolean checkedAfter = !checked && line.is(to, "checked");
     double percent = shared ? Double.parseDouble(share.group(1)) : 100;
     // a percentage is rather the share of the time than the last word of a respirator's name
-    int cost = match.cost() + (shared ? 0 : 1);
+    int cost = match.cost(Slot.MASK) + (shared ? 0 : 1);
     Said said =
         match.unique()
             ? new Said.Mask(match.choices().get(0).key(), checked || checkedAfter, percent)

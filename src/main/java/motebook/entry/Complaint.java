@@ -48,13 +48,18 @@ final class Complaint {
 
   private Refusal whichOperation(Everyday.Refusing open) {
     List<String> said =
-        open.operations().stream().map(Reference.shipped()::operation).map(Saying::name).toList();
+        open.word().operations().stream()
+            .map(Reference.shipped()::operation)
+            .map(Saying::name)
+            .toList();
     String typed = line.typed(open.from(), open.to());
     String which =
-        open.nearest()
+        open.word().nearest()
             ? "There are no figures for \"%s\"; %s comes nearest. Say that."
             : said.size() == 1 ? "\"%s\": say %s." : "\"%s\" may be %s. Say which.";
-    return line.refusal(which.formatted(typed, Wording.list(said, "or")), open.from(), open.to());
+    String advice = open.word().advice().isEmpty() ? "" : " " + open.word().advice();
+    return line.refusal(
+        which.formatted(typed, Wording.list(said, "or")) + advice, open.from(), open.to());
   }
 
   private Refusal unsaid(Reading reading) {
@@ -84,7 +89,11 @@ final class Complaint {
       case UNKNOWN -> throw new IllegalArgumentException("told by UnknownWords");
       case DANGLING -> misspeltOr(phrase, typed, dangling(fault.slot(), typed));
       case LOOSE -> misspeltOr(phrase, typed, loose(typed));
-      case ELSEWHERE -> misspeltOr(phrase, typed, elsewhere(fault, typed));
+      case ELSEWHERE ->
+          misspeltOr(
+              phrase,
+              typed,
+              notWood(fault, typed, reading).orElseGet(() -> elsewhere(fault, typed)));
       case REPEATED -> misspeltOr(phrase, typed, repeated(phrase, fault.slot(), reading, typed));
       case AMBIGUOUS ->
           misspeltOr(
@@ -96,8 +105,18 @@ final class Complaint {
 
   /** A letter wrong in a name of several words explains more than what became of its words. */
   private String misspeltOr(Phrase phrase, String typed, String message) {
+    if (isName(phrase)) {
+      return message;
+    }
     List<String> near = nearMiss.oneLetterOff(phrase.nameFrom());
     return near.isEmpty() ? message : UnknownWords.didYouMean(typed, near);
+  }
+
+  private boolean isName(Phrase phrase) {
+    Slot slot = fault(phrase).slot();
+    return slot != null
+        && names.of(slot).at(line, phrase.nameFrom()).stream()
+            .anyMatch(match -> match.exact() && match.to() == phrase.to());
   }
 
   private static String noAmount(String typed) {
@@ -129,6 +148,16 @@ final class Complaint {
     };
   }
 
+  /** A finish where no finish is put on is what is worked: "sanding epoxy". */
+  private Optional<String> notWood(Fault fault, String typed, Reading reading) {
+    boolean finishing =
+        reading.keys(Slot.OPERATION).stream()
+            .anyMatch(key -> Reference.shipped().operation(key).finishes());
+    return fault.slot() == Slot.FINISH && !finishing
+        ? new TradeWords(names, typed).notWood()
+        : Optional.empty();
+  }
+
   private static String elsewhere(Fault fault, String typed) {
     Stream<String> meant =
         fault.choices().isEmpty()
@@ -150,7 +179,7 @@ final class Complaint {
             .map(phrase -> line.typed(phrase.nameFrom(), phrase.to()))
             .findFirst()
             .orElse(typed);
-    return secondJobOrControl(again, slot, first, typed)
+    return secondJobOrControl(again, slot, reading, first)
         .or(() -> stillOpen(again, slot, reading))
         .orElseGet(
             () ->
@@ -182,21 +211,32 @@ final class Complaint {
   }
 
   /** Words such as "vacuum" name an operation and a control; only who says them knows which. */
-  private Optional<String> secondJobOrControl(Phrase again, Slot slot, String first, String typed) {
+  private Optional<String> secondJobOrControl(
+      Phrase again, Slot slot, Reading reading, String first) {
     if (slot != Slot.OPERATION) {
       return Optional.empty();
     }
-    List<String> controls =
+    String typed = line.typed(again.nameFrom(), again.to());
+    List<Vocabulary.Entry> called =
         names.of(Slot.CONTROL).at(line, again.nameFrom()).stream()
             .filter(match -> match.to() == again.to())
             .flatMap(match -> match.choices().stream())
-            .map(control -> Slot.CONTROL.said(control.label()))
             .toList();
+    List<Vocabulary.Entry> serving =
+        called.stream().filter(control -> serves(control, reading)).toList();
+    List<String> controls =
+        (serving.isEmpty() ? called : serving)
+            .stream().map(control -> Slot.CONTROL.said(control.label())).toList();
     return controls.isEmpty()
         ? Optional.empty()
         : Optional.of(
             "\"%s\" with \"%s\": did you mean \"%s\"? A second job goes in a line of its own."
                 .formatted(typed, first, Wording.list(controls, "or")));
+  }
+
+  private static boolean serves(Vocabulary.Entry control, Reading reading) {
+    return reading.keys(Slot.OPERATION).stream()
+        .anyMatch(key -> Reference.shipped().control(control.key()).rowFor(key).isPresent());
   }
 
   private static String ambiguous(String typed, List<String> labels) {

@@ -1,7 +1,6 @@
 package motebook.entry;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import motebook.reference.EverydayWord;
@@ -11,7 +10,7 @@ import motebook.reference.EverydayWords;
  * Words such as "cut" or "cleaned up", which say nothing beside an operation and too little alone.
  */
 final class Everyday {
-  private static final int LONGEST = 2;
+  private static final int LONGEST = 3;
 
   private Everyday() {}
 
@@ -41,7 +40,7 @@ final class Everyday {
       int to = past(line, index);
       if (to > index) {
         EverydayWord word = Known.WORDS.get(line.words(index, to));
-        return Optional.of(new Refusing(index, to, word.operations(), word.nearest()));
+        return Optional.of(new Refusing(index, to, word));
       }
     }
     return Optional.empty();
@@ -52,13 +51,12 @@ final class Everyday {
    *
    * @param from index of the first
    * @param to index after the last
-   * @param operations keys of what they may mean
-   * @param nearest whether those are no more than what comes nearest
+   * @param word what they may mean
    */
-  record Refusing(int from, int to, List<String> operations, boolean nearest) {}
+  record Refusing(int from, int to, EverydayWord word) {}
 
   /** Whether the first such words of a line name work that has no figures of its own. */
   static boolean isNearest(Line line) {
-    return first(line).filter(Refusing::nearest).isPresent();
+    return first(line).filter(open -> open.word().nearest()).isPresent();
   }
 }

@@ -13,7 +13,7 @@ final class Fillers {
   private static final Set<String> BEFORE_WORK =
       words(
           "i i've we did doing done spent ran running used worked working was been had have today's"
-              + " then while up wore through between few several couple more batch set lot");
+              + " then while up wore through between few several couple more batch set");
 
   /** What work is done to, which no figure depends on. */
   private static final Set<String> THINGS =
@@ -47,6 +47,9 @@ final class Fillers {
     }
     if (COUNT.matcher(word).matches() && isThing(line, index + 1)) {
       return index + 2;
+    }
+    if (word.equals("lot") && index > 0 && line.is(index - 1, "a")) {
+      return index + 1;
     }
     if (word.equals("table") && line.is(index + 1, "top")) {
       return index + 2;

@@ -14,7 +14,8 @@ final class KnownWood {
   static Optional<String> in(String text, Scene scene) {
     Line line = Line.of(text);
     Vocabulary woods =
-        new Vocabulary(Woods.shipped().all().stream().map(KnownWood::entry).toList());
+        new Vocabulary(
+            Woods.shipped().all().stream().flatMap(wood -> entry(wood).stream()).toList());
     for (int index = 0; index < line.size(); index++) {
       for (Vocabulary.Match match : woods.at(line, index)) {
         String other = line.withWords(index, match.to(), match.choices().get(0).label());
@@ -26,9 +27,10 @@ final class KnownWood {
     return Optional.empty();
   }
 
-  private static Vocabulary.Entry entry(Wood wood) {
-    String stands = Saying.name(Reference.shipped().material(Optional.of(wood.stands())));
-    return Vocabulary.Entry.of(wood.key(), stands, wood.names());
+  private static Optional<Vocabulary.Entry> entry(Wood wood) {
+    return wood.stands()
+        .map(key -> Saying.name(Reference.shipped().material(Optional.of(key))))
+        .map(stands -> Vocabulary.Entry.of(wood.key(), stands, wood.names()));
   }
 
   private static boolean reads(String line, Scene scene) {

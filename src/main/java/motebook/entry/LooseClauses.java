@@ -49,10 +49,6 @@ final class LooseClauses {
     return new Phrase(said, from, from, to, Phrase.FILLER, false);
   }
 
-  private static Said name(Slot slot, Vocabulary.Match match) {
-    return new Said.Name(slot, match.choices().get(0).key());
-  }
-
   /** "No mask", "without dust collection". */
   private void without(int index, List<Phrase> phrases) {
     int named = Without.past(line, index);
@@ -70,8 +66,8 @@ final class LooseClauses {
 
   private void inFull(Slot slot, int index, int words, List<Phrase> phrases) {
     for (Vocabulary.Match match : names.of(slot).at(line, index)) {
-      if (match.exact() && match.unique() && match.to() >= index + words) {
-        phrases.add(loose(name(slot, match), index, match.to()));
+      if (match.exact() && match.sayable(slot) && match.to() >= index + words) {
+        phrases.add(loose(match.said(slot), index, match.to()));
       }
     }
   }
@@ -80,9 +76,9 @@ final class LooseClauses {
   private void running(int index, List<Phrase> phrases) {
     for (Vocabulary.Match match : names.of(Slot.CONTROL).at(line, index)) {
       int to = Fillers.pastRunning(line, match.to());
-      boolean called = match.unique() && Broad.inFullWords(line, index, match);
+      boolean called = match.sayable(Slot.CONTROL) && Broad.inFullWords(line, index, match);
       if (to > match.to() && called && !means(Slot.OPERATION, index, match)) {
-        phrases.add(loose(name(Slot.CONTROL, match), index, to));
+        phrases.add(loose(match.said(Slot.CONTROL), index, to));
       }
     }
   }
@@ -93,11 +89,11 @@ final class LooseClauses {
    */
   private void controlAlone(int from, int nameFrom, List<Phrase> phrases) {
     for (Vocabulary.Match match : names.of(Slot.CONTROL).at(line, nameFrom)) {
-      if (match.unique()
+      if (match.sayable(Slot.CONTROL)
           && !means(Slot.OPERATION, nameFrom, match)
           && !means(Slot.MATERIAL, nameFrom, match)) {
-        Said said = name(Slot.CONTROL, match);
-        int cost = match.cost() + Phrase.FILLER;
+        Said said = match.said(Slot.CONTROL);
+        int cost = match.cost(Slot.CONTROL) + Phrase.FILLER;
         phrases.add(new Phrase(said, from, nameFrom, match.to(), cost, false));
       }
     }

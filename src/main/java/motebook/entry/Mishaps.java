@@ -130,10 +130,14 @@ final class Mishaps {
   }
 
   private void unknown(Slot expected, int from, int nameFrom, List<Phrase> phrases) {
+    // Behind "by" and "in" the beginning of a trade's word is rather a name that the book lacks.
+    boolean named = expected == Slot.PERSON || expected == Slot.PLACE;
+    int first = named ? Phrase.WRONG : Phrase.UNKNOWN;
+    int each = named ? Phrase.SHORTENED / 2 : Phrase.UNKNOWN_WORD;
     int to = nameFrom;
     while (to < line.size() && !line.isJoint(to) && to - nameFrom < LONGEST_UNKNOWN) {
       to++;
-      int cost = Phrase.UNKNOWN + Phrase.UNKNOWN_WORD * (to - nameFrom);
+      int cost = first + each * (to - nameFrom);
       phrases.add(fault(Kind.UNKNOWN, expected, from, nameFrom, to, cost));
     }
   }

@@ -12,6 +12,14 @@ sealed interface Said {
   /** A row of a table, a place or a person, by its key or name. */
   record Name(Slot slot, String key) implements Said {}
 
+  /** A name that several controls bear, each for other work: the operation tells which is meant. */
+  record Shared(List<Vocabulary.Entry> controls) implements Said {
+    @Override
+    public Slot slot() {
+      return Slot.CONTROL;
+    }
+  }
+
   /** The outdoor place, whatever it is called. */
   record Outdoors() implements Said {
     @Override

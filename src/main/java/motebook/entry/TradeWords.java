@@ -66,6 +66,11 @@ final class TradeWords {
         .or(() -> wood().map(wood -> wood(wood, material)));
   }
 
+  /** The answer to what is worked like wood and is none. */
+  Optional<String> notWood() {
+    return wood().filter(wood -> wood.stands().isEmpty()).map(wood -> wood(wood, false));
+  }
+
   private Optional<String> partOfDay() {
     return words.stream().anyMatch(PARTS_OF_DAY::contains) || words.contains("ago")
         ? Optional.of("\"" + typed + "\" is no time of day; say when: at 9:15.")
@@ -120,7 +125,10 @@ final class TradeWords {
   }
 
   private String wood(Wood wood, boolean material) {
-    String stands = Saying.name(Reference.shipped().material(Optional.of(wood.stands())));
+    if (wood.stands().isEmpty()) {
+      return "There is no material \"%s\". %s".formatted(typed, wood.advice());
+    }
+    String stands = Saying.name(Reference.shipped().material(wood.stands()));
     String sorry = "There is no material \"%s\"; ".formatted(typed);
     return material
         ? sorry + "a material is said already, so leave it out."

@@ -61,6 +61,10 @@ final class Vocabulary {
       return new Entry(key, label, names.stream().map(Name::of).toList());
     }
 
+    private boolean bears(String text) {
+      return names.stream().anyMatch(name -> name.text().equals(text));
+    }
+
     /** By the key alone: to go through all names takes longer than most readings. */
     @Override
     public int hashCode() {
@@ -109,10 +113,33 @@ final class Vocabulary {
       return choices.size() == 1;
     }
 
-    /** What a phrase that says this costs. */
-    int cost() {
+    /** Whether all that they may name bear one name, so that they are the same thing elsewhere. */
+    boolean shared() {
+      return !unique()
+          && choices.get(0).names().stream()
+              .map(Name::text)
+              .anyMatch(text -> choices.stream().allMatch(entry -> entry.bears(text)));
+    }
+
+    /** Whether they can stand in a line: they name one thing, or a control by what is done. */
+    boolean sayable(Slot slot) {
+      return unique() || (slot == Slot.CONTROL && shared());
+    }
+
+    /** What they say in a slot; a fault where they name several things. */
+    Said said(Slot slot) {
+      if (unique()) {
+        return new Said.Name(slot, choices.get(0).key());
+      }
+      return sayable(slot)
+          ? new Said.Shared(choices)
+          : new Said.Fault(Said.Fault.Kind.AMBIGUOUS, slot, choices);
+    }
+
+    /** What a phrase that says this costs in a slot. */
+    int cost(Slot slot) {
       int cost = exact ? Phrase.WHOLE_NAME : Phrase.SHORTENED;
-      return unique() ? cost : cost + Phrase.WRONG;
+      return sayable(slot) ? cost : cost + Phrase.WRONG;
     }
   }
 

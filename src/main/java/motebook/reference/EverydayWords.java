@@ -17,12 +17,13 @@ public final class EverydayWords {
         Table.read(
             NAME,
             table.apply(NAME),
-            List.of("words", "operations", "nearest", "source"),
+            List.of("words", "operations", "nearest", "advice", "source"),
             row ->
                 new EverydayWord(
                     row.words("words", ";"),
                     operations(row, reference),
                     row.yes("nearest"),
+                    row.text("advice"),
                     row.word("source")));
   }
 

@@ -2,6 +2,7 @@ package motebook.reference;
 
 import java.io.Reader;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
@@ -17,21 +18,28 @@ public final class Woods {
         Table.read(
             NAME,
             table.apply(NAME),
-            List.of("name", "also", "stands", "source"),
-            row ->
-                new Wood(
-                    row.word("name"),
-                    row.words("also", ";"),
-                    material(row, reference),
-                    row.word("source")));
+            List.of("name", "also", "stands", "advice", "source"),
+            row -> wood(row, reference));
   }
 
-  private static String material(Row row, Reference reference) {
-    String key = row.word("stands");
+  private static Wood wood(Row row, Reference reference) {
+    Optional<String> stands = material(row, reference);
+    if (stands.isPresent() != row.text("advice").isEmpty()) {
+      throw row.wrong("advice", "given where no material stands for it, and only then");
+    }
+    return new Wood(
+        row.word("name"), row.words("also", ";"), stands, row.text("advice"), row.word("source"));
+  }
+
+  private static Optional<String> material(Row row, Reference reference) {
+    String key = row.text("stands");
+    if (key.isEmpty()) {
+      return Optional.empty();
+    }
     if (reference.materials().stream().noneMatch(material -> material.key().equals(key))) {
       throw row.wrong("stands", "\"" + key + "\" is not in materials.csv");
     }
-    return key;
+    return Optional.of(key);
   }
 
   /** The table that the program ships. */

@@ -40,6 +40,10 @@ final class WordRows {
     if (row.finishes()) {
       told.add("takes finishes, such as: using " + example());
     }
+    boolean outdoors = row.where() == Operation.Where.OUTDOORS;
+    if (outdoors) {
+      told.add("outdoors only: the figure is what it would be in a room");
+    }
     return word(
         row,
         told,
@@ -54,7 +58,9 @@ final class WordRows {
             "high_mg_m3",
             air.high(),
             "finishes",
-            row.finishes()));
+            row.finishes(),
+            "where",
+            outdoors ? "outdoors" : "any"));
   }
 
   private String example() {
@@ -89,20 +95,23 @@ final class WordRows {
   }
 
   Word wood(Wood row) {
-    String stands = SpokenLine.name(reference.material(Optional.of(row.stands())));
+    String note =
+        row.stands()
+            .map(key -> "say " + SpokenLine.name(reference.material(Optional.of(key))))
+            .orElse(row.advice());
     return new Word(
         row.name(),
         row.also(),
-        List.of("say " + stands),
+        List.of(note),
         Json.object(
             "name",
             row.name(),
             "aliases",
             row.also(),
             "material",
-            row.stands(),
+            row.stands().orElse(null),
             "note",
-            "say " + stands));
+            note));
   }
 
   Word control(Control row) {

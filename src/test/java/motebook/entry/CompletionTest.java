@@ -78,6 +78,7 @@ class CompletionTest {
     assertThat(complete("40m table saw with "))
         .containsExactly(
             "40m table saw with collector",
+            "40m table saw with machine vacuum",
             "40m table saw with overhead hood",
             "40m table saw with doors open");
     assertThat(complete("40m table saw in garage with "))
@@ -85,7 +86,9 @@ class CompletionTest {
             "40m table saw in garage with air cleaner", "40m table saw in garage with window fan");
     assertThat(complete("40m table saw outdoors with "))
         .containsExactly(
-            "40m table saw outdoors with collector", "40m table saw outdoors with overhead hood");
+            "40m table saw outdoors with collector",
+            "40m table saw outdoors with machine vacuum",
+            "40m table saw outdoors with overhead hood");
     assertThat(complete("40m table saw with collector and "))
         .doesNotContain("40m table saw with collector and collector");
   }

@@ -72,6 +72,30 @@ class EverydayLinesTest {
           40m chop saw, red oak                       | 40m mitre saw of oak
           40m orbital sanding, oak, tool vacuum       | 40m orbital sanding of oak with tool vacuum
           40m table saw, oak, doors open, collector   | 40m table saw of oak with doors open and collector
+          40m table saw of barn wood                  | 40m table saw of reclaimed wood
+          40m table saw oriented strand board         | 40m table saw of particleboard
+          40m table saw of OSB                        | 40m table saw of particleboard
+          40m table saw of pallet wood                | 40m table saw of mixed or unknown wood
+          40m planer of thuja                         | 40m planer of western red cedar
+          40m planer, white cedar                     | 40m planer of western red cedar
+          40m table saw of oak with shop vac          | 40m table saw of oak with machine vacuum
+          40m planer of oak with vac                  | 40m planer of oak with machine vacuum
+          40m orbital sanding of oak with shop vac    | 40m orbital sanding of oak with tool vacuum
+          40m track saw of plywood with shop vac      | 40m track saw of plywood with tool vacuum
+          40m plunge saw of plywood                   | 40m track saw of plywood
+          40m floor sander                            | 40m floor sanding
+          40m spindle moulder, oak                    | 40m shaper of oak
+          40m CNC of mdf                              | 40m cnc router of mdf
+          40m fretsaw                                 | 40m scroll saw
+          40m plate joiner                            | 40m biscuit joining
+          40m hollow chisel mortiser                  | 40m mortising
+          40m electric planer                         | 40m power planing
+          40m power chisel                            | 40m reciprocating power chisel
+          40m sawing oak by hand                      | 40m hand sawing of oak
+          40m dovetail saw                            | 40m hand sawing
+          40m cleaning the filter                     | 40m filter cleaning
+          40m sanding drum                            | 40m drum hand sanding
+          40m pocket holes                            | 40m drilling
           """)
   void a_line_means_what_another_one_says(String line, String plain) {
     assertThat(reread(line)).isEqualTo(reread(plain));
@@ -86,11 +110,11 @@ class EverydayLinesTest {
           sanding 15m sweeping 10m           | 10m          | How long is said twice: "15m" and "10m"
           table saw of oak 9:15              | table        | such as 40m, 1h20 or 9:00-9:30
           table saw of oak                   | table        | such as 40m, 1h20 or 9:00-9:30
-          40m sander of oak                  | sander       | orbital sanding, hand belt sanding, stationary belt sanding, disc sanding or drum sanding
-          40m belt sander                    | belt sander  | hand belt sanding or stationary belt sanding
-          40m router of oak                  | router       | hand router or router table
-          40m saw of oak                     | saw          | table saw, circular saw, mitre saw, band saw or jigsaw
-          40m sawing oak                     | sawing       | table saw, circular saw, mitre saw, band saw or jigsaw
+          40m sander of oak                  | sander       | orbital sanding, hand belt sanding, stationary belt sanding, disc sanding, drum sanding, floor sanding, spindle sanding, edge sanding or wide-belt sanding
+          40m belt sander                    | belt sander  | hand belt sanding, stationary belt sanding or wide-belt sanding
+          40m router of oak                  | router       | hand router, router table or CNC router
+          40m saw of oak                     | saw          | table saw, circular saw, mitre saw, band saw, jigsaw, track saw, scroll saw, chainsaw milling or hand sawing
+          40m sawing oak                     | sawing       | table saw, circular saw, mitre saw, band saw, jigsaw, track saw, scroll saw or hand sawing
           40m on the lathe                   | lathe        | lathe sanding or lathe turning
           40m orbital sanding oak, vacuum    | vacuum       | did you mean "with tool vacuum"?
           40m orbital sanding oak vacuum     | vacuum       | did you mean "with tool vacuum"?
@@ -130,7 +154,7 @@ class EverydayLinesTest {
           cut plywood on the table saw for 25 minutes | 25m table saw of plywood
           45 minutes at the mitre saw with dust collector on | 45m mitre saw with collector
           5 minutes chop saw                          | 5m mitre saw
-          30m tracksaw mdf with vac                   | 30m circular saw of MDF with tool vacuum
+          30m tracksaw mdf with vac                   | 30m track saw of MDF with tool vacuum
           glue up 40 minutes                          | 40m assembly
           40 minutes of glue-up                       | 40m assembly
           assembled a cabinet for 2 hours             | 2h assembly
@@ -182,23 +206,33 @@ class EverydayLinesTest {
       delimiter = '|',
       textBlock =
           """
-          planed pine for 20 minutes        | planed      | may be planer or hand planing. Say which.
+          planed pine for 20 minutes        | planed      | may be planer, power planing or hand planing. Say which.
           sanded a table top for half an hour | sanded    | may be orbital sanding, hand belt sanding,
-          routed edges 15 mins pine         | routed      | may be hand router or router table
+          routed edges 15 mins pine         | routed      | may be hand router, router table or CNC router
           cleaned up 10 minutes             | cleaned up  | may be dry sweeping, vacuum clean-up or compressed-air blow-down
           tidied up 15m                     | tidied up   | may be dry sweeping, vacuum clean-up
-          45m ripping oak                   | ripping     | may be table saw, circular saw, mitre saw, band saw or jigsaw
+          45m ripping oak                   | ripping     | may be table saw, circular saw, track saw, mitre saw, band saw, jigsaw or hand sawing
           built a shelf for an hour         | built       | say assembly
           30m orbital sanding with dust extraction | dust extraction | may be tool vacuum or collector
           20m sprayed lacquer               | lacquer     | say: using 250ml lacquer
           30m table saw oak and then 10m sweeping | 10m   | Say two jobs in two lines.
           30m table saw of oak 20 minutes ago | 20 minutes ago | say when: at 9:15
           an hour turning a bowl in cherry  | cherry      | hardwood stands for it: say of hardwood
-          sanding oak with belt sander 10m  | belt sander | may be hand belt sanding or stationary belt sanding. Say which.
+          sanding oak with belt sander 10m  | belt sander | may be hand belt sanding, stationary belt sanding or wide-belt sanding. Say which.
           varnishing 30m 100 ml             | 100 ml      | of what? Say the finish behind it: using 100 ml lacquer.
           applied 2 oz of shellac 10m       | 2 oz        | say: using 2 fl oz
-          20m bobbin sander of oak          | bobbin sander | stationary belt sanding comes nearest. Say that.
-          30m scroll saw                    | scroll saw  | There are no figures for "scroll saw"; jigsaw comes nearest
+          20m reciprocating saw of oak      | reciprocating saw | There are no figures for "reciprocating saw"; jigsaw comes nearest. Say that.
+          30m radial arm saw, oak           | radial arm saw | mitre saw comes nearest. Say that.
+          30m radial arm                    | radial arm  | mitre saw comes nearest. Say that.
+          30m stripping                     | stripping   | may be finishing, card scraping or orbital sanding. Say which. A liquid stripper is finishing
+          20m between coats                 | between coats | may be block sanding or orbital sanding. Say which.
+          30m epoxy sanding                 | epoxy       | There is no material "epoxy". Cured epoxy is not wood
+          30m sanding epoxy                 | epoxy       | no wood-dust limit covers it
+          20m bobbin sander of oak          | bobbin sander | "bobbin sander": say spindle sanding.
+          30m orbital sanding of epoxy      | epoxy       | There is no material "epoxy". Cured epoxy is not wood
+          30m laser                         | laser       | what it gives off is smoke, not wood dust, and nothing here estimates it
+          30m laser cutting plywood         | laser cutting | nothing here estimates it
+          30m joiner of oak                 | joiner      | may be jointer or biscuit joining. Say which.
           resawed oak 20m                   | resawed     | may be band saw or table saw
           swept floor 10 minutes after lunch | after lunch | is no time of day
           40m sanding oak on the table saw  | table saw   | The operation is said twice

@@ -34,7 +34,7 @@ class NearMissTest {
           40m jointer with colector  | colector  | "colector": did you mean collector?
           40m jointer with plywod    | plywod    | "plywod": did you mean of plywood?
           40m jointer in garagge     | garagge   | "garagge": did you mean Big Garage?
-          40m jointer by anna lee    | anna      | "anna": did you mean Ana Lee?
+          40m jointer by anna lee    | anna lee  | "anna lee": did you mean Ana Lee?
           """)
   void a_misspelt_name_is_answered_with_the_nearest(String line, String words, String message) {
     Refusals.of(line).at(words).message().contains(message);

@@ -178,11 +178,11 @@ class RefusedLinesTest {
 
   @Test
   void a_line_that_can_be_read_in_two_ways_offers_both() {
-    Refusals.of("9m mi fi")
+    Refusals.of("9m par pal")
         .nowhere()
         .message()
         .contains("two ways")
-        .contains("\"9m finishing of mixed or unknown wood in shop")
-        .contains("\"9m mitre saw of MDF in shop");
+        .contains("\"9m orbital sanding of particleboard in shop")
+        .contains("\"9m floor sanding of mixed or unknown wood in shop");
   }
 }

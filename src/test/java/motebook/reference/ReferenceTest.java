@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,14 +19,14 @@ class ReferenceTest {
   @Test
   void every_row_has_a_source() {
     assertThat(reference.operations())
-        .hasSize(29)
+        .hasSize(46)
         .allSatisfy(o -> assertThat(o.basis()).isNotBlank());
     assertThat(reference.materials())
-        .hasSize(13)
+        .hasSize(14)
         .allSatisfy(m -> assertThat(m.basis()).isNotBlank());
     assertThat(reference.limits()).hasSize(17).allSatisfy(l -> assertThat(l.source()).isNotBlank());
     assertThat(reference.controls())
-        .hasSize(10)
+        .hasSize(11)
         .allSatisfy(c -> assertThat(c.rows()).allSatisfy(r -> assertThat(r.basis()).isNotBlank()));
   }
 
@@ -56,6 +59,72 @@ class ReferenceTest {
                     name -> text -> name.equals(table) ? Edits.replaceFirst(text, was, is) : text))
         .isInstanceOf(WrongTable.class)
         .hasMessageStartingWith(told);
+  }
+
+  /** What a source cannot have measured, in the words of the tables. */
+  private static final Pattern NOT_MEASURED =
+      Pattern.compile("judgement|back-calculated|no ratio", Pattern.CASE_INSENSITIVE);
+
+  @Test
+  void no_figure_is_graded_above_its_own_basis() {
+    Map<String, Grade> grades = new LinkedHashMap<>();
+    reference.operations().forEach(row -> grades.put(row.key() + ": " + row.basis(), row.grade()));
+    reference.materials().forEach(row -> grades.put(row.key() + ": " + row.basis(), row.grade()));
+    reference.controls().stream()
+        .flatMap(control -> control.rows().stream())
+        .forEach(row -> grades.put(row.id() + ": " + row.basis(), row.grade()));
+    Finishes.shipped()
+        .all()
+        .forEach(row -> grades.put(row.key() + ": " + row.basis(), row.grade()));
+    assertThat(grades).hasSize(46 + 14 + 18 + 16);
+    assertThat(grades)
+        .allSatisfy(
+            (basis, grade) ->
+                assertThat(grade.rough() || !NOT_MEASURED.matcher(basis).find())
+                    .as("%s, graded %s", basis, grade)
+                    .isTrue());
+  }
+
+  @Test
+  void no_two_controls_of_one_name_serve_one_operation() {
+    for (Control one : reference.controls()) {
+      for (Control other : reference.controls()) {
+        boolean shared =
+            !one.equals(other) && one.names().stream().anyMatch(other.names()::contains);
+        assertThat(reference.operations())
+            .as("%s and %s", one.key(), other.key())
+            .noneMatch(
+                operation ->
+                    shared
+                        && one.rowFor(operation.key()).isPresent()
+                        && other.rowFor(operation.key()).isPresent());
+      }
+    }
+    assertThat(reference.control("tool-vacuum").names())
+        .containsAnyElementsOf(reference.control("machine-vacuum").names());
+  }
+
+  @Test
+  void wet_sanding_is_for_the_hand_alone() {
+    // Water and a mains tool do not go together.
+    assertThat(reference.operations())
+        .filteredOn(o -> reference.control("wet-sanding").rowFor(o.key()).isPresent())
+        .extracting(Operation::key)
+        .containsExactly("block-sanding");
+  }
+
+  @Test
+  void every_operation_that_makes_dust_and_is_done_by_a_machine_indoors_has_a_control() {
+    assertThat(reference.operations())
+        .filteredOn(
+            o -> o.family() == Operation.Family.SANDING || o.family() == Operation.Family.CUTTING)
+        .filteredOn(o -> o.where() == Operation.Where.ANY && !o.key().equals("mortising"))
+        .allSatisfy(
+            o ->
+                assertThat(reference.controls())
+                    .as(o.key())
+                    .anyMatch(
+                        c -> c.actsOn() == Control.ActsOn.SOURCE && c.rowFor(o.key()).isPresent()));
   }
 
   @Test

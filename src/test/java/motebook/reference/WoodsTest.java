@@ -28,6 +28,18 @@ class WoodsTest {
   }
 
   @Test
+  void what_is_no_wood_has_advice_in_the_place_of_a_row() {
+    assertThat(Woods.shipped().all())
+        .filteredOn(wood -> wood.stands().isEmpty())
+        .extracting(Wood::name)
+        .containsExactly("epoxy", "acrylic", "metal");
+    assertThatThrownBy(
+            () -> Woods.edited(name -> text -> Edits.replaceFirst(text, ",hardwood,,", ",,,")))
+        .isInstanceOf(WrongTable.class)
+        .hasMessageStartingWith("woods.csv, row 2, column advice: given where");
+  }
+
+  @Test
   void a_wood_that_no_material_stands_for_is_told_by_row_and_column() {
     assertThatThrownBy(
             () -> Woods.edited(name -> text -> Edits.replaceFirst(text, ",hardwood,", ",hard,")))
