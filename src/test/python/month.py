@@ -473,7 +473,9 @@ def filter_clocks(filter_):
         took = since(begun) - since(read[-1][:2])
         left = took / share * (1 - share) - since(read[-1][:2])
         clocks["gauge"] = foreseen(share, 1, 1 / (left / a_day / (1 - share)), None) if left > 0 else Clock(share, 1, TODAY, True)
-    return since(last("replaced")), clocks
+    # Emptied, what has no clock for cleaning begins again.
+    began = ("replaced",) if filter_.number("clean-every") else ("replaced", "emptied")
+    return since(last(*began)), clocks
 
 
 # ---- fit, and what is due

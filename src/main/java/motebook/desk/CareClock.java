@@ -14,6 +14,9 @@ import java.util.OptionalDouble;
  * @param workingDaysLeft working days until then at the shop's own pace; empty where it is over,
  *     where nothing moves it, or where a date ends it
  * @param ends the day it ended or is foreseen to end
+ * @param hoursLeft hours of work like that of the last day it ran on; empty where it is over, or
+ *     where nothing is known of such work
+ * @param daysLeft the same in working days like that one
  */
 public record CareClock(
     Kind kind,
@@ -21,7 +24,28 @@ public record CareClock(
     double limit,
     Optional<RanOut> ranOut,
     OptionalDouble workingDaysLeft,
-    Optional<LocalDate> ends) {
+    Optional<LocalDate> ends,
+    OptionalDouble hoursLeft,
+    OptionalDouble daysLeft) {
+
+  /** A clock of which no work like its last is known. */
+  CareClock(
+      Kind kind,
+      double used,
+      double limit,
+      Optional<RanOut> ranOut,
+      OptionalDouble workingDaysLeft,
+      Optional<LocalDate> ends) {
+    this(
+        kind,
+        used,
+        limit,
+        ranOut,
+        workingDaysLeft,
+        ends,
+        OptionalDouble.empty(),
+        OptionalDouble.empty());
+  }
 
   /** What runs. */
   public enum Kind {
@@ -29,7 +53,7 @@ public record CareClock(
     DIRTY("hours worn in dust, class N", "h"),
     OILY("hours worn since there was oil, class R", "h"),
     LOAD("dust load at the upper end of its range", "mg"),
-    VAPOUR("vapour life at the upper end of its range", ""),
+    VAPOUR("vapour life, at the upper end of its range", ""),
     SHIFT("one shift", ""),
     OPENED("time since it was opened", "days"),
     SHELF("shelf life", "days"),
@@ -82,6 +106,27 @@ public record CareClock(
         over ? Optional.of(new RanOut(lastDay.plusDays(1), 0)) : Optional.empty(),
         OptionalDouble.empty(),
         Optional.of(lastDay));
+  }
+
+  /**
+   * The same with what is left of work like the last.
+   *
+   * @param hours on the face on the last day that it ran on
+   * @param ran how far it ran on that day, above 0
+   */
+  CareClock likeLast(double hours, double ran) {
+    double days = Math.max(0, limit - used) / ran;
+    return ranOut.isPresent()
+        ? this
+        : new CareClock(
+            kind,
+            used,
+            limit,
+            ranOut,
+            workingDaysLeft,
+            ends,
+            OptionalDouble.of(days * hours),
+            OptionalDouble.of(days));
   }
 
   /** The same without a look ahead. */

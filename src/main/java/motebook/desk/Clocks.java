@@ -14,22 +14,46 @@ public final class Clocks {
   /** {@code 6.5 of 8 h}, {@code 60 % used}. */
   static String figures(CareClock clock) {
     return switch (clock.kind()) {
-      case VAPOUR, GAUGE -> Figures.percent(100 * clock.share()) + " used";
+      case VAPOUR -> left(clock);
+      case GAUGE -> Figures.percent(100 * clock.share()) + " used";
       case OPENED, EXAMINATION -> "ends on " + clock.ends().orElseThrow();
       case SHELF -> "to " + clock.ends().orElseThrow();
       case SHIFT -> "begun on " + clock.ends().orElseThrow();
       default ->
           Figures.rounded(clock.used())
               + " of "
-              + Figures.plain(clock.limit())
+              + (clock.kind() == CareClock.Kind.EMPTYING
+                  ? Figures.rounded(clock.limit())
+                  : Figures.plain(clock.limit()))
               + " "
               + clock.kind().unit();
     };
   }
 
-  /** {@code about 3 working days at this rate}; empty where nothing is foreseen. */
+  /**
+   * What is left of a life of vapour, the one figure of it: {@code about 2.50 h of work like its
+   * last left}.
+   */
+  public static String left(CareClock clock) {
+    if (clock.ranOut().isPresent()) {
+      return "used up";
+    }
+    if (clock.daysLeft().isEmpty()) {
+      return "unused";
+    }
+    double days = clock.daysLeft().getAsDouble();
+    return (days < 1
+            ? Figures.about(clock.hoursLeft().orElseThrow()) + " h"
+            : "about " + Figures.count((long) Math.floor(days), "working day"))
+        + " of work like its last left";
+  }
+
+  /**
+   * {@code about 3 working days at this rate}; empty where nothing is foreseen, or where the clock
+   * says itself what is left of it.
+   */
   public static String forecast(CareClock clock) {
-    if (clock.workingDaysLeft().isEmpty()) {
+    if (clock.workingDaysLeft().isEmpty() || clock.kind() == CareClock.Kind.VAPOUR) {
       return "";
     }
     double left = clock.workingDaysLeft().getAsDouble();

@@ -52,7 +52,18 @@ final class FilterCare {
     emptying(filter, runs).ifPresent(clocks::add);
     gauge.clock(lately(runs), this::ends).ifPresent(clocks::add);
     examination(filter).ifPresent(clocks::add);
-    return new FilterStanding(filter, sinceNew.hours(), gauge.reading(), clocks);
+    return new FilterStanding(filter, held(filter, runs).hours(), gauge.reading(), clocks);
+  }
+
+  // What is emptied begins again, unless its clock is for cleaning: emptied, it is not yet clean.
+  private RunHours held(ShopFilter filter, RunHours runs) {
+    return since(
+        runs,
+        last(
+            filter,
+            filter.cleanEveryHours().isPresent()
+                ? EnumSet.of(What.REPLACED)
+                : EnumSet.of(What.REPLACED, What.EMPTIED)));
   }
 
   /** The clocks that run with the hours, each read no further back than it began. */

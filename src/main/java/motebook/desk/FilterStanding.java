@@ -9,7 +9,8 @@ import motebook.model.ShopFilter;
  * Where a filter of the shop stands.
  *
  * @param filter the filter
- * @param runHours run hours since it was last replaced, or since it is counted
+ * @param runHours run hours since it was last replaced, or emptied where no clock is for cleaning,
+ *     or since it is counted
  * @param reading the latest gauge reading since it was cleaned or replaced
  * @param clocks what asks for upkeep
  */

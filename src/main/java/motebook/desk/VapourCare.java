@@ -49,11 +49,35 @@ final class VapourCare {
   List<CareClock> clocks(Element element, ElementClass kind, Tally tally) {
     List<CareClock> clocks = new ArrayList<>();
     if (kind.holds().contains(ORGANIC)) {
-      clocks.add(tally.clock(Kind.VAPOUR, 1, worn -> share(element, worn, VapourAir.Ppm::high)));
+      CareClock clock = tally.clock(Kind.VAPOUR, 1, worn -> highShare(element, worn));
+      List<Wear> last = lastInVapour(element, tally.worn());
+      clocks.add(
+          last.isEmpty() ? clock : clock.likeLast(Wear.hours(last), highShare(element, last)));
     }
     shiftBegun(kind, tally.worn())
         .ifPresent(day -> clocks.add(CareClock.date(Kind.SHIFT, day, day, tally.today())));
     return clocks;
+  }
+
+  private double highShare(Element element, List<Wear> worn) {
+    return share(element, worn, VapourAir.Ppm::high);
+  }
+
+  /** What was worn in vapour on the last day of such work. */
+  private List<Wear> lastInVapour(Element element, List<Wear> worn) {
+    int last = worn.size() - 1;
+    while (last >= 0 && highShare(element, worn.subList(last, last + 1)) == 0) {
+      last--;
+    }
+    int lastWorn = last;
+    return worn.stream()
+        .filter(wear -> lastWorn >= 0 && date(wear).equals(date(worn.get(lastWorn))))
+        .filter(wear -> highShare(element, List.of(wear)) > 0)
+        .toList();
+  }
+
+  private static LocalDate date(Wear wear) {
+    return wear.session().work().date();
   }
 
   private double share(Element element, List<Wear> worn, ToDoubleFunction<VapourAir.Ppm> end) {

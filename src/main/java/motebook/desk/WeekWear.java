@@ -40,7 +40,9 @@ public record WeekWear(List<OfElement> elements, List<OfFilter> filters) {
    * @param element the element
    * @param hoursByPerson hours on each face that wore it, by name
    * @param loadMg dust drawn onto it, a pair taken together; none on one that holds gas alone
-   * @param vapourShare typical share of its vapour life used, the safety fraction allowed for
+   * @param vapourShare typical share of its vapour life used in the week, the safety fraction
+   *     allowed for
+   * @param vapour the clock of its vapour life at the end of the week, where it ran in it
    * @param hoursLimit hours worn that end it, where such a clock runs
    * @param loadLimitMg dust that ends it, where such a clock runs
    * @param putOn the day it was put on, if in the week
@@ -52,6 +54,7 @@ public record WeekWear(List<OfElement> elements, List<OfFilter> filters) {
       Map<String, Double> hoursByPerson,
       Estimate loadMg,
       double vapourShare,
+      Optional<CareClock> vapour,
       OptionalDouble hoursLimit,
       OptionalDouble loadLimitMg,
       Optional<LocalDate> putOn,
@@ -140,6 +143,7 @@ public record WeekWear(List<OfElement> elements, List<OfFilter> filters) {
         return Optional.empty();
       }
       ElementStanding standing = care.standing(element);
+      double vapourShare = care.vapourShare(element, worn);
       OfElement used =
           new OfElement(
               element,
@@ -150,7 +154,8 @@ public record WeekWear(List<OfElement> elements, List<OfFilter> filters) {
                           LinkedHashMap::new,
                           Collectors.summingDouble(wear -> wear.minutes() / 60))),
               standing.elementClass().particulate() ? Wear.mg(worn) : Estimate.ZERO,
-              care.vapourShare(element, worn),
+              vapourShare,
+              vapourShare > 0 ? clock(standing.clocks(), Kind.VAPOUR) : Optional.empty(),
               limit(standing.clocks(), Kind.HOURS).isPresent()
                   ? limit(standing.clocks(), Kind.HOURS)
                   : limit(standing.clocks(), Kind.DIRTY),
@@ -168,10 +173,11 @@ public record WeekWear(List<OfElement> elements, List<OfFilter> filters) {
     }
 
     private static OptionalDouble limit(List<CareClock> clocks, Kind kind) {
-      return clocks.stream()
-          .filter(clock -> clock.kind() == kind)
-          .mapToDouble(CareClock::limit)
-          .findFirst();
+      return clock(clocks, kind).stream().mapToDouble(CareClock::limit).findFirst();
+    }
+
+    private static Optional<CareClock> clock(List<CareClock> clocks, Kind kind) {
+      return clocks.stream().filter(clock -> clock.kind() == kind).findFirst();
     }
 
     private List<CareClock> spent(List<CareClock> clocks) {

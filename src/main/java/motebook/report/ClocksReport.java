@@ -12,9 +12,19 @@ import motebook.desk.Clocks;
 import motebook.desk.ElementStanding;
 import motebook.desk.FilterStanding;
 import motebook.model.Figures;
+import motebook.reference.ElementClass;
 
 /** How far the elements of masks and the shop's own filters have run. */
 public final class ClocksReport {
+  private static final String RULE = "change it when damaged, soiled or hard to breathe through";
+
+  // NIOSH notice of 2 May 1997; 40 h or 30 days: common practice, no source.
+  private static final String OILY_P =
+      "; where there is oil, after the time that the maker gives (often 40 h of use or 30 days)";
+
+  // NIOSH 96-101.
+  private static final String OILY_R = "; once there is oil in the air, after one shift or 8 h";
+
   private ClocksReport() {}
 
   /** The lines of {@code gear clocks}: each thing, then its clocks, the first to run out first. */
@@ -23,12 +33,28 @@ public final class ClocksReport {
     for (ElementStanding one : elements) {
       lines.add(one.element().name() + " on " + one.element().respirator() + ": " + worn(one));
       lines.addAll(clocks(one.clocks(), one.first()));
+      rule(one.elementClass()).ifPresent(rule -> lines.add("  rule   " + rule));
     }
     for (FilterStanding one : filters) {
       lines.add(one.filter().name() + " in " + one.filter().place() + ": " + run(one));
       lines.addAll(clocks(one.clocks(), one.first()));
     }
     return lines.isEmpty() ? List.of("Nothing with a clock is in use.") : lines;
+  }
+
+  /**
+   * What ends a dust filter that no clock of its class ends, or none before there was oil; empty
+   * for the others.
+   */
+  public static Optional<String> rule(ElementClass kind) {
+    if (!kind.particulate() || kind.gas()) {
+      return Optional.empty();
+    }
+    return switch (kind.service()) {
+      case OPEN -> Optional.of(kind.letter().equals("p") ? RULE + OILY_P : RULE);
+      case OIL -> Optional.of(RULE + OILY_R);
+      case DIRTY, SHIFT -> Optional.empty();
+    };
   }
 
   private static String worn(ElementStanding one) {
@@ -123,7 +149,9 @@ public final class ClocksReport {
         "used_percent", 100 * clock.share(),
         "over", clock.ranOut().isPresent(),
         "ends", clock.ends().map(LocalDate::toString).orElse(null),
-        "working_days_left", orNull(clock.workingDaysLeft()));
+        "working_days_left", orNull(clock.workingDaysLeft()),
+        "hours_left_like_last", orNull(clock.hoursLeft()),
+        "working_days_left_like_last", orNull(clock.daysLeft()));
   }
 
   private static String key(CareClock clock) {

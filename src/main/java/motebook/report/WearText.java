@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import motebook.desk.CareClock;
+import motebook.desk.Clocks;
 import motebook.desk.WeekWear;
 import motebook.desk.WeekWear.OfElement;
 import motebook.desk.WeekWear.OfFilter;
@@ -74,9 +75,9 @@ public final class WearText {
               + " mg of dust"
               + share(used.loadMg().central(), used.loadLimitMg(), "mg"));
     }
-    if (used.vapourShare() > 0) {
-      said.add(Figures.percent(100 * used.vapourShare()) + " of its vapour life");
-    }
+    used.vapour()
+        .filter(clock -> !used.spent().contains(clock))
+        .ifPresent(clock -> said.add("vapour life " + Clocks.left(clock)));
     used.putOn().ifPresent(day -> said.add("put on " + DAY.format(day)));
     used.takenOff().ifPresent(gone -> said.add(gone(gone)));
     used.spent().forEach(clock -> said.add(spent(clock)));

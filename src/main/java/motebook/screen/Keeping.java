@@ -24,6 +24,7 @@ import motebook.model.Retirement;
 import motebook.model.ShopFilter;
 import motebook.reference.Masks;
 import motebook.reference.Reference;
+import motebook.report.ClocksReport;
 import motebook.report.DueText;
 import motebook.report.GearReport;
 import motebook.screen.state.CarePage;
@@ -107,10 +108,15 @@ final class Keeping {
     ElementStanding standing = care.standing(element);
     return new CareRow(
         "  " + element.name(),
-        first(standing.first()).orElseGet(() -> words.told(element)),
+        first(standing.first())
+            .or(() -> ClocksReport.rule(standing.elementClass()))
+            .orElseGet(() -> words.told(element)),
         share(standing.first()),
         over(standing.first()),
-        more(words.told(element), standing.clocks()),
+        more(
+            words.told(element)
+                + ClocksReport.rule(standing.elementClass()).map(rule -> ": " + rule).orElse(""),
+            standing.clocks()),
         Optional.of(care.next(element)),
         Optional.of(element.name()),
         element.respirator());

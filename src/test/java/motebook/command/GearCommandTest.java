@@ -95,6 +95,16 @@ class GearCommandTest {
         .contains("retired 2026-03-03 (hard to breathe)", "retired 2026-03-03 (with its");
   }
 
+  @Test
+  void a_dust_filter_without_a_clock_says_what_ends_it() {
+    done("gear add respirator mask --facepiece \"half mask\"");
+    done("gear add element pads --for mask --class P100 --pair --opened 2026-03-02");
+    assertThat(done("gear clocks"))
+        .contains(
+            "  rule   change it when damaged, soiled or hard to breathe through; where there is"
+                + " oil, after the time that the maker gives");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

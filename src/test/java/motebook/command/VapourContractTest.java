@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import motebook.model.Figures;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,6 +26,50 @@ class VapourContractTest {
   private void said(String line) {
     Shell.Said said = shell.say(line);
     assertThat(said.code()).as(said.err()).isZero();
+  }
+
+  @Test
+  void a_cartridge_has_one_figure_of_its_use_on_every_page_of_a_day() {
+    said("gear add respirator mask --facepiece \"half mask\" --for me");
+    said("gear add element carts --for mask --class \"organic vapour\" --pair --opened 2026-03-02");
+    said("log 25m finishing using 60ml lacquer wearing mask checked at 9:00 on 2026-03-02");
+    Map<String, Object> clock = vapourClock();
+    double hours = number(clock, "hours_left_like_last");
+    assertThat(hours).isPositive();
+    String words = "vapour life " + left(clock);
+    assertThat(shell.say("week 2026-03-02").out()).contains("carts: 0.417 h worn, " + words);
+    assertThat(shell.say("gear clocks").out()).contains("(" + left(clock) + ")");
+    // The typical share is in JSON alone.
+    assertThat(number(shell.json("gear clocks"), "elements", 0, "vapour_used_typical_percent"))
+        .isBetween(0.001, 100 * number(clock, "used"));
+    assertThat(shell.say("week 2026-03-02").out()).doesNotContain("% of its vapour life");
+
+    said("log 4h finishing using 3000ml lacquer wearing mask checked at 10:00 on 2026-03-02");
+    assertThat(shell.say("gear clocks").out()).contains("vapour life").contains("(used up), over");
+    assertThat(shell.say("due").out()).contains("(used up)");
+    assertThat(shell.say("week 2026-03-02").out())
+        .contains("came to its end Mon (vapour life")
+        .doesNotContain(" left");
+  }
+
+  private static String left(Map<String, Object> clock) {
+    double days = number(clock, "working_days_left_like_last");
+    return (days < 1
+            ? "about " + Figures.rounded(number(clock, "hours_left_like_last")) + " h"
+            : "about " + Figures.count((long) days, "working day"))
+        + " of work like its last left";
+  }
+
+  private Map<String, Object> vapourClock() {
+    List<?> clocks = (List<?>) at(shell.json("gear clocks"), "elements", 0, "clocks");
+    for (Object each : clocks) {
+      @SuppressWarnings("unchecked")
+      Map<String, Object> clock = (Map<String, Object>) each;
+      if (clock.get("clock").equals("vapour")) {
+        return clock;
+      }
+    }
+    throw new AssertionError("no clock of vapour");
   }
 
   @Test

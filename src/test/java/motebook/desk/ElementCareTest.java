@@ -251,6 +251,25 @@ class ElementCareTest {
     assertThat(standing.vapourUsed()).isCloseTo(120 / typical, within(1e-9));
   }
 
+  // An hour of 100 ppm and, the day after, half an hour of 200 ppm: at the upper end 200 and 400.
+  @Test
+  void what_is_left_of_a_vapour_life_is_in_work_like_that_of_its_last_day() {
+    Workshop shop = new Workshop().halfMask();
+    shop.element("half mask", "organic-vapour", DAY.minusDays(5), true, NO, NO);
+    Session first = shop.wore(DAY.minusDays(3), "09:00", 60, "half mask", "finishing of oak");
+    shop.vapour(first, "toluene", 100, 200);
+    Session last = shop.wore(DAY.minusDays(2), "09:00", 30, "half mask", "finishing of oak");
+    shop.vapour(last, "toluene", 200, 400);
+    shop.wore(DAY.minusDays(1), "09:00", 60, "half mask", "orbital-sanding of oak");
+    Solvent toluene = Solvents.shipped().find("toluene").orElseThrow();
+    double slow = CartridgeMixture.minutes(Map.of(toluene, 200.0), 20, 50, 52).orElseThrow() * 0.75;
+    double fast = CartridgeMixture.minutes(Map.of(toluene, 400.0), 20, 50, 52).orElseThrow() * 0.75;
+    CareClock clock = clock(shop.standing(0, DAY), Kind.VAPOUR);
+    double left = 1 - 60 / slow - 30 / fast;
+    assertThat(clock.hoursLeft()).hasValueCloseTo(left * fast / 60, within(1e-9));
+    assertThat(clock.daysLeft()).hasValueCloseTo(left * fast / 30, within(1e-9));
+  }
+
   @Test
   void methanol_in_the_mixture_uses_an_element_up_at_once() {
     Workshop shop = new Workshop().halfMask().element("half mask", "organic-vapour", DAY);

@@ -79,6 +79,20 @@ class FilterCareTest {
   }
 
   @Test
+  void emptied_a_bag_begins_its_hours_again_unless_its_clock_is_for_cleaning() {
+    for (OptionalDouble cleanEvery : List.of(NO, OptionalDouble.of(40))) {
+      Workshop shop =
+          new Workshop()
+              .filter("bag", "collector", DAY.minusDays(9), cleanEvery, OptionalDouble.of(60));
+      ran(shop, "me", DAY.minusDays(9), "09:00", 120);
+      shop.did(What.EMPTIED, "bag", DAY.minusDays(8));
+      ran(shop, "me", DAY.minusDays(7), "09:00", 60);
+      assertThat(standing(shop).runHours()).isEqualTo(cleanEvery.isPresent() ? 3 : 1);
+      assertThat(clock(shop, Kind.CHANGE).orElseThrow().used()).isCloseTo(3, within(1e-9));
+    }
+  }
+
+  @Test
   void upkeep_at_a_time_of_the_day_divides_that_day() {
     Workshop shop = new Workshop().filter("bag", "collector", DAY, OptionalDouble.of(10), NO);
     ran(shop, "me", DAY, "09:00", 120);
