@@ -61,6 +61,7 @@ final class LimitsCommand {
           "averaging_minutes", limit.averagingMinutes(),
           "wood_classes", limit.woodClasses().stream().map(LimitsCommand::word).toList(),
           "valid_from", limit.validFrom().map(LocalDate::toString).orElse(null),
+          "judges", limit.judges(),
           "valid_to", limit.validTo().map(LocalDate::toString).orElse(null),
           "edition", limit.edition(),
           "evidence", limit.evidence(),
@@ -70,13 +71,14 @@ final class LimitsCommand {
     private static String line(Limit limit, String chosen) {
       return String.format(
           Locale.ROOT,
-          "%s %-14s %s; %s; %s; %s",
+          "%s %-14s %s; %s; %s; %s%s",
           limit.set().equals(chosen) ? "*" : " ",
           limit.set(),
           Wording.limit(limit),
           Wording.wood(limit),
           limit.edition().isEmpty() ? "edition not known" : limit.edition(),
-          limit.evidence());
+          limit.evidence(),
+          limit.judges() ? "" : "; shown only, days are not judged by it");
     }
   }
 

@@ -11,21 +11,23 @@ import motebook.science.Estimate;
 
 /**
  * The one change that would have helped most: of the worst job that a control could still have
- * helped, the control that leaves the week's mean lowest when the model reckons the week anew with
- * it.
+ * helped, the control that leaves the mean of the week's days lowest when the model estimates them
+ * again with it. To work whose dust no limit covers it says nothing: a lower figure is not enough.
  *
  * @param job the job that would have been done with it
  * @param control the control
- * @param was the week's mean over 40 h outside the mask, mg/m³ inhalable
+ * @param was the mean of the week's days outside the mask, mg/m³ inhalable
  * @param would what it would have been
+ * @param together what the joint mean over 40 h would have been
  */
-public record BestChange(Job job, Control control, Estimate was, Estimate would) {
+public record BestChange(Job job, Control control, double was, double would, Estimate together) {
   // Less than a tenth off is lost in the doubt about every figure and not worth a sentence.
   static final double WORTH_SAYING = 0.9;
 
   /** The best change of a week; empty where none would have taken off a tenth. */
   static Optional<BestChange> of(WeekReport week, List<DayReckoning> days) {
     return week.contributions().stream()
+        .filter(contribution -> contribution.job().material().coveredByLimit())
         .flatMap(contribution -> best(contribution.job(), week, days).stream())
         .findFirst();
   }
@@ -33,18 +35,24 @@ public record BestChange(Job job, Control control, Estimate was, Estimate would)
   private static Optional<BestChange> best(Job job, WeekReport week, List<DayReckoning> days) {
     return days.get(0).shop().reference().controls().stream()
         .filter(control -> serves(control, job))
-        .map(control -> new BestChange(job, control, week.outsideMean(), with(control, job, days)))
-        .filter(change -> change.would.central() <= WORTH_SAYING * change.was.central())
-        .min(Comparator.comparingDouble(change -> change.would.central()));
+        .map(control -> with(control, job, week, days))
+        .filter(change -> change.would <= WORTH_SAYING * change.was)
+        .min(Comparator.comparingDouble(BestChange::would));
   }
 
   private static boolean serves(Control control, Job job) {
     return control.rowFor(job.operation().key()).isPresent();
   }
 
-  private static Estimate with(Control control, Job job, List<DayReckoning> days) {
-    return Week.outsideMean(
-        days.stream().map(day -> with(control, job, day)).toList(), Limit.Fraction.INHALABLE);
+  private static BestChange with(
+      Control control, Job job, WeekReport week, List<DayReckoning> days) {
+    List<DayReckoning> with = days.stream().map(day -> with(control, job, day)).toList();
+    return new BestChange(
+        job,
+        control,
+        week.meanOfDays(),
+        Week.meanOfDays(with),
+        Week.outsideMean(with, Limit.Fraction.INHALABLE));
   }
 
   private static DayReckoning with(Control control, Job job, DayReckoning day) {
@@ -58,10 +66,5 @@ public record BestChange(Job job, Control control, Estimate was, Estimate would)
                         : source.session())
             .toList();
     return new DayReckoning(day.date(), day.person(), sessions, day.shop());
-  }
-
-  /** What the change would have taken off the week's mean, 0 to 1. */
-  public double savedShare() {
-    return 1 - would.central() / was.central();
   }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import motebook.desk.DayReport.OtherSource;
 import motebook.desk.DayReport.SessionLine;
 import motebook.model.Session;
@@ -13,17 +14,30 @@ import motebook.reference.Limit;
 public final class Day {
   private Day() {}
 
-  /** Answers from everybody's sessions of that day. */
+  /** Answers from everybody's sessions of that day; work over midnight is not looked for. */
   public static DayReport report(LocalDate date, String person, List<Session> sessions, Shop shop) {
     return report(new DayReckoning(date, person, sessions, shop));
   }
 
-  /** Answers from a day already reckoned. */
-  public static DayReport report(DayReckoning day) {
-    return report(day, Fumes.of(day));
+  /** Answers from a day already estimated; work over midnight is not looked for. */
+  static DayReport report(DayReckoning day) {
+    return report(day, date -> List.of());
   }
 
-  private static DayReport report(DayReckoning day, Optional<VapourReport> vapour) {
+  /**
+   * Answers from a day already estimated.
+   *
+   * @param sessions everybody's sessions of a date: the dates beside the day are asked for where
+   *     the person's work may go on over midnight
+   */
+  public static DayReport report(DayReckoning day, Function<LocalDate, List<Session>> sessions) {
+    return report(day, Fumes.of(day), sessions);
+  }
+
+  private static DayReport report(
+      DayReckoning day,
+      Optional<VapourReport> vapour,
+      Function<LocalDate, List<Session>> sessions) {
     DayEstimate estimate = DayEstimate.of(day);
     double expected = day.expectedTotal();
     List<Source> own = own(day);
@@ -31,7 +45,7 @@ public final class Day {
         day.date(),
         day.person(),
         day.shop().settings().limitSet(),
-        estimate.limit(),
+        DayLimits.of(day, estimate.limit(), sessions),
         own.stream().map(source -> line(source, day, expected)).toList(),
         estimate.outside(),
         estimate.inside(),

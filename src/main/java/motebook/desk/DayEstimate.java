@@ -3,10 +3,9 @@ package motebook.desk;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import motebook.desk.DayReport.Twa;
 import motebook.reference.Limit;
-import motebook.science.Estimate;
 
 /**
  * What a person's day is estimated at, without the lines, remarks and cautions that {@link
@@ -14,7 +13,7 @@ import motebook.science.Estimate;
  *
  * @param date the day
  * @param person whose
- * @param limit the limit that the day is judged by, if any applies
+ * @param limit the limit that the day is judged by; empty where none applies or covers its dust
  * @param outside the inhalable 8-hour TWA outside the mask, mg/m³
  * @param inside the same inside it
  */
@@ -27,14 +26,12 @@ public record DayEstimate(
         day.date(),
         day.person(),
         limit,
-        new Twa(day.outside(Limit.Fraction.INHALABLE), chance(limit, HeldLimit::outside)),
-        new Twa(day.inside(Limit.Fraction.INHALABLE), chance(limit, HeldLimit::inside)));
+        new Twa(day.outside(Limit.Fraction.INHALABLE), chance(limit, HeldLimit::chanceOutside)),
+        new Twa(day.inside(Limit.Fraction.INHALABLE), chance(limit, HeldLimit::chanceInside)));
   }
 
   private static OptionalDouble chance(
-      Optional<HeldLimit> limit, Function<HeldLimit, Estimate> side) {
-    return limit
-        .map(held -> OptionalDouble.of(side.apply(held).chanceOver(held.limit().mgPerM3())))
-        .orElse(OptionalDouble.empty());
+      Optional<HeldLimit> limit, ToDoubleFunction<HeldLimit> side) {
+    return limit.stream().mapToDouble(side).findFirst();
   }
 }

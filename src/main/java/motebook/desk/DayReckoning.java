@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import motebook.model.Session;
@@ -43,13 +45,21 @@ public final class DayReckoning {
 
   /** Reckons a day of one of those who were in the shop. */
   DayReckoning(String person, DayWork work) {
+    this(person, work, 0, RoomDay.DAY_ENDS);
+  }
+
+  /** The same of what they breathed between two minutes of it. */
+  DayReckoning(String person, DayWork work, int from, int to) {
     this.work = work;
     this.person = person;
     this.shop = work.shop();
     this.sources = work.sources();
     this.breaths =
         Breath.ofDay(
-            sources.stream().filter(this::isOwn).toList(), shop.settings().gapMinutes(), shop);
+                sources.stream().filter(this::isOwn).toList(), shop.settings().gapMinutes(), shop)
+            .stream()
+            .flatMap(breath -> breath.within(from, to).stream())
+            .toList();
   }
 
   /** Reckons a day from sources whose emission is known. */
@@ -188,6 +198,36 @@ public final class DayReckoning {
     return inside() == outside() ? outside(fraction) : work.doubts().sum(twa(inside(), fraction));
   }
 
+  /**
+   * The dust of some sources outside the mask as a multiple of limits: the 8-hour TWA of each over
+   * the limit that is its own, in that limit's fraction, added up.
+   *
+   * @param limitOf the limit of a source
+   * @param counted which sources count
+   */
+  Estimate outsideOver(Function<Source, Limit> limitOf, Predicate<Source> counted) {
+    return over(outside(), limitOf, counted);
+  }
+
+  /** The same inside the mask. */
+  Estimate insideOver(Function<Source, Limit> limitOf, Predicate<Source> counted) {
+    return over(inside(), limitOf, counted);
+  }
+
+  private Estimate over(
+      Breathed breathed, Function<Source, Limit> limitOf, Predicate<Source> counted) {
+    double[] shares = new double[sources.size()];
+    for (int i = 0; i < shares.length; i++) {
+      Source source = sources.get(i);
+      if (counted.test(source)) {
+        Limit limit = limitOf.apply(source);
+        double mgMinPerM3 = amount(limit.fraction()).applyAsDouble(breathed.of(i));
+        shares[i] = mgMinPerM3 / Dose.EIGHT_HOURS / limit.mgPerM3();
+      }
+    }
+    return work.doubts().sum(shares);
+  }
+
   /** The terms of the 8-hour TWA outside the mask, mg/m³, in one fraction. */
   List<LognormalSum.Term> outsideTerms(Limit.Fraction fraction) {
     return terms(twa(outside(), fraction));
@@ -266,6 +306,11 @@ public final class DayReckoning {
     return room(breath.place())
         .map(room -> room.fromSource(work.placeOf(source), from, breath.to()).inhalable())
         .orElse(0.0);
+  }
+
+  /** Minutes of the person's sessions and of the short gaps that were counted. */
+  int minutesInShop() {
+    return breaths.stream().mapToInt(Breath::minutes).sum();
   }
 
   /** Minutes of short gaps that were counted as spent in the room. */

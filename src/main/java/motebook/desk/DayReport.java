@@ -13,7 +13,7 @@ import motebook.science.Estimate;
  * @param date the day
  * @param person whose
  * @param limitSet the set the owner chose
- * @param limit the limit the day is judged by, if any applies
+ * @param limits how it stands to limits
  * @param sessions the person's own, in order of time
  * @param outside 8-hour TWA of inhalable dust outside the mask
  * @param inside the same inside it
@@ -30,7 +30,7 @@ public record DayReport(
     LocalDate date,
     String person,
     String limitSet,
-    Optional<HeldLimit> limit,
+    DayLimits limits,
     List<SessionLine> sessions,
     Twa outside,
     Twa inside,
@@ -49,6 +49,16 @@ public record DayReport(
         .flatMap(line -> line.credit().remedy().stream())
         .map(remedy -> remedy.steps().get(0))
         .findFirst();
+  }
+
+  /** The limit that the day is judged by; empty where none applies or none covers the dust. */
+  public Optional<HeldLimit> limit() {
+    return limits.judged();
+  }
+
+  /** The dust that no limit covers; empty where there is none. */
+  public Optional<Uncovered> uncovered() {
+    return limits.uncovered();
   }
 
   /**

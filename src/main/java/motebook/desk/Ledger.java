@@ -36,7 +36,7 @@ public final class Ledger {
 
   /** What a person breathed on a day. */
   public DayReport day(LocalDate date, String person) {
-    return Day.report(reckoning(date, person));
+    return Day.report(reckoning(date, person), book::sessionsOn);
   }
 
   /**
@@ -61,7 +61,7 @@ public final class Ledger {
 
   /** What some work would make of its day; nothing is written. */
   public PlanReport plan(Work work) {
-    return Plan.report(work, book.sessionsOn(work.date()), shop(work.date()));
+    return Plan.report(work, book.sessionsOn(work.date()), shop(work.date()), book::sessionsOn);
   }
 
   /** A person's day, source by source. */
@@ -107,7 +107,7 @@ public final class Ledger {
   private Reviews between(LocalDate firstMonday, LocalDate lastMonday, String person) {
     LocalDate last = lastMonday.plusDays(6);
     Map<LocalDate, List<Session>> byDate =
-        book.sessionsBetween(firstMonday, last).stream()
+        book.sessionsBetween(firstMonday.minusDays(1), last.plusDays(1)).stream()
             .collect(Collectors.groupingBy(session -> session.work().date()));
     Care lastCare = care(last);
     CreditRule credits = lastCare.credits();

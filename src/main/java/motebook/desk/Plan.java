@@ -1,9 +1,11 @@
 package motebook.desk;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import motebook.desk.PlanReport.Help;
 import motebook.model.Place;
@@ -16,11 +18,14 @@ public final class Plan {
   private final Work work;
   private final List<Session> others;
   private final Shop shop;
+  private final Function<LocalDate, List<Session>> beside;
 
-  private Plan(Work work, List<Session> others, Shop shop) {
+  private Plan(
+      Work work, List<Session> others, Shop shop, Function<LocalDate, List<Session>> beside) {
     this.work = work;
     this.others = others;
     this.shop = shop;
+    this.beside = beside;
   }
 
   /**
@@ -28,20 +33,18 @@ public final class Plan {
    *
    * @param sessions everybody's sessions of its day
    * @param shop the shop as it is on its day
+   * @param beside everybody's sessions of the dates beside it, where the work may go on over
+   *     midnight
    */
-  public static PlanReport report(Work work, List<Session> sessions, Shop shop) {
+  public static PlanReport report(
+      Work work, List<Session> sessions, Shop shop, Function<LocalDate, List<Session>> beside) {
     List<Session> replaced = sessions.stream().filter(each -> clashes(each, work)).toList();
     List<Session> others = new ArrayList<>(sessions);
     others.removeAll(replaced);
-    Plan plan = new Plan(work, others, shop);
-    DayReport day = plan.with(work);
-    return new PlanReport(
-        work,
-        replaced,
-        Day.report(work.date(), work.person(), sessions, shop),
-        day,
-        Timing.minutesToLimit(work, others, shop),
-        plan.helps(day));
+    Plan plan = new Plan(work, others, shop, beside);
+    DayReport day = plan.day(plan.sessions(work));
+    LimitReach reach = LimitReach.of(work, 0, others, shop);
+    return new PlanReport(work, replaced, plan.day(sessions), day, reach, plan.helps(day, reach));
   }
 
   private static boolean clashes(Session session, Work work) {
@@ -52,12 +55,20 @@ public final class Plan {
     return Day.report(planned.date(), planned.person(), sessions(planned), shop);
   }
 
+  private DayReport day(List<Session> sessions) {
+    return Day.report(new DayReckoning(work.date(), work.person(), sessions, shop), beside);
+  }
+
   private List<Session> sessions(Work planned) {
     return Stream.concat(others.stream(), Stream.of(new Session(PlanReport.NUMBER, planned)))
         .toList();
   }
 
-  private List<Help> helps(DayReport day) {
+  // To take off a part of lead paint or arsenic is no help that a figure could tell.
+  private List<Help> helps(DayReport day, LimitReach reach) {
+    if (reach.state() == LimitReach.State.UNCOVERED) {
+      return List.of();
+    }
     Foremost foremost = Foremost.of(day);
     double worth = BestChange.WORTH_SAYING * foremost.figure(day);
     return Stream.concat(controls(), outdoors())

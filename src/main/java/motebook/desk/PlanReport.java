@@ -2,7 +2,6 @@ package motebook.desk;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import motebook.desk.DayReport.SessionLine;
 import motebook.model.Session;
 import motebook.model.Work;
@@ -16,9 +15,7 @@ import motebook.reference.Control;
  *     with
  * @param before the day as the book has it
  * @param day the day with the work in it, as the session with the number {@link #NUMBER}
- * @param minutesToLimit minutes of such work after which the headline figure outside reaches the
- *     limit, 0 where the day has without it; empty where it does not on that day, or no limit
- *     applies
+ * @param reach when the day is over its limit if such work goes on
  * @param helps what would take a tenth or more off the day's headline figure outside, of dust or of
  *     vapour, whichever is {@link #foremost}; the most first
  */
@@ -27,7 +24,7 @@ public record PlanReport(
     List<Session> replaced,
     DayReport before,
     DayReport day,
-    OptionalInt minutesToLimit,
+    LimitReach reach,
     List<Help> helps) {
 
   /** What stands for the number of a session that the book does not hold. */
@@ -58,6 +55,14 @@ public record PlanReport(
         .filter(line -> line.source().session().id() == NUMBER)
         .findFirst()
         .orElseThrow();
+  }
+
+  /**
+   * What it adds to the 8-hour TWA outside, mg/m³: the best estimate of the day with it less that
+   * without; below 0 where it takes off.
+   */
+  public double added() {
+    return day.outside().estimate().central() - before.outside().estimate().central();
   }
 
   /** What it adds to the typical 8-hour TWA outside, mg/m³; less than 0 where it takes off. */

@@ -27,12 +27,19 @@ public record Plans(List<PlanReport> all) {
     return foremost().map(one -> one.figure(day)).orElseGet(() -> Foremost.nearness(day));
   }
 
+  /** Whether the dust of one is such as no limit covers: less of it is not what counts. */
+  public boolean uncovered() {
+    return all.stream().anyMatch(plan -> plan.reach().state() == LimitReach.State.UNCOVERED);
+  }
+
   /**
    * Their indices by that figure, the lowest first; empty where they are not of one day of one
-   * person, and cannot be held against each other.
+   * person, or where no limit covers the dust of one, and they cannot be held against each other.
    */
   public List<Integer> ranked() {
-    return all.stream().map(plan -> plan.day().date() + plan.day().person()).distinct().count() > 1
+    return uncovered()
+            || all.stream().map(plan -> plan.day().date() + plan.day().person()).distinct().count()
+                > 1
         ? List.of()
         : IntStream.range(0, all.size())
             .boxed()

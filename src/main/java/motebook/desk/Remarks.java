@@ -17,7 +17,8 @@ final class Remarks {
   static List<String> of(DayReckoning day, Optional<HeldLimit> limit) {
     List<String> remarks = new ArrayList<>();
     boolean dusty = day.sources().stream().anyMatch(day::reached);
-    if (dusty && limit.isEmpty()) {
+    boolean uncovered = Uncovered.of(day).map(Uncovered::alone).orElse(false);
+    if (dusty && limit.isEmpty() && !uncovered) {
       remarks.add(
           "No limit of the set \""
               + day.shop().settings().limitSet()

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import motebook.model.Session;
-import motebook.reference.Limit;
 
 /** The weeks of one person in a stretch of a book, each reckoned when it is asked for. */
 public final class Reviews {
@@ -47,7 +46,7 @@ public final class Reviews {
 
   /** The figures of a week. */
   WeekReport report(LocalDate monday) {
-    return Week.report(monday, person, this::reckoning);
+    return Week.report(monday, person, this::reckoning, this::sessions);
   }
 
   /** Whether the person has any work in a week. */
@@ -62,15 +61,12 @@ public final class Reviews {
   /** All there is to say of a week; its trends look back over a year. */
   public WeekReview review(LocalDate monday) {
     List<DayReckoning> days = Week.days(monday, this::reckoning);
-    WeekReport week = Week.report(monday, person, days);
+    WeekReport week = Week.report(monday, person, days, this::sessions);
     means.put(
-        monday,
-        worked(monday) ? OptionalDouble.of(week.outsideMean().central()) : OptionalDouble.empty());
+        monday, worked(monday) ? OptionalDouble.of(week.meanOfDays()) : OptionalDouble.empty());
     return new WeekReview(
         week,
         Attribution.of(days),
-        WeekLimit.of(week, days),
-        LongDay.of(week),
         Trend.of(monday, Trend.QUARTER, this::mean),
         Trend.of(monday, Trend.YEAR, this::mean),
         worked(monday.minusWeeks(1))
@@ -80,7 +76,7 @@ public final class Reviews {
         wear.apply(monday));
   }
 
-  /** The headline figure of a week's mean outside, mg/m³; empty for a week without work. */
+  /** The mean of a week's days outside, mg/m³; empty for a week without work. */
   public OptionalDouble mean(LocalDate monday) {
     return means.computeIfAbsent(monday, this::reckonMean);
   }
@@ -88,9 +84,7 @@ public final class Reviews {
   private OptionalDouble reckonMean(LocalDate monday) {
     List<DayReckoning> days =
         monday.datesUntil(monday.plusWeeks(1)).filter(this::workedOn).map(this::reckoning).toList();
-    return days.isEmpty()
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(Week.outsideMean(days, Limit.Fraction.INHALABLE).central());
+    return days.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Week.meanOfDays(days));
   }
 
   /** A week as it is put on a sheet. */

@@ -68,6 +68,11 @@ public record Source(Session session, Kind kind, double mgPerMin, Doubts doubts)
     return kind.material();
   }
 
+  /** Whether a limit of wood dust says enough about its dust. */
+  boolean coveredByLimit() {
+    return material().coveredByLimit();
+  }
+
   /** Its controls, in the order said. */
   public List<Control> controls() {
     return kind.controls();

@@ -1,6 +1,5 @@
 package motebook.desk;
 
-import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,8 +19,8 @@ import motebook.model.Work;
  * @param doubt why the person will be asked when the work really was; empty where nothing is unsure
  * @param works what would be logged if it were stopped now, one for each stretch
  * @param minutes worked so far
- * @param minutesLeft until the headline figure outside reaches the limit at this rate, 0 where it
- *     has; empty where it does not on this day, or no limit applies
+ * @param reach when the day would be over its limit if the work went on; empty where it is paused
+ *     or is not of today
  * @param clearAt the minute of the day at which the fine dust of the room would have fallen to a
  *     tenth if the work ended now; empty where there is none, or it does not on this day
  */
@@ -30,9 +29,8 @@ public record Timing(
     Optional<Doubt> doubt,
     List<Work> works,
     int minutes,
-    OptionalInt minutesLeft,
+    Optional<LimitReach> reach,
     OptionalInt clearAt) {
-  private static final int DAY_ENDS = 24 * 60;
   private static final double A_TENTH = 0.1;
 
   public Timing {
@@ -57,10 +55,16 @@ public record Timing(
     int minutes = works.stream().mapToInt(Work::minutes).sum();
     List<Work> today = works.stream().filter(w -> w.date().equals(now.toLocalDate())).toList();
     if (today.isEmpty()) {
-      return new Timing(watch, doubt, works, minutes, OptionalInt.empty(), OptionalInt.empty());
+      return new Timing(watch, doubt, works, minutes, Optional.empty(), OptionalInt.empty());
     }
-    OptionalInt left = watch.running() ? minutesLeft(today, sessions, shop) : OptionalInt.empty();
-    return new Timing(watch, doubt, works, minutes, left, clearAt(today, sessions, shop));
+    Work last = last(today);
+    List<Session> others = with(sessions, today.subList(0, today.size() - 1));
+    Optional<LimitReach> reach =
+        watch.running()
+            ? Optional.of(LimitReach.of(last, last.minutes(), others, shop))
+            : Optional.empty();
+    return new Timing(
+        watch, doubt, works, minutes, reach, clearAt(last, with(sessions, today), shop));
   }
 
   /**
@@ -71,25 +75,16 @@ public record Timing(
    */
   public static Timing starting(
       Stopwatch watch, Work ahead, LocalDateTime now, List<Session> sessions, Shop shop) {
-    OptionalInt left = OptionalInt.empty();
-    if (ahead.date().equals(now.toLocalDate())) {
-      left = minutesToLimit(ahead, sessions, shop);
-    }
-    return new Timing(watch, Optional.empty(), List.of(), 0, left, OptionalInt.empty());
+    Optional<LimitReach> reach =
+        Optional.of(ahead)
+            .filter(work -> work.date().equals(now.toLocalDate()))
+            .map(work -> LimitReach.of(work, 0, sessions, shop));
+    return new Timing(watch, Optional.empty(), List.of(), 0, reach, OptionalInt.empty());
   }
 
-  /**
-   * Minutes of some work, from its start, after which the headline figure outside reaches the
-   * limit; 0 where the day is over it without.
-   *
-   * @param sessions everybody's sessions of the day, this work not among them
-   * @return empty where it does not reach it on that day, or no limit applies
-   */
-  static OptionalInt minutesToLimit(Work ahead, List<Session> sessions, Shop shop) {
-    OptionalInt after = minutesLeft(List.of(ahead.lasting(1)), sessions, shop);
-    DayReckoning before = new DayReckoning(ahead.date(), ahead.person(), sessions, shop);
-    boolean over = HeldLimit.of(before).map(held -> held.ratio() >= 1).orElse(false);
-    return after.isEmpty() ? after : OptionalInt.of(over ? 0 : after.getAsInt() + 1);
+  /** Minutes left until the day is probably over its limit, 0 where it is. */
+  public OptionalInt minutesLeft() {
+    return reach.map(LimitReach::minutes).orElse(OptionalInt.empty());
   }
 
   /** The sessions of a day with work that is not logged yet; it has no number. */
@@ -101,40 +96,8 @@ public record Timing(
     return all;
   }
 
-  private static OptionalInt minutesLeft(List<Work> works, List<Session> sessions, Shop shop) {
-    int most =
-        Math.min(Work.LONGEST_MINUTES - last(works).minutes(), DAY_ENDS - last(works).endMinute());
-    if (!over(works, most, sessions, shop)) {
-      return OptionalInt.empty();
-    }
-    int under = -1;
-    int over = most;
-    while (over - under > 1) {
-      int middle = (under + over) / 2;
-      if (over(works, middle, sessions, shop)) {
-        over = middle;
-      } else {
-        under = middle;
-      }
-    }
-    return OptionalInt.of(over);
-  }
-
   private static Work last(List<Work> works) {
     return works.get(works.size() - 1);
-  }
-
-  // A day's dose only grows with the time worked, so halving finds the first minute over it.
-  private static boolean over(List<Work> works, int extra, List<Session> sessions, Shop shop) {
-    List<Work> longer = new ArrayList<>(works.subList(0, works.size() - 1));
-    longer.add(last(works).lasting(last(works).minutes() + extra));
-    LocalDate date = last(works).date();
-    DayReckoning day = new DayReckoning(date, last(works).person(), with(sessions, longer), shop);
-    return HeldLimit.of(day).map(held -> held.ratio() >= 1).orElse(false);
-  }
-
-  private static OptionalInt clearAt(List<Work> works, List<Session> sessions, Shop shop) {
-    return clearAt(last(works), with(sessions, works), shop);
   }
 
   /**
@@ -149,7 +112,7 @@ public record Timing(
     double end = room.map(air -> air.at(last.endMinute()).fine()).orElse(0.0);
     return end == 0
         ? OptionalInt.empty()
-        : IntStream.range(last.endMinute(), DAY_ENDS)
+        : IntStream.range(last.endMinute(), RoomDay.DAY_ENDS)
             .filter(minute -> room.get().at(minute).fine() <= A_TENTH * end)
             .findFirst();
   }

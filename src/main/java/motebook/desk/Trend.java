@@ -10,7 +10,7 @@ import motebook.science.MannKendall;
 import motebook.science.SenSlope;
 
 /**
- * How the headline figure of the week's mean outside went over some weeks.
+ * How the mean of a week's days outside went over some weeks.
  *
  * @param weeks how many were looked at, those without work among them
  * @param points the weeks with work, oldest first; the others are left out, not taken as clean
@@ -37,7 +37,7 @@ public record Trend(int weeks, List<Point> points, Optional<Found> found) {
    * A week with work.
    *
    * @param monday its first day
-   * @param mgPerM3 headline figure of the mean over 40 h outside
+   * @param mgPerM3 the mean of its days outside
    */
   public record Point(LocalDate monday, double mgPerM3) {}
 

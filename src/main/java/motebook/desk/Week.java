@@ -9,8 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import motebook.desk.WeekReport.Contribution;
+import motebook.model.Session;
 import motebook.reference.Limit;
 import motebook.science.Dose;
 import motebook.science.Estimate;
@@ -32,10 +34,14 @@ public final class Week {
    *
    * @param monday the first day
    * @param reckon reckons a day
+   * @param sessions everybody's sessions of a date, for work over midnight
    */
   public static WeekReport report(
-      LocalDate monday, String person, Function<LocalDate, DayReckoning> reckon) {
-    return report(monday, person, days(monday, reckon));
+      LocalDate monday,
+      String person,
+      Function<LocalDate, DayReckoning> reckon,
+      Function<LocalDate, List<Session>> sessions) {
+    return report(monday, person, days(monday, reckon), sessions);
   }
 
   /** The reckonings of the seven days from a Monday. */
@@ -44,14 +50,29 @@ public final class Week {
   }
 
   /** Answers from seven days already reckoned. */
-  static WeekReport report(LocalDate monday, String person, List<DayReckoning> days) {
+  static WeekReport report(
+      LocalDate monday,
+      String person,
+      List<DayReckoning> days,
+      Function<LocalDate, List<Session>> sessions) {
     return new WeekReport(
         monday,
         person,
-        days.stream().map(Day::report).toList(),
+        days.stream().map(day -> Day.report(day, sessions)).toList(),
         outsideMean(days, Limit.Fraction.INHALABLE),
         mean(days, day -> day.insideTerms(Limit.Fraction.INHALABLE)),
         contributions(days));
+  }
+
+  /** The mean of some days outside the mask, mg/m³. */
+  static double meanOfDays(List<DayReckoning> days) {
+    return meanOfDays(
+        days.stream().mapToDouble(day -> day.outside(Limit.Fraction.INHALABLE).central()));
+  }
+
+  /** The mean of some days, mg/m³: the sum of their best estimates, each over 8 h, over 40 h. */
+  static double meanOfDays(DoubleStream central) {
+    return central.sum() * Dose.EIGHT_HOURS / Dose.FORTY_HOURS;
   }
 
   /** The mean over 40 h outside the mask, mg/m³, in one fraction. */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalLong;
 import java.util.function.Function;
 import motebook.reference.Material;
 import motebook.reference.Operation;
@@ -16,7 +17,8 @@ import motebook.science.Estimate;
  * @param monday the first day
  * @param person whose
  * @param days the seven days, Monday first
- * @param outsideMean mean over 40 h outside the mask, mg/m³ inhalable
+ * @param outsideMean mean over 40 h outside the mask, mg/m³ inhalable, of all days' sources
+ *     together: its median lies a little higher than the mean of the days
  * @param insideMean the same inside it
  * @param contributions whose and what work the dust outside came from, most first; add to 100 %
  */
@@ -59,6 +61,33 @@ public record WeekReport(
     return days.stream().mapToInt(DayReport::minutesLogged).sum();
   }
 
+  /**
+   * The mean of the days outside the mask, mg/m³: the sum of their best estimates over 40 h. For
+   * the trend; no limit is held against it.
+   */
+  public double meanOfDays() {
+    return meanOfDays(DayReport::outside);
+  }
+
+  /** The same inside the mask. */
+  public double meanOfDaysInside() {
+    return meanOfDays(DayReport::inside);
+  }
+
+  private double meanOfDays(Function<DayReport, DayReport.Twa> side) {
+    return Week.meanOfDays(days.stream().mapToDouble(day -> side.apply(day).estimate().central()));
+  }
+
+  /** The shifts over midnight that begin or end in the week, each once. */
+  public List<NightShift> nights() {
+    return days.stream().flatMap(day -> day.limits().nights().stream()).distinct().toList();
+  }
+
+  /** The days of more than 8 h, against the limit lowered for them. */
+  public List<LongDay> longDays() {
+    return days.stream().flatMap(day -> day.limits().longDay().stream()).toList();
+  }
+
   /** The day with the highest headline figure outside. */
   public DayReport worstDay() {
     return days.stream()
@@ -72,6 +101,14 @@ public record WeekReport(
     return days.stream()
         .filter(day -> day.limit().map(held -> held.ratio() > 1).orElse(false))
         .count();
+  }
+
+  /** Days whose best estimate lies above the advisory limit beside a legal one; empty without. */
+  public OptionalLong daysOverAdvisory() {
+    List<HeldLimit> held = days.stream().flatMap(day -> day.limits().advisory().stream()).toList();
+    return held.isEmpty()
+        ? OptionalLong.empty()
+        : OptionalLong.of(held.stream().filter(limit -> limit.ratio() > 1).count());
   }
 
   /** The parts of the dose by operation, most first, in percent. */

@@ -1,6 +1,5 @@
 package motebook.desk;
 
-import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -12,8 +11,6 @@ import motebook.reference.Caution;
  *
  * @param week its figures
  * @param attribution where the dust outside came from
- * @param limit the limit that the week's mean is held against, if any applies
- * @param longDays days of more than 8 h, against the limit lowered for them
  * @param quarter the trend of the last 12 weeks up to it
  * @param year the trend of the last 52 weeks up to it
  * @param change what changed against the week before, if both have work
@@ -23,17 +20,11 @@ import motebook.reference.Caution;
 public record WeekReview(
     WeekReport week,
     Attribution attribution,
-    Optional<WeekLimit> limit,
-    List<LongDay> longDays,
     Trend quarter,
     Trend year,
     Optional<Weeks.Change> change,
     Optional<BestChange> best,
     WeekWear wear) {
-
-  public WeekReview {
-    longDays = List.copyOf(longDays);
-  }
 
   /** The cautions that the week's work raised, each once. */
   public List<Caution> cautions() {
@@ -45,10 +36,5 @@ public record WeekReview(
   /** What a reader must know beside the figures, each once. */
   public List<String> remarks() {
     return week.days().stream().flatMap(day -> day.remarks().stream()).distinct().toList();
-  }
-
-  /** The long day that falls on a date, if it does. */
-  public Optional<LongDay> longDay(LocalDate date) {
-    return longDays.stream().filter(day -> day.date().equals(date)).findFirst();
   }
 }

@@ -39,17 +39,17 @@ public record Weeks(List<WeekReport> weeks) {
   }
 
   /**
-   * The change of the mean over 40 h from one week to the next.
+   * The change of the mean of the days from one week to the next.
    *
-   * @param before headline figure of the earlier week outside, mg/m³
+   * @param before the mean of the earlier week's days outside, mg/m³
    * @param after that of the later week, mg/m³
    * @param job the work that moved it most in the direction in which it moved, if any did
    * @param mgPerM3 what that work put in or took out, mg/m³
    */
   public record Change(double before, double after, Optional<Job> job, double mgPerM3) {
     static Change between(WeekReport before, WeekReport after) {
-      double was = before.outsideMean().central();
-      double is = after.outsideMean().central();
+      double was = before.meanOfDays();
+      double is = after.meanOfDays();
       Map<Job, Double> moved = new HashMap<>();
       parts(after).forEach((job, part) -> moved.merge(job, part, Double::sum));
       parts(before).forEach((job, part) -> moved.merge(job, -part, Double::sum));
@@ -65,7 +65,7 @@ public record Weeks(List<WeekReport> weeks) {
     // A job's part of the headline figure, so that the parts add up to it.
     private static Map<Job, Double> parts(WeekReport week) {
       Map<Job, Double> parts = new HashMap<>();
-      double mean = week.outsideMean().central();
+      double mean = week.meanOfDays();
       week.contributions().forEach(c -> parts.put(c.job(), mean * c.sharePercent() / 100));
       return parts;
     }

@@ -15,7 +15,9 @@ import java.util.stream.IntStream;
  * here. What was calculated has three significant digits; JSON and CSV are not rounded.
  */
 public final class Figures {
-  /** A smaller estimate is told as being under this: no estimate of air or dose is that good. */
+  /**
+   * A smaller estimate is told as being less than this: no estimate of air or dose is that good.
+   */
   private static final double FLOOR = 0.001;
 
   /** From here on a sum of shares is all of the whole, but for the last digits of the machine. */
@@ -26,12 +28,12 @@ public final class Figures {
 
   private Figures() {}
 
-  /** A figure that was calculated: {@code 3.13}, {@code 1450}, {@code under 0.001}. */
+  /** A figure that was calculated: {@code 3.13}, {@code 1450}, {@code less than 0.001}. */
   public static String rounded(double value) {
     if (value == 0 || Math.abs(value) >= FLOOR) {
       return scaled(value);
     }
-    return value > 0 ? "under 0.001" : "under 0.001 below 0";
+    return value > 0 ? "less than 0.001" : "less than 0.001 below 0";
   }
 
   /**
@@ -52,7 +54,7 @@ public final class Figures {
     return value > 0 && value < FLOOR ? "<0.001" : rounded(value);
   }
 
-  /** An estimate: {@code about 3.13}, {@code under 0.001}. */
+  /** An estimate: {@code about 3.13}, {@code less than 0.001}. */
   public static String about(double value) {
     return value != 0 && Math.abs(value) < FLOOR ? rounded(value) : "about " + rounded(value);
   }
@@ -87,10 +89,10 @@ public final class Figures {
         : percent < 1 && percent > 0 ? "<1 %" : Math.round(percent) + " %";
   }
 
-  /** A chance from 0 to 1, which is never certain: {@code under 1 %}, {@code 81 %}. */
+  /** A chance from 0 to 1, which is never certain: {@code less than 1 %}, {@code 81 %}. */
   public static String chance(double chance) {
     if (chance < 0.01) {
-      return "under 1 %";
+      return "less than 1 %";
     }
     return chance > 0.99 ? "over 99 %" : Math.round(100 * chance) + " %";
   }

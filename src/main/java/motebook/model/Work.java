@@ -96,6 +96,22 @@ public record Work(
         person, other, date, start, minutes, operation, material, controls, mask, amounts, note);
   }
 
+  /** The same work at another time. */
+  public Work at(LocalDate otherDate, LocalTime otherStart) {
+    return new Work(
+        person,
+        place,
+        otherDate,
+        otherStart,
+        minutes,
+        operation,
+        material,
+        controls,
+        mask,
+        amounts,
+        note);
+  }
+
   /** The same work for another time. */
   public Work lasting(int other) {
     return new Work(

@@ -51,6 +51,11 @@ public record Limit(
         && validTo.map(to -> !day.isAfter(to)).orElse(true);
   }
 
+  /** Whether it is a recommendation, which no authority enforces. */
+  public boolean advisory() {
+    return place.equals("advisory");
+  }
+
   /** Whether it holds for a class of wood. */
   public boolean covers(WoodClass woodClass) {
     return woodClasses.contains(woodClass);

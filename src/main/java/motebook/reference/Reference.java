@@ -155,6 +155,11 @@ public final class Reference {
     return limits.stream().map(Limit::set).collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
+  /** The keys of the sets that are recommendations. */
+  public Set<String> advisorySets() {
+    return limits.stream().filter(Limit::advisory).map(Limit::set).collect(Collectors.toSet());
+  }
+
   /** The limits of a set that are in force on a day and hold for a class in the air. */
   public List<Limit> limits(String set, LocalDate day, Set<WoodClass> inTheAir) {
     return limits.stream()

@@ -8,8 +8,11 @@ import motebook.desk.DayReport.OtherSource;
 import motebook.desk.DayReport.SessionLine;
 import motebook.desk.DayReport.Twa;
 import motebook.desk.HeldLimit;
+import motebook.desk.NightShift;
 import motebook.desk.PlanReport;
+import motebook.desk.Uncovered;
 import motebook.model.MaskUse;
+import motebook.model.MinuteOfDay;
 import motebook.model.Work;
 import motebook.reference.Caution;
 import motebook.reference.Limit;
@@ -28,6 +31,10 @@ public final class DayJson {
             "date", day.date().toString(),
             "person", day.person(),
             "limit", limit(day.limit()),
+            "uncovered_percent", day.uncovered().map(Uncovered::percent).orElse(0.0),
+            "limits_shown", day.limits().beside().stream().map(DayJson::beside).toList(),
+            "long_day", day.limits().longDay().map(ReviewJson::longDay).orElse(null),
+            "nights", day.limits().nights().stream().map(DayJson::night).toList(),
             "sessions", day.sessions().stream().map(line -> session(line, day)).toList(),
             "twa",
                 Json.object(
@@ -45,7 +52,35 @@ public final class DayJson {
   }
 
   static Object limit(Optional<HeldLimit> held) {
-    return held.map(day -> limit(day.limit())).orElse(null);
+    return held.map(DayJson::limit).orElse(null);
+  }
+
+  private static Map<String, Object> limit(HeldLimit held) {
+    Map<String, Object> object = limit(held.limit());
+    held.index().ifPresent(index -> object.put("index", index));
+    return object;
+  }
+
+  private static Map<String, Object> beside(HeldLimit held) {
+    Map<String, Object> object = limit(held);
+    object.put("judges", false);
+    object.put("advisory", held.limit().advisory());
+    object.put("ratio_outside_central", held.ratio());
+    object.put("chance_over_outside", held.chanceOutside());
+    object.put("chance_over_inside", held.chanceInside());
+    return object;
+  }
+
+  static Map<String, Object> night(NightShift night) {
+    return Json.object(
+        "from", night.evening().toString(),
+        "start", MinuteOfDay.told(night.startMinute()),
+        "end", MinuteOfDay.told(night.endMinute()),
+        "outside", estimate(night.outside()),
+        "limit", limit(night.limit()),
+        "advisory", night.advisory().map(DayJson::beside).orElse(null),
+        "chance_over_limit", night.limit().map(HeldLimit::chanceOutside).orElse(null),
+        "uncovered_percent", night.uncovered().map(Uncovered::percent).orElse(0.0));
   }
 
   static Map<String, Object> limit(Limit limit) {

@@ -68,13 +68,7 @@ public final class DayText {
     List<String> lines = new ArrayList<>();
     lines.add("8-h mean  outside " + ink.headline(Wording.estimate(day.outside().estimate())));
     lines.add("          inside  " + Wording.inside(day.inside().estimate(), Wording.masked(day)));
-    day.limit()
-        .ifPresent(
-            held -> {
-              lines.add("limit     " + Wording.limit(held.limit()) + ": " + Wording.ratio(held));
-              Wording.chance(day.outside().chanceOverLimit())
-                  .ifPresent(chance -> lines.add("          " + chance + " outside the mask"));
-            });
+    lines.addAll(LimitText.lines(day));
     lines.add(
         "of it     "
             + Figures.rounded(day.respirableOutsideTypical())

@@ -2,9 +2,11 @@ package motebook.report;
 
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import motebook.desk.LimitReach;
+import motebook.desk.LimitReach.Moments;
 import motebook.desk.PlanReport;
 import motebook.desk.PlanReport.Help;
 import motebook.desk.Plans;
@@ -32,15 +34,23 @@ public final class PlanJson {
   }
 
   private static Map<String, Object> plan(PlanReport plan, Function<Work, String> said) {
-    OptionalInt minutes = plan.minutesToLimit();
     return Json.object(
         "line", said.apply(plan.work()),
         "replaces", plan.replaced().stream().map(Session::id).toList(),
         "added_typical_mg_m3", plan.addedTypical(),
-        "minutes_to_limit", minutes.isPresent() ? minutes.getAsInt() : null,
+        "added_mg_m3", plan.added(),
+        "minutes_to_limit", minutes(plan.reach().limit().half()),
+        "minutes_to_limit_1_in_20", minutes(plan.reach().limit().oneInTwenty()),
+        "minutes_to_advisory_limit", minutes(plan.reach().advisory().flatMap(Moments::half)),
+        "minutes_to_advisory_limit_1_in_20",
+            minutes(plan.reach().advisory().flatMap(Moments::oneInTwenty)),
         "twa_before", DayJson.twa(plan.before().outside()),
         "helps", helps(plan, said),
         "day", DayJson.of(plan.day()));
+  }
+
+  private static Integer minutes(Optional<LimitReach.Moment> moment) {
+    return moment.map(LimitReach.Moment::minutes).orElse(null);
   }
 
   private static List<Map<String, Object>> helps(PlanReport plan, Function<Work, String> said) {

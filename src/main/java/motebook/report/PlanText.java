@@ -52,6 +52,9 @@ public final class PlanText {
 
   /** Which of several plans is the lowest, and how the others compare; empty where none is. */
   public static Optional<String> ranked(Plans plans) {
+    if (plans.all().size() > 1 && plans.uncovered()) {
+      return Optional.of("lowest    not said: no limit here covers the dust of one of them");
+    }
     return plans.ranked().size() > 1
         ? Optional.of("lowest    " + ranking(plans))
         : Optional.empty();
@@ -75,7 +78,10 @@ public final class PlanText {
     lines.addAll(DayText.refused(plan.line(), "", CreditText.ahead(program)));
     lines.addAll(DayText.dose(plan.day(), ink, "of work"));
     lines.add("before    " + before(plan));
-    plan.minutesToLimit().ifPresent(minutes -> lines.add("reached   " + reached(minutes)));
+    for (String reached : LimitText.reached(plan.reach())) {
+      lines.add(
+          (lines.get(lines.size() - 1).startsWith("reached") ? LABEL : "reached   ") + reached);
+    }
     lines.addAll(helps(plan));
     lines.addAll(warnings(plan));
     return lines;
@@ -105,16 +111,8 @@ public final class PlanText {
   }
 
   private static String added(PlanReport plan) {
-    double added = plan.addedTypical();
-    return (added < 0 ? "; this takes off " : "; this adds ")
-        + Figures.rounded(Math.abs(added))
-        + " (typical)";
-  }
-
-  private static String reached(int minutes) {
-    return minutes == 0
-        ? "the limit of dust, before it begins"
-        : "the limit of dust after " + Figures.duration(minutes) + " of such work";
+    double added = plan.added();
+    return (added < 0 ? "; this takes off " : "; this adds ") + Figures.rounded(Math.abs(added));
   }
 
   private static List<String> helps(PlanReport plan) {

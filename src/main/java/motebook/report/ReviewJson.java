@@ -9,7 +9,6 @@ import motebook.desk.Attribution.Share;
 import motebook.desk.BestChange;
 import motebook.desk.LongDay;
 import motebook.desk.Trend;
-import motebook.desk.WeekLimit;
 import motebook.desk.WeekReview;
 import motebook.desk.Weeks;
 import motebook.reference.Caution;
@@ -22,7 +21,6 @@ final class ReviewJson {
   static Map<String, Object> of(WeekReview review) {
     String person = review.week().person();
     return Json.object(
-        "limit", review.limit().map(ReviewJson::limit).orElse(null),
         "attribution", attribution(review.attribution()),
         "trend", Json.object("weeks_12", trend(review.quarter()), "weeks_52", trend(review.year())),
         "change", review.change().map(change -> change(change, person)).orElse(null),
@@ -30,16 +28,6 @@ final class ReviewJson {
         "used_up", WearJson.of(review.wear()),
         "remarks", review.remarks(),
         "cautions", review.cautions().stream().map(Caution::sentence).toList());
-  }
-
-  private static Map<String, Object> limit(WeekLimit held) {
-    Map<String, Object> object = DayJson.limit(held.limit());
-    object.put("mean_40h_outside_central_mg_m3", held.outside().central());
-    object.put("hours", held.hours());
-    object.put("long_week_factor", held.factor());
-    object.put("adjusted_mg_m3", held.adjustedMgPerM3());
-    object.put("chance_over_adjusted", held.outside().chanceOver(held.adjustedMgPerM3()));
-    return object;
   }
 
   static Map<String, Object> longDay(LongDay day) {
@@ -96,7 +84,8 @@ final class ReviewJson {
         "operation", best.job().operation().key(),
         "material", best.job().material().key(),
         "control", best.control().key(),
-        "mean_40h_outside_central_mg_m3", best.would().central(),
+        "mean_40h_outside_central_mg_m3", best.together().central(),
+        "mean_of_days_mg_m3", best.would(),
         "words", WeekWords.best(best, person));
   }
 }

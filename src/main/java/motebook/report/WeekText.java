@@ -50,13 +50,13 @@ public final class WeekText {
   private static List<String> means(WeekReview review, Ink ink) {
     WeekReport week = review.week();
     List<String> lines = new ArrayList<>();
-    lines.add("40-h mean   outside " + ink.headline(Wording.estimate(week.outsideMean())));
-    boolean masked = week.days().stream().anyMatch(Wording::masked);
-    lines.add("            inside  " + Wording.inside(week.insideMean(), masked));
+    lines.add("worst day   " + ink.headline(WeekWords.worstDay(week)));
+    lines.add("over limit  " + WeekWords.daysOver(week));
+    lines.add("mean        " + WeekWords.meanOfDays(week));
     Wording.learned(week.learnedFrom()).ifPresent(said -> lines.add("learned     " + said));
-    review.limit().ifPresent(held -> lines.add("            " + WeekWords.limit(held)));
-    lines.add("over limit  " + daysOver(week.daysOverLimit()) + " by the headline figure outside");
-    review.longDays().forEach(day -> lines.add("long day    " + WeekWords.longDay(day)));
+    week.longDays().forEach(day -> lines.add("long day    " + WeekWords.longDay(day)));
+    week.nights().forEach(night -> lines.add("night       " + LimitText.night(night)));
+    WeekWords.uncovered(week).ifPresent(said -> lines.add("no limit    " + said));
     lines.addAll(VapourWords.lines(week));
     return lines;
   }
@@ -129,10 +129,6 @@ public final class WeekText {
     return lines;
   }
 
-  private static String daysOver(long days) {
-    return days == 0 ? "no day" : days == 1 ? "1 day" : days + " days";
-  }
-
   private static List<String> day(DayReport day) {
     String date = String.format(Locale.ROOT, "%-10s", SHORT_DAY.format(day.date()));
     if (day.minutesLogged() == 0) {
@@ -145,7 +141,7 @@ public final class WeekText {
             + String.format(Locale.ROOT, "%-8s", Figures.duration(day.minutesLogged()))
             + "  outside "
             + Wording.estimate(day.outside().estimate())
-            + day.limit().map(held -> ", " + Wording.ratio(held)).orElse("");
+            + WeekWords.toLimit(day);
     return Wording.masked(day)
         ? List.of(outside, " ".repeat(24) + "inside  " + Wording.estimate(day.inside().estimate()))
         : List.of(outside);

@@ -1,13 +1,19 @@
 package motebook.report;
 
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import motebook.desk.BestChange;
+import motebook.desk.DayReport;
 import motebook.desk.LongDay;
 import motebook.desk.Trend;
-import motebook.desk.WeekLimit;
+import motebook.desk.WeekReport;
 import motebook.desk.WeekReport.Contribution.Job;
 import motebook.desk.Weeks;
 import motebook.model.Figures;
+import motebook.reference.Material;
 
 /** What there is to say of weeks in sentences. */
 public final class WeekWords {
@@ -78,39 +84,74 @@ public final class WeekWords {
         + best.control().spoken()
         + " at all "
         + said(best.job(), person)
-        + " the week would have come to "
-        + Figures.about(best.would().central())
+        + " the mean of the week's days would have been "
+        + Figures.about(best.would())
         + " mg/m³ instead of "
-        + Figures.rounded(best.was().central())
+        + Figures.rounded(best.was())
         + ": of the controls that serve the worst job, the one that helps most.";
   }
 
-  /** How the week's mean stands to its limit: {@code about 0.69 times 1 mg/m³ inhalable dust …}. */
-  public static String limit(WeekLimit held) {
-    String plain = Wording.limit(held.limit());
-    return Figures.about(held.ratio())
-        + " times "
-        + (held.longWeek()
-            ? "the "
-                + Figures.rounded(held.adjustedMgPerM3())
-                + " mg/m³ that are left of "
-                + plain
-                + " for a week of "
-                + Figures.rounded(held.hours())
-                + " h (Brief and Scala)"
-            : plain);
+  /** {@code Monday: outside about 3.1 mg/m³ (90 % range …), about 3.1 times the limit}. */
+  public static String worstDay(WeekReport week) {
+    DayReport worst = week.worstDay();
+    return Wording.weekday(worst.date())
+        + ": outside "
+        + Wording.estimate(worst.outside().estimate())
+        + toLimit(worst)
+        + worst.limits().advisory().map(held -> ", " + LimitText.advisory(held)).orElse("");
   }
 
   /** A day of more than 8 h against its lowered limit. */
   public static String longDay(LongDay day) {
-    return Wording.weekday(day.date())
-        + ", "
-        + Figures.rounded(day.hours())
-        + " h: a limit of "
-        + Figures.plain(day.held().limit().mgPerM3())
-        + " mg/m³ comes down to "
-        + Figures.rounded(day.adjustedMgPerM3())
-        + " (Brief and Scala), "
-        + (day.over() ? "and the day is over it" : "and the day is under it");
+    return Wording.weekday(day.date()) + ", " + LimitText.longDay(day);
+  }
+
+  /** How a day stands to its limit, to follow its figure; nothing where no limit applies. */
+  static String toLimit(DayReport day) {
+    return day.limit().map(held -> ", " + Wording.ratio(held)).orElse("")
+        + day.uncovered()
+            .map(dust -> dust.alone() ? ", no limit covers it" : ", some of it no limit covers")
+            .orElse("");
+  }
+
+  /** {@code 2 days (best estimate, outside the mask)}, and how many days no limit judges. */
+  public static String daysOver(WeekReport week) {
+    long days = week.daysOverLimit();
+    long uncovered = week.days().stream().filter(day -> day.uncovered().isPresent()).count();
+    return (days == 0 ? "no day" : days(days))
+        + " (best estimate, outside the mask)"
+        + week.daysOverAdvisory().stream()
+            .mapToObj(over -> "; over the advisory limit " + (over == 0 ? "no day" : days(over)))
+            .collect(Collectors.joining())
+        + (uncovered == 0 ? "" : "; " + days(uncovered) + " with dust that no limit here covers");
+  }
+
+  private static String days(long days) {
+    return days == 1 ? "1 day" : days + " days";
+  }
+
+  /** {@code of the days over 40 h: outside about 0.63 mg/m³, inside the same; for the trend}. */
+  public static String meanOfDays(WeekReport week) {
+    boolean masked = week.days().stream().anyMatch(Wording::masked);
+    return "of the days over 40 h: outside "
+        + Figures.about(week.meanOfDays())
+        + " mg/m³"
+        + (masked ? ", inside " + Figures.about(week.meanOfDaysInside()) : "")
+        + ", for the trend";
+  }
+
+  /** What to do about the dust of the week that no limit covers; empty where there is none. */
+  public static Optional<String> uncovered(WeekReport week) {
+    List<DayReport> days = week.days().stream().filter(day -> day.uncovered().isPresent()).toList();
+    Set<Material> materials = new LinkedHashSet<>();
+    days.forEach(day -> materials.addAll(day.uncovered().orElseThrow().materials()));
+    return days.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            days.stream().map(day -> Wording.weekday(day.date())).collect(Collectors.joining(", "))
+                + ": no limit here covers the dust of "
+                + LimitText.names(materials)
+                + ". "
+                + String.join(" ", LimitText.instead(materials)));
   }
 }

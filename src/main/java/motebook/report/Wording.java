@@ -163,9 +163,44 @@ public final class Wording {
 
   /**
    * Whether the day is probably over its limit outside the mask, in one sentence, and inside where
-   * a mask counts; empty without a limit.
+   * a mask counts; empty without a limit. Where no limit covers some of the dust it says that, and
+   * never which side of a limit the day is on but the worse.
    */
   public static Optional<String> verdict(DayReport day) {
+    return day.uncovered()
+        .map(
+            dust ->
+                day.limit()
+                        .filter(held -> held.ratio() > 1)
+                        .map(held -> "Probably over the limit (" + times(held) + "). ")
+                        .orElse("")
+                    + LimitText.uncoveredBriefly(dust))
+        .or(() -> covered(day));
+  }
+
+  private static Optional<String> covered(DayReport day) {
+    return day.limits()
+        .advisory()
+        .map(advisory -> besideAdvisory(day, advisory))
+        .or(() -> aloneJudged(day));
+  }
+
+  private static String besideAdvisory(DayReport day, HeldLimit advisory) {
+    return day.limit().map(held -> "Limit: " + briefly(held) + ". ").orElse("No legal limit. ")
+        + "Advisory: "
+        + briefly(advisory)
+        + ".";
+  }
+
+  private static String briefly(HeldLimit held) {
+    return times(held) + ", " + Figures.chance(held.chanceOutside()) + " likely over it";
+  }
+
+  private static String times(HeldLimit held) {
+    return Figures.about(held.ratio()) + " times";
+  }
+
+  private static Optional<String> aloneJudged(DayReport day) {
     OptionalDouble outside = day.outside().chanceOverLimit();
     return day.limit()
         .filter(held -> outside.isPresent())

@@ -37,13 +37,4 @@ public final class LongShift {
   public static double factorForTwa(double hours) {
     return Math.min(1, (24 - hours) / 16);
   }
-
-  /**
-   * What is left of the weekly factor for a mean over 40 h: {@code (168−h)/128}, at most 1.
-   *
-   * @param hours worked in the week, 0 to 168
-   */
-  public static double factorForFortyHourMean(double hours) {
-    return Math.min(1, (168 - hours) / 128);
-  }
 }

@@ -141,6 +141,7 @@ final class Lines {
         now.outside().estimate().central(),
         then.outside().estimate().central(),
         then.outside().chanceOverLimit(),
+        then.uncovered(),
         clash);
   }
 

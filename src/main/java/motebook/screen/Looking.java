@@ -53,12 +53,18 @@ final class Looking {
     List<Session> sessions = timing.map(t -> Timing.with(logged, on(date, t))).orElse(logged);
     DayReckoning day = new DayReckoning(date, whose, sessions, lines.ledger().shop(date));
     boolean empty = sessions.isEmpty() && !book.hasSessions();
-    DayReport report = Day.report(day);
+    DayReport report = Day.report(day, other -> timed(other, timing));
     // found here, where the book may be read, and not where it is drawn
     report.sessions().forEach(line -> line.credit().remedy());
     return new Message.DayRead(
         new DayPage(
             report, Air.of(day), sessions, people, settings, ready(date, whose, timing), empty));
+  }
+
+  /** Everybody's sessions of a date, and what a stopwatch has timed on it. */
+  private List<Session> timed(LocalDate date, Optional<Timing> timing) {
+    List<Session> logged = book.sessionsOn(date);
+    return timing.map(t -> Timing.with(logged, on(date, t))).orElse(logged);
   }
 
   private List<String> people() {

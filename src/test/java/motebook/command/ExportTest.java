@@ -253,15 +253,15 @@ class ExportTest {
             "minutes_logged",
             "days_over_limit",
             "sources",
-            "limit",
+            "mean_of_days_mg_m3",
             "attribution",
             "trend",
             "change",
             "best_change",
             "remarks",
             "cautions");
-    assertThat(at(week, "limit", "key")).isEqualTo("acgih-wood");
-    assertThat(number(week, "limit", "long_week_factor")).isEqualTo(1);
+    assertThat(week).as("a limit is held against days").doesNotContainKey("limit");
+    assertThat(at(week, "days", 0, "limit", "key")).isEqualTo("acgih-wood");
     assertThat(at(week, "days", 0, "long_day")).isNull();
     assertThat(number(week, "days", 0, "minutes_between_counted")).isEqualTo(10);
     assertThat(at(week, "trend", "weeks_12", "direction")).isNull();
@@ -284,7 +284,7 @@ class ExportTest {
     Map<String, Object> earlier = shell.json("week 2026-02-24 --person Zoë");
     Map<String, Object> later = shell.json("week 2026-03-04 --person Zoë");
     double before = number(later, "change", "before_mg_m3");
-    assertThat(before).isEqualTo(number(earlier, "mean_40h", "outside", "central_mg_m3"));
+    assertThat(before).isEqualTo(number(earlier, "mean_of_days_mg_m3"));
     assertThat(number(later, "days", 0, "outside", "central_mg_m3"))
         .isEqualTo(
             number(shell.json("day 2026-03-02 --person Zoë"), "twa", "outside", "central_mg_m3"));

@@ -105,7 +105,15 @@ class ShopDayTest {
     assertThat((List<?>) at(week, "days")).hasSize(7);
     assertThat(at(week, "sources", 0, "operation")).isEqualTo("orbital-sanding");
     String text = shell.say("week").out();
-    assertThat(text).contains("Week from Monday 2 March 2026").contains("40-h mean");
+    assertThat(text)
+        .contains("Week from Monday 2 March 2026")
+        .contains("worst day   Monday: outside about 3.1")
+        .doesNotContain("40-h mean");
+    double days =
+        number(week, "days", 0, "outside", "central_mg_m3")
+            + number(week, "days", 2, "outside", "central_mg_m3")
+            + number(week, "days", 4, "outside", "central_mg_m3");
+    assertThat(number(week, "mean_of_days_mg_m3")).isCloseTo(days * 8 / 40, within(1e-9));
     assertThat(text.lines().filter(l -> l.startsWith("from "))).hasSize(3);
   }
 

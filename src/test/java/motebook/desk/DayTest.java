@@ -214,18 +214,6 @@ class DayTest {
   }
 
   @Test
-  void the_respirable_limit_judges_when_it_is_the_closest() {
-    // Long after the sanding only fine dust is left: total/15 falls below respirable/5.
-    DayReport day =
-        new Shops()
-            .limits("osha")
-            .did("Ana", "shop", "06:00", 60, "orbital-sanding of oak")
-            .me("09:00", 120, "in-shop")
-            .report();
-    assertThat(day.limit().orElseThrow().limit().key()).isEqualTo("osha-pnor-respirable");
-  }
-
-  @Test
   void where_no_limit_applies_that_is_said_and_no_chance_is_given() {
     DayReport day = new Shops().limits("eu").me("09:00", 60, "orbital-sanding of pine").report();
     assertThat(day.limit()).isEmpty();

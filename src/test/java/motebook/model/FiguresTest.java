@@ -25,8 +25,8 @@ class FiguresTest {
     "-0.31, -0.310",
     "0, 0",
     "0.001, 0.00100",
-    "0.0000094, under 0.001",
-    "-0.0000094, under 0.001 below 0"
+    "0.0000094, less than 0.001",
+    "-0.0000094, less than 0.001 below 0"
   })
   void what_was_calculated_has_three_digits_and_a_floor(double value, String shown) {
     assertThat(Figures.rounded(value)).isEqualTo(shown);
@@ -54,17 +54,17 @@ class FiguresTest {
   @Test
   void an_estimate_and_a_range_under_the_floor_are_said_once() {
     assertThat(Figures.about(3.125)).isEqualTo("about 3.13");
-    assertThat(Figures.about(0.0002)).isEqualTo("under 0.001");
+    assertThat(Figures.about(0.0002)).isEqualTo("less than 0.001");
     assertThat(Figures.range(0.365, 26.7)).isEqualTo("0.365 to 26.7");
-    assertThat(Figures.range(0.0001, 2)).isEqualTo("under 0.001 to 2.00");
-    assertThat(Figures.range(0.0001, 0.0002)).isEqualTo("under 0.001");
+    assertThat(Figures.range(0.0001, 2)).isEqualTo("less than 0.001 to 2.00");
+    assertThat(Figures.range(0.0001, 0.0002)).isEqualTo("less than 0.001");
   }
 
   @ParameterizedTest
   @CsvSource({
-    "0, under 1 %",
-    "1e-300, under 1 %",
-    "0.0099, under 1 %",
+    "0, less than 1 %",
+    "1e-300, less than 1 %",
+    "0.0099, less than 1 %",
     "0.01, 1 %",
     "0.81, 81 %",
     "0.99, 99 %",

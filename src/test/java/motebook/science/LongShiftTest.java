@@ -16,16 +16,8 @@ class LongShiftTest {
   }
 
   @ParameterizedTest
-  @ValueSource(doubles = {40, 50, 60, 80, 167})
-  void what_is_left_for_a_40_hour_mean_and_its_divisor_make_the_weekly_factor(double hours) {
-    assertThat(40 / hours * LongShift.factorForFortyHourMean(hours))
-        .isCloseTo(LongShift.weeklyFactor(hours), within(1e-12));
-  }
-
-  @ParameterizedTest
   @ValueSource(doubles = {0, 1, 8})
   void short_times_raise_no_limit(double hours) {
     assertThat(LongShift.factorForTwa(hours)).isEqualTo(1);
-    assertThat(LongShift.factorForFortyHourMean(5 * hours)).isEqualTo(1);
   }
 }

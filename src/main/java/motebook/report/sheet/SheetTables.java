@@ -43,7 +43,10 @@ final class SheetTables {
         Figures.duration(day.minutesLogged()),
         Figures.cell(outside.central()),
         Figures.cell(outside.low90()) + "–" + Figures.cell(outside.high90()),
-        day.limit().map(held -> Figures.cell(held.ratio())).orElse("none"),
+        day.limit()
+                .map(held -> Figures.cell(held.ratio()))
+                .orElse(day.uncovered().isPresent() ? "" : "none")
+            + day.uncovered().map(dust -> dust.alone() ? "not covered" : ", in part").orElse(""),
         Wording.masked(day) ? Figures.cell(day.inside().estimate().central()) : "same");
   }
 

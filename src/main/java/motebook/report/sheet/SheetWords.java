@@ -6,17 +6,20 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import motebook.desk.DayReport;
 import motebook.desk.UsedFigure;
 import motebook.desk.WeekReport;
 import motebook.desk.WeekReview;
 import motebook.desk.WeekVapour;
 import motebook.model.Figures;
 import motebook.model.Text;
+import motebook.report.LimitText;
 import motebook.report.PlaceReport;
 import motebook.report.VapourWords;
 import motebook.report.WearText;
 import motebook.report.WeekWords;
 import motebook.report.Wording;
+import motebook.science.Estimate;
 
 /** What the sheet says in sentences. */
 final class SheetWords {
@@ -41,33 +44,51 @@ final class SheetWords {
     return "For " + week.person() + ". Made with Motebook on " + MADE.format(made) + ".";
   }
 
-  /** The headline figure alone. */
+  /** The best estimate of the worst day. */
   static String headline(WeekReport week) {
-    return capital(Figures.about(week.outsideMean().central())) + " mg/m³";
+    return "About " + Figures.rounded(week.worstDay().outside().estimate().central()) + " mg/m³";
   }
 
-  /** What the headline figure is, its range, its limit, and the figure inside. */
+  /** What the headline is, its range, its limit, the figure inside, and the days over the limit. */
   static List<String> means(WeekReview review) {
     WeekReport week = review.week();
-    boolean masked = week.days().stream().anyMatch(Wording::masked);
+    DayReport worst = week.worstDay();
+    Estimate outside = worst.outside().estimate();
     List<String> said = new ArrayList<>();
     said.add(
-        "Inhalable dust outside the mask, mean over 40 h; 90 % range "
-            + Figures.range(week.outsideMean().low90(), week.outsideMean().high90())
+        "Worst day, "
+            + Wording.weekday(worst.date())
+            + ": inhalable dust outside the mask over 8 h; 90 % range "
+            + Figures.rounded(outside.low90())
+            + " to "
+            + Figures.rounded(outside.high90())
+            + ". Inside "
+            + Wording.inside(worst.inside().estimate(), Wording.masked(worst))
             + ".");
-    said.add("Inside " + Wording.inside(week.insideMean(), masked) + ".");
+    said.add(limit(worst));
     said.add(
-        review
-            .limit()
-            .map(held -> capital(WeekWords.limit(held)) + ".")
-            .orElse("No limit of the chosen set applies to this week's wood."));
-    said.add(
-        Figures.duration(week.minutesLogged())
-            + " logged; "
-            + (week.daysOverLimit() == 0 ? "no day" : week.daysOverLimit() + " of 7 days")
-            + " over the limit by the headline figure."
+        "Over the limit: "
+            + WeekWords.daysOver(week)
+            + ". Mean "
+            + WeekWords.meanOfDays(week)
+            + ". "
+            + Figures.duration(week.minutesLogged())
+            + " logged."
             + (review.wear().isEmpty() ? "" : " Used up: " + WearText.brief(review.wear()) + "."));
     return said;
+  }
+
+  private static String limit(DayReport worst) {
+    String none =
+        worst.uncovered().isPresent()
+            ? "No limit here covers this dust"
+            : "No limit of the chosen set applies to this wood";
+    return worst
+            .limit()
+            .map(held -> capital(Wording.ratio(held)) + ", " + LimitText.limit(held))
+            .orElse(none)
+        + worst.limits().advisory().map(held -> "; " + LimitText.advisory(held)).orElse("")
+        + ".";
   }
 
   /** What to make of the week. */
@@ -80,7 +101,9 @@ final class SheetWords {
     }
     review.change().ifPresent(change -> said.add(WeekWords.change(change, person)));
     review.best().ifPresent(best -> said.add(WeekWords.best(best, person)));
-    review.longDays().forEach(day -> said.add(WeekWords.longDay(day) + "."));
+    review.week().longDays().forEach(day -> said.add(WeekWords.longDay(day) + "."));
+    review.week().nights().forEach(night -> said.add(LimitText.night(night) + "."));
+    WeekWords.uncovered(review.week()).ifPresent(said::add);
     said.addAll(review.remarks());
     return said;
   }

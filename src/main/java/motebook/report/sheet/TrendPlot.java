@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import motebook.desk.Trend;
 import motebook.desk.WeekReview;
 import motebook.model.Figures;
@@ -20,7 +19,6 @@ final class TrendPlot implements Plot {
       DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
 
   private final Trend trend;
-  private final Optional<Double> limit;
 
   /** The year's trend, or the quarter's where there is no work from before it. */
   TrendPlot(WeekReview review) {
@@ -28,16 +26,11 @@ final class TrendPlot implements Plot {
         review.year().points().size() > review.quarter().points().size()
             ? review.year()
             : review.quarter();
-    limit =
-        review
-            .limit()
-            .filter(held -> held.outside().central() > 0)
-            .map(held -> review.week().outsideMean().central() / held.ratio());
   }
 
   @Override
   public String title() {
-    return "The last " + trend.weeks() + " weeks: 40-hour mean outside, mg/m³";
+    return "The last " + trend.weeks() + " weeks: mean of the days over 40 h outside, mg/m³";
   }
 
   @Override
@@ -56,9 +49,6 @@ final class TrendPlot implements Plot {
           Pen.Tone.QUIET, 7, Pen.Anchor.END, LEFT - 4, y + 2.5, Figures.plain(most * i / STEPS));
     }
     Axes axes = new Axes(width, bottom, most);
-    limit
-        .filter(value -> value <= most)
-        .ifPresent(value -> pen.path(Pen.Stroke.LIMIT, LEFT, axes.y(value), width, axes.y(value)));
     slope(pen, axes);
     points().forEach(p -> pen.disc(Pen.Tone.INK, axes.x(p.monday()), axes.y(p.mgPerM3()), 2.2));
     dates(pen, axes, width, height);
@@ -73,8 +63,7 @@ final class TrendPlot implements Plot {
   }
 
   private double highest() {
-    double most = points().stream().mapToDouble(Trend.Point::mgPerM3).max().orElse(1);
-    return limit.filter(value -> value < 3 * most).map(value -> Math.max(value, most)).orElse(most);
+    return points().stream().mapToDouble(Trend.Point::mgPerM3).max().orElse(1);
   }
 
   // Four steps of these have short labels.

@@ -1,7 +1,7 @@
 package motebook.screen.draw;
 
-import java.util.Optional;
 import motebook.desk.Air;
+import motebook.desk.DayReport;
 import motebook.desk.HeldLimit;
 import motebook.model.Figures;
 import motebook.reference.Limit;
@@ -35,9 +35,9 @@ final class AirStrip {
   }
 
   /** Draws the strip with its scale and the limit; {@code now} is a minute, outside for none. */
-  void draw(Optional<HeldLimit> limit, double totalConversion, int now) {
+  void draw(DayReport day, double totalConversion, int now) {
     labels();
-    limit.ifPresent(held -> limit(held.limit(), totalConversion));
+    day.limit().ifPresent(held -> limit(held, day, totalConversion));
     now(now);
     for (int column = 0; column < hours.columns(); column++) {
       column(column);
@@ -70,14 +70,17 @@ final class AirStrip {
     return Math.min(height - 1, (int) Math.floor(scale.place(mgPerM3) * height + 1e-9));
   }
 
-  private void limit(Limit limit, double totalConversion) {
+  private void limit(HeldLimit held, DayReport day, double totalConversion) {
+    Limit limit = held.limit();
     double inhalable =
         limit.fraction() == Limit.Fraction.TOTAL
             ? limit.mgPerM3() * totalConversion
             : limit.mgPerM3();
-    int row = row(level(inhalable));
+    // Of added shares it stands where this day's own mixture would meet them.
+    boolean shares = held.other().isPresent();
+    int row = row(level(shares ? day.outside().estimate().central() / held.ratio() : inhalable));
     String value = Figures.plain(limit.mgPerM3());
-    String label = value.length() > 3 ? "lim " + value : "limit " + value;
+    String label = shares ? "limits" : value.length() > 3 ? "lim " + value : "limit " + value;
     canvas.ending(row, MARGIN - 1, " ".repeat(MARGIN), Role.LIMIT);
     canvas.ending(row, MARGIN - 1, label, Role.LIMIT);
     for (int column = MARGIN; column < MARGIN + hours.columns(); column++) {

@@ -1,9 +1,11 @@
 package motebook.screen.draw;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import motebook.reference.Caution;
+import motebook.report.LimitText;
 import motebook.report.Wording;
 import motebook.screen.state.DayPage;
 
@@ -34,6 +36,14 @@ final class Cautions {
               + " set aside for this day (n, c)");
     }
     partlyCredited(page).ifPresent(said -> all.add(0, said));
+    page.report()
+        .uncovered()
+        .ifPresent(
+            dust -> {
+              List<String> said = new ArrayList<>(LimitText.uncovered(dust));
+              Collections.rotate(said, -1); // what to do first: there may be one row for it
+              all.addAll(0, said.stream().map("! "::concat).toList());
+            });
     return all;
   }
 

@@ -122,7 +122,7 @@ final class DayView {
             .max()
             .orElse(0);
     new AirStrip(canvas, air, hours, Scale.holding(highest), 2, rows.strip())
-        .draw(page.report().limit(), page.settings().totalConversion(), now());
+        .draw(page.report(), page.settings().totalConversion(), now());
   }
 
   private static double room(Air air) {

@@ -55,8 +55,14 @@ final class Gauge {
 
   /** Three rows for a narrow terminal: what the figures are, then one row for each side. */
   void lines(int row) {
-    String over = report.limit().map(held -> ", chance over " + amount(held.limit())).orElse("");
-    String heading = "estimated 8-hour mean, 90 % range" + over;
+    String range = "estimated 8-hour mean, 90 % range";
+    String heading =
+        report
+            .limit()
+            .map(held -> held.other().isPresent() ? "the limits" : amount(held.limit()))
+            .map(limit -> range + ", chance over " + limit)
+            .or(() -> report.uncovered().map(dust -> "estimated; no limit here covers this dust"))
+            .orElse(range);
     canvas.fitted(row, 1, canvas.columns() - 1, heading, Role.QUIET);
     line(row + 1, "outside", report.outside());
     line(row + 2, "inside", report.inside());
@@ -71,12 +77,23 @@ final class Gauge {
 
   private String heading() {
     String over = "8-hour means, estimated, not measured; ";
-    return over + report.limit().map(held -> limit(held.limit())).orElse("no limit applies");
+    return over
+        + report
+            .limit()
+            .map(Gauge::limit)
+            .or(() -> report.uncovered().map(dust -> "no limit here covers this dust"))
+            .orElse("no limit applies");
   }
 
-  private static String limit(Limit limit) {
+  private static String limit(HeldLimit held) {
+    Limit limit = held.limit();
     String fraction = limit.fraction().name().toLowerCase(Locale.ROOT);
-    return "limit " + amount(limit) + " " + fraction + " (" + limit.body() + ")";
+    return held.other()
+            .map(other -> "limits " + Figures.plain(limit.mgPerM3()) + " and " + amount(other))
+            .orElseGet(() -> "limit " + amount(limit) + " " + fraction)
+        + " ("
+        + limit.body()
+        + ")";
   }
 
   private static String amount(Limit limit) {

@@ -100,7 +100,17 @@ record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
         understood.chanceAfter().isPresent()
             ? "; chance over: " + Figures.chance(understood.chanceAfter().getAsDouble())
             : "";
-    return "day outside " + Figures.about(understood.doseAfter()) + " mg/m³" + before + chance;
+    String uncovered =
+        understood
+            .uncovered()
+            .map(dust -> "; no limit covers " + (dust.alone() ? "this dust" : "all of it"))
+            .orElse("");
+    return "day outside "
+        + Figures.about(understood.doseAfter())
+        + " mg/m³"
+        + before
+        + chance
+        + uncovered;
   }
 
   /** The rows that all of it takes. */

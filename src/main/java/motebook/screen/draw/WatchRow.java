@@ -6,6 +6,7 @@ import motebook.desk.Timing;
 import motebook.model.Figures;
 import motebook.model.MinuteOfDay;
 import motebook.model.Stopwatch.Doubt;
+import motebook.report.LimitText;
 import motebook.screen.state.DayPage;
 import motebook.screen.state.Focus;
 import motebook.screen.state.State;
@@ -73,13 +74,8 @@ final class WatchRow {
   private static String left(Timing timing) {
     if (!timing.watch().running()) {
       return "s goes on, x stops.";
-    } else if (timing.minutesLeft().isEmpty()) {
-      return "No limit is reached today at this rate.";
     }
-    int left = timing.minutesLeft().getAsInt();
-    return left == 0
-        ? "The day is over its limit."
-        : "About " + Figures.duration(left) + " left before the limit at this rate.";
+    return timing.reach().map(LimitText::left).orElse("");
   }
 
   private static String clear(Timing timing) {

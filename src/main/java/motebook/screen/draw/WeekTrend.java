@@ -34,7 +34,7 @@ final class WeekTrend {
     this.canvas = canvas;
     this.weeks = page.weeks().weeks();
     this.trend = WeekWords.trend(page.review().quarter());
-    this.highest = this.weeks.stream().mapToDouble(w -> w.outsideMean().central()).max().orElse(0);
+    this.highest = this.weeks.stream().mapToDouble(WeekReport::meanOfDays).max().orElse(0);
   }
 
   /** One row for a small window. */
@@ -50,7 +50,7 @@ final class WeekTrend {
   /** A heading, the columns, and the Mondays under them. */
   void draw(int top, int rows) {
     String inside = masked() ? ", " + canvas.glyph("•", "o") + " inside" : "";
-    String heading = weeks.size() + " weeks, 40-h means outside" + inside + ": " + trend;
+    String heading = weeks.size() + " weeks, mean of the days outside" + inside + ": " + trend;
     canvas.fitted(top, 1, canvas.columns() - 1, heading, Role.QUIET);
     int height = rows - 2;
     canvas.ending(top + 1, MARGIN - 1, highest == 0 ? "" : Figures.cell(highest), Role.QUIET);
@@ -94,7 +94,7 @@ final class WeekTrend {
 
   private static OptionalDouble inside(WeekReport week) {
     boolean masked = week.days().stream().anyMatch(Wording::masked);
-    return masked ? OptionalDouble.of(week.insideMean().central()) : OptionalDouble.empty();
+    return masked ? OptionalDouble.of(week.meanOfDaysInside()) : OptionalDouble.empty();
   }
 
   private int level(double value, int height) {
@@ -103,7 +103,7 @@ final class WeekTrend {
 
   // What is there at all is never drawn as nothing.
   private int eighths(WeekReport week, int most, int least) {
-    double value = week.outsideMean().central();
+    double value = week.meanOfDays();
     return value == 0 ? least : (int) Math.max(1, Math.round(value / highest * most));
   }
 

@@ -16,7 +16,6 @@ import motebook.report.VapourWords;
 import motebook.report.WearText;
 import motebook.report.WeekWords;
 import motebook.report.Wording;
-import motebook.science.Estimate;
 import motebook.screen.state.State;
 import motebook.screen.state.WeekPage;
 
@@ -62,7 +61,7 @@ final class WeekView {
     if (tall) {
       scales(row++, masked);
     }
-    row = means(row, week, masked, foot);
+    row = means(row, week, foot);
     row = vapour(row, week, foot);
     row = said(row, page, foot);
     below(row, page, foot);
@@ -117,26 +116,18 @@ final class WeekView {
     }
   }
 
-  private int means(int row, WeekReport week, boolean masked, int foot) {
+  private int means(int row, WeekReport week, int foot) {
     if (week.minutesLogged() == 0) {
       return text(row, foot, "Nothing is logged in this week.", Role.PLAIN);
     }
-    long over = week.daysOverLimit();
-    String days = "; " + (over == 1 ? "1 day" : over + " days") + " over the limit";
-    String inside = masked ? "; inside " + mean(week.insideMean()) : "";
-    return text(
-        row, foot, "40-h mean outside " + mean(week.outsideMean()) + inside + days, Role.PLAIN);
+    int at = text(row, foot, "over the limit: " + WeekWords.daysOver(week), Role.FIGURE);
+    return text(at, foot, "mean " + WeekWords.meanOfDays(week), Role.PLAIN);
   }
 
   private int vapour(int row, WeekReport week, int foot) {
     return WeekVapour.of(week)
         .map(vapour -> text(row, foot, "vapour, limit 1: " + VapourWords.week(vapour), Role.PLAIN))
         .orElse(row);
-  }
-
-  private String mean(Estimate estimate) {
-    String full = Wording.estimate(estimate);
-    return canvas.columns() >= 78 ? full : full.replace(" mg/m³", "").replace("90 % range ", "");
   }
 
   private int said(int row, WeekPage page, int foot) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import motebook.desk.Uncovered;
 import motebook.model.Work;
 
 /**
@@ -35,6 +36,7 @@ public record Reading(
    * @param doseBefore headline TWA of the person's day outside the mask as it stands, mg/m³
    * @param doseAfter the same with this work in it, mg/m³
    * @param chanceAfter chance that the day is over its limit with this work in it, 0 to 1
+   * @param uncovered the dust of that day that no limit covers; empty where there is none
    * @param clash what it overlaps, if it overlaps something
    */
   public record Understood(
@@ -43,6 +45,7 @@ public record Reading(
       double doseBefore,
       double doseAfter,
       OptionalDouble chanceAfter,
+      Optional<Uncovered> uncovered,
       Optional<Clash> clash) {}
 
   /**
