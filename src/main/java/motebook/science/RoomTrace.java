@@ -2,6 +2,7 @@ package motebook.science;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * What one source puts into the air of one room over a day: the rise of the room's concentration,
@@ -115,6 +116,30 @@ public final class RoomTrace {
     return sum;
   }
 
+  /**
+   * Bounds of the concentration over a time, mg/m³; 0 outside the day.
+   *
+   * <p>At a stationary point of a piece {@code C'' = −k·r·e^(−kt) ≤ 0}, so a piece has at most one,
+   * and it is a maximum. The least value is therefore that of one of the ends. Left of the maximum
+   * C' falls, so C there stays below its tangent at the beginning. Derived.
+   */
+  Bounds bounds(double fromMinute, double toMinute) {
+    Bounds all = Bounds.NONE;
+    for (Piece piece : pieces) {
+      double from = Math.max(fromMinute, piece.from);
+      double to = Math.min(toMinute, piece.to);
+      if (to > from) {
+        all = all.hull(piece.bounds(from, to));
+      }
+    }
+    return all;
+  }
+
+  /** The minutes between which it is smooth. */
+  DoubleStream knots() {
+    return pieces.stream().flatMapToDouble(piece -> DoubleStream.of(piece.from, piece.to));
+  }
+
   private record Piece(
       double from, double to, double start, double rise, double decay, double loss) {
     double at(double minute) {
@@ -124,6 +149,19 @@ public final class RoomTrace {
     double integral(double begin, double end) {
       double left = rise * Math.exp(-decay * (begin - from));
       return Relaxation.integral(at(begin), left, decay, loss, end - begin);
+    }
+
+    double slope(double minute) {
+      return rise * Math.exp(-decay * (minute - from)) - loss * at(minute);
+    }
+
+    Bounds bounds(double begin, double end) {
+      double first = at(begin);
+      double last = at(end);
+      double slope = slope(begin);
+      double most =
+          slope > 0 && slope(end) < 0 ? first + slope * (end - begin) : Math.max(first, last);
+      return new Bounds(Math.min(first, last), most);
     }
   }
 }
