@@ -17,6 +17,8 @@ import motebook.model.Figures;
 import motebook.model.OwnFigure;
 import motebook.model.Refusal;
 import motebook.model.Text;
+import motebook.reference.Hazard;
+import motebook.reference.Masks;
 import motebook.reference.Solvent;
 import motebook.reference.Solvents;
 import motebook.report.Json;
@@ -86,9 +88,37 @@ final class ReckonCartridge extends Reckoning {
             within("--humidity", humidity, 0, 100),
             positive("--carbon", carbon));
     Solvent found = found(String.join(" ", solvent));
+    refuseAboveIdlh(found, use.ppm());
+    refuseAboveElements(found, use.ppm());
     CartridgeLife life = CartridgeLife.of(found, use);
     double share = safety == null ? chosen() : within("--safety", safety, 0.01, 1);
     return answer(json(life), lines(found, life, share).toArray(String[]::new));
+  }
+
+  private static void refuseAboveIdlh(Solvent solvent, double ppm) {
+    if (solvent.aboveIdlh(ppm)) {
+      throw new Refusal(
+          "%s ppm of %s is above %s ppm, from where it is immediately dangerous to life or health"
+                  .formatted(
+                      Figures.plain(ppm),
+                      solvent.name(),
+                      Figures.plain(solvent.limits().idlhPpm().getAsDouble()))
+              + " (IDLH): no cartridge may be used there. Leave the area and ventilate; entering"
+              + " such air is licensed work.");
+    }
+  }
+
+  private static void refuseAboveElements(Solvent solvent, double ppm) {
+    Hazard hazard = Masks.shipped().hazardOf(solvent);
+    if (hazard.mostPpm().isPresent() && ppm > hazard.mostPpm().getAsDouble()) {
+      throw new Refusal(
+          "Cartridges for %s are approved up to %s ppm (42 CFR 84.190); %s ppm is above that."
+                  .formatted(
+                      hazard.name(),
+                      Figures.plain(hazard.mostPpm().getAsDouble()),
+                      Figures.plain(ppm))
+              + " Ventilate; what is left needs supplied air.");
+    }
   }
 
   // Where there is no book yet, none is begun for this.

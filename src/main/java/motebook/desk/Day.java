@@ -31,7 +31,7 @@ public final class Day {
    *     the person's work may go on over midnight
    */
   public static DayReport report(DayReckoning day, Function<LocalDate, List<Session>> sessions) {
-    return report(day, Fumes.of(day), sessions);
+    return report(day, Fumes.of(day).map(Fumes::report), sessions);
   }
 
   private static DayReport report(

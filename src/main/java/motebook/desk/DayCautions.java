@@ -12,6 +12,9 @@ final class DayCautions {
   /** Said of finishing whose amounts nobody told. */
   private static final String UNTOLD_VAPOUR = "finish-vapour";
 
+  /** Where no finish is named, it may be one that dries by oxidation. */
+  private static final String OILY_RAGS = "oily-rags";
+
   private DayCautions() {}
 
   static List<Caution> of(DayReckoning day) {
@@ -29,6 +32,9 @@ final class DayCautions {
     source.operation().cautions().stream()
         .filter(key -> amounts.isEmpty() || !key.equals(UNTOLD_VAPOUR))
         .forEach(keys::add);
+    if (amounts.isEmpty() && source.operation().cautions().contains(UNTOLD_VAPOUR)) {
+      keys.add(OILY_RAGS);
+    }
     if (!amounts.isEmpty()) {
       Finishes finishes = day.shop().finishes().get();
       amounts.forEach(amount -> keys.addAll(finishes.finish(amount.finish()).cautions()));

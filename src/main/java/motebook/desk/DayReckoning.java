@@ -181,7 +181,8 @@ public final class DayReckoning {
     return parts;
   }
 
-  private Breath breathOf(Source own) {
+  /** The stretch that a session of the person is. */
+  Breath breathOf(Source own) {
     return breaths.stream()
         .filter(b -> b.own().filter(own::equals).isPresent())
         .findFirst()

@@ -1,9 +1,11 @@
 package motebook.desk;
 
 import java.time.LocalDate;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import motebook.reference.Caution;
 import motebook.science.Estimate;
 
@@ -59,6 +61,31 @@ public record DayReport(
   /** The dust that no limit covers; empty where there is none. */
   public Optional<Uncovered> uncovered() {
     return limits.uncovered();
+  }
+
+  /** How much protection the dust calls for; empty where no limit judges it. */
+  public Optional<RequiredProtection> requiredForDust() {
+    return limit().flatMap(HeldLimit::required);
+  }
+
+  /** How much protection the vapours call for; empty where there are none, or no limit for any. */
+  public Optional<RequiredProtection> requiredForVapour() {
+    return vapour.flatMap(VapourReport::required);
+  }
+
+  /** The credited masks that are not enough, for dust and for vapour. */
+  public List<Shortfall> shortfalls() {
+    Set<Shortfall> all = new LinkedHashSet<>();
+    double needed = requiredForDust().map(RequiredProtection::central).orElse(0.0);
+    for (SessionLine line : sessions) {
+      double apf = line.credit().apf();
+      if (apf > 1 && needed > apf) {
+        String worn = line.source().session().work().mask().orElseThrow().respirator();
+        all.add(new Shortfall(worn, apf, new Shortfall.Day(Foremost.DUST, needed)));
+      }
+    }
+    vapour.ifPresent(of -> all.addAll(of.shortfalls()));
+    return List.copyOf(all);
   }
 
   /**

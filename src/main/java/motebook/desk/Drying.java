@@ -20,6 +20,8 @@ import motebook.science.Spread;
  * @param millilitres how much of it
  */
 public record Drying(Source source, Finish finish, double millilitres) {
+  private static final double MEAN_TIMES = 3;
+  private static final double MINUTES_PER_HOUR = 60;
 
   /** What a session gives off, one for each amount. */
   static List<Drying> of(Source source, Finishes finishes) {
@@ -51,6 +53,16 @@ public record Drying(Source source, Finish finish, double millilitres) {
     return List.of(
         Release.even(mgWithin(), source.from(), source.to()),
         Release.drying(mg() - mgWithin(), finish.laterPerHour(), source.to(), RoomDay.DAY_ENDS));
+  }
+
+  /**
+   * The minute of the day by which all but a twentieth of what was left to dry has been given off:
+   * three times the mean time that it takes.
+   */
+  double mostlyGivenOff() {
+    return finish.withinSession() < 1
+        ? source.to() + MEAN_TIMES * MINUTES_PER_HOUR / finish.laterPerHour()
+        : source.to();
   }
 
   /** What it gives off that no vapour balance tells of. */

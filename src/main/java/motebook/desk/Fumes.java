@@ -2,68 +2,88 @@ package motebook.desk;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import motebook.desk.VapourReport.OfSession;
+import motebook.desk.VapourReport.OfShortTerm;
 import motebook.desk.VapourReport.OfSolvent;
+import motebook.model.Session;
 import motebook.model.VapourLimits;
 import motebook.reference.Solvent;
 import motebook.science.Estimate;
 import motebook.science.LognormalSum;
-import motebook.science.Vapour;
 
 /** The question "what vapour did this person breathe on this day". */
 final class Fumes {
-  // Where NIOSH ends the concentrations that are dangerous for their vapour's fire alone.
-  private static final double HIGH_FLAMMABLE_SHARE = 0.1;
+  // A row is shown from this part of its limit on, at the upper end.
+  private static final double SHOWN_FROM = 0.1;
 
   private final VapourReckoning vapour;
   private final VapourLimits limits;
+  private final ShortTermExposure outside;
+  private final VapourNeeds needs;
 
   private Fumes(VapourReckoning vapour, VapourLimits limits) {
     this.vapour = vapour;
     this.limits = limits;
+    this.outside = new ShortTermExposure(vapour, breath -> 1);
+    this.needs = new VapourNeeds(vapour, limits, outside);
   }
 
-  /** Answers for a day already reckoned; empty where no vapour was breathed. */
-  static Optional<VapourReport> of(DayReckoning day) {
-    return of(day, Fumes::report);
-  }
-
-  private static <T> Optional<T> of(DayReckoning day, Function<Fumes, T> answer) {
+  /** Of a day already estimated; empty where no vapour was breathed. */
+  static Optional<Fumes> of(DayReckoning day) {
     if (day.sources().stream().allMatch(s -> s.session().work().amounts().isEmpty())) {
       return Optional.empty();
     }
     VapourReckoning vapour = new VapourReckoning(day);
     return vapour.breathed().isEmpty()
         ? Optional.empty()
-        : Optional.of(answer.apply(new Fumes(vapour, day.shop().settings().vapourLimits())));
+        : Optional.of(new Fumes(vapour, day.shop().settings().vapourLimits()));
   }
 
-  /** The sessions of a person's day in which there was vapour, without all that is told of it. */
-  static List<OfSession> sessions(DayReckoning day) {
-    return of(day, Fumes::sessions).orElse(List.of());
+  /** What a session of the person asks of a mask. */
+  VapourDemand demand(Session session) {
+    return needs.in(vapour.day().breathOf(vapour.day().sourceOf(session)));
   }
 
-  private VapourReport report() {
+  /** All that is shown of the day. */
+  VapourReport report() {
     List<OfSession> sessions = sessions();
+    Estimate index = LognormalSum.of(vapour.outsideTerms(this::index));
     return new VapourReport(
         limits,
         solvents(),
-        LognormalSum.of(vapour.outsideTerms(this::index)),
+        index,
         LognormalSum.of(vapour.insideTerms(this::index)),
         sessions,
-        flammableShare(),
+        acute(),
+        needs.aboveIdlh(),
+        Fire.of(vapour),
+        new VapourShortfalls(vapour, outside).of(sessions, index.central()),
         notEstimated(),
         FumeRemarks.of(sessions));
+  }
+
+  private List<OfShortTerm> acute() {
+    DayReckoning day = vapour.day();
+    ShortTermExposure inside =
+        day.breaths().stream().allMatch(breath -> day.vapourShare(breath) == 1)
+            ? outside
+            : new ShortTermExposure(vapour, day::vapourShare);
+    List<OfShortTerm> rows = new ArrayList<>();
+    for (Solvent solvent : vapour.outsidePpm().keySet()) {
+      for (ShortTermLimit limit : ShortTermLimit.of(solvent)) {
+        Estimate worst = outside.overDay(List.of(solvent));
+        if (worst.high90() > SHOWN_FROM * limit.ppm()) {
+          rows.add(new OfShortTerm(solvent, limit, worst, inside.overDay(List.of(solvent))));
+        }
+      }
+    }
+    rows.sort(Comparator.comparingDouble(OfShortTerm::ratio).reversed());
+    return rows;
   }
 
   private List<OfSolvent> solvents() {
@@ -92,7 +112,8 @@ final class Fumes {
         .sum();
   }
 
-  private List<OfSession> sessions() {
+  /** The person's sessions in which there was vapour. */
+  List<OfSession> sessions() {
     List<OfSession> sessions = new ArrayList<>();
     for (Breath breath : vapour.day().breaths()) {
       Map<Solvent, Double> mean = vapour.meanPpm(breath);
@@ -118,49 +139,6 @@ final class Fumes {
     Estimate all =
         LognormalSum.of(vapour.terms(f -> vapour.mgMinPerM3(breath, f), (f, mgMin) -> mgMin));
     return all.high90() / all.typical();
-  }
-
-  /** A minute of a stretch and the typical flammable share at the person's hand in it. */
-  private record Moment(Breath breath, int minute, double share) {}
-
-  /** At the worst minute at the person's hand, upper end of the range. */
-  private OptionalDouble flammableShare() {
-    Map<Drying, Double> perMgPerM3 = new HashMap<>();
-    vapour.breathed().forEach(finish -> perMgPerM3.put(finish, flammableShare(finish, 1)));
-    Moment worst =
-        vapour.day().breaths().stream()
-            .flatMap(breath -> moments(breath, perMgPerM3))
-            .max(Comparator.comparingDouble(Moment::share))
-            .orElseThrow();
-    double share =
-        LognormalSum.of(
-                vapour.terms(
-                    f -> vapour.mgPerM3(worst.breath(), f, worst.minute()), Fumes::flammableShare))
-            .high90();
-    return share < HIGH_FLAMMABLE_SHARE ? OptionalDouble.empty() : OptionalDouble.of(share);
-  }
-
-  private Stream<Moment> moments(Breath breath, Map<Drying, Double> perMgPerM3) {
-    return IntStream.rangeClosed(breath.from(), breath.to())
-        .mapToObj(
-            minute ->
-                new Moment(
-                    breath,
-                    minute,
-                    perMgPerM3.entrySet().stream()
-                        .mapToDouble(e -> e.getValue() * vapour.mgPerM3(breath, e.getKey(), minute))
-                        .sum()));
-  }
-
-  private static double flammableShare(Drying finish, double mgPerM3) {
-    return Vapour.flammableShare(
-        VapourReckoning.parts(finish, mgPerM3).entrySet().stream()
-            .filter(e -> e.getKey().limits().lelPercent().isPresent())
-            .map(
-                e ->
-                    new Vapour.Flammable(
-                        e.getValue(), e.getKey().limits().lelPercent().getAsDouble()))
-            .toList());
   }
 
   private List<String> notEstimated() {

@@ -54,6 +54,17 @@ public record HeldLimit(
     return other.isPresent() ? OptionalDouble.of(ratio()) : OptionalDouble.empty();
   }
 
+  /** How much protection it calls for; empty where there was no dust. */
+  Optional<RequiredProtection> required() {
+    return RequiredProtection.of(outside, inside)
+        .map(
+            all ->
+                new RequiredProtection(
+                    ratio(),
+                    Math.max(all.high90(), covered.map(part -> part.outside.high90()).orElse(0.0)),
+                    all.counted()));
+  }
+
   /** The chance of being over the limit outside the mask, 0 to 1. */
   public double chanceOutside() {
     return chance(HeldLimit::outside);

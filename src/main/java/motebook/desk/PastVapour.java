@@ -18,9 +18,16 @@ final class PastVapour implements VapourAir {
   private final Supplier<Set<LocalDate>> finishedOn;
   private Optional<Set<LocalDate>> days = Optional.empty();
   private final Map<LocalDate, DayWork> works = new HashMap<>();
-  private final Map<Whose, List<OfSession>> vapours = new HashMap<>();
+  private final Map<Whose, Optional<Past>> pasts = new HashMap<>();
 
   private record Whose(LocalDate date, String person) {}
+
+  /** What is known of a person's day; what a session asks is found when it is asked for. */
+  private record Past(Fumes fumes, List<OfSession> sessions, Map<Session, VapourDemand> demands) {
+    Past(Fumes fumes) {
+      this(fumes, fumes.sessions(), new HashMap<>());
+    }
+  }
 
   /**
    * The vapour of a past.
@@ -35,24 +42,38 @@ final class PastVapour implements VapourAir {
 
   @Override
   public Map<Solvent, Ppm> during(Session session) {
+    return past(session)
+        .flatMap(
+            day ->
+                day.sessions.stream()
+                    .filter(of -> of.source().session().equals(session))
+                    .findFirst())
+        .map(PastVapour::ppm)
+        .orElse(Map.of());
+  }
+
+  @Override
+  public VapourDemand demand(Session session) {
+    return past(session)
+        .map(day -> day.demands.computeIfAbsent(session, day.fumes::demand))
+        .orElse(VapourDemand.NOTHING);
+  }
+
+  private Optional<Past> past(Session session) {
     LocalDate date = session.work().date();
     if (days.isEmpty()) {
       days = Optional.of(finishedOn.get());
     }
     return days.get().contains(date)
-        ? vapours.computeIfAbsent(new Whose(date, session.work().person()), this::vapours).stream()
-            .filter(of -> of.source().session().equals(session))
-            .findFirst()
-            .map(PastVapour::ppm)
-            .orElse(Map.of())
-        : Map.of();
+        ? pasts.computeIfAbsent(new Whose(date, session.work().person()), this::past)
+        : Optional.empty();
   }
 
-  private List<OfSession> vapours(Whose day) {
+  private Optional<Past> past(Whose day) {
     DayWork work =
         works.computeIfAbsent(
             day.date, date -> DayWork.of(date, history.between(date, date), history.shop(date)));
-    return Fumes.sessions(new DayReckoning(day.person, work));
+    return Fumes.of(new DayReckoning(day.person, work)).map(Past::new);
   }
 
   // What is not estimated was there all the same.

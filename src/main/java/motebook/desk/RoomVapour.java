@@ -16,8 +16,11 @@ final class RoomVapour {
   static final RoomVapour NONE = new RoomVapour();
 
   private final Map<Drying, List<RoomTrace>> traces = new HashMap<>();
+  private final List<Loss> losses;
 
-  private RoomVapour() {}
+  private RoomVapour() {
+    losses = List.of();
+  }
 
   /**
    * The day of a room.
@@ -27,7 +30,7 @@ final class RoomVapour {
    * @param drying every finish used in it
    */
   RoomVapour(Surroundings.Indoors room, List<Source> sources, List<Drying> drying) {
-    List<Loss> losses = new RoomLosses(room, sources).ofVapour();
+    losses = new RoomLosses(room, sources).ofVapour();
     for (Drying finish : drying) {
       traces.put(
           finish,
@@ -37,17 +40,37 @@ final class RoomVapour {
     }
   }
 
+  /**
+   * The minute by which the air has changed a number of times after another minute; the day's end
+   * where it does not, and at once outdoors.
+   */
+  double afterAirChanges(double minute, double changes) {
+    double left = changes;
+    for (Loss loss : losses) {
+      double from = Math.max(minute, loss.fromMinute());
+      double changed = Math.max(0, loss.toMinute() - from) * loss.perMinute();
+      if (changed >= left) {
+        return from + left / loss.perMinute();
+      }
+      left -= changed;
+    }
+    return losses.isEmpty() ? minute : RoomDay.DAY_ENDS;
+  }
+
+  /** What one finish puts into the room's air, all solvents together; none outdoors. */
+  List<RoomTrace> traces(Drying finish) {
+    return traces.getOrDefault(finish, List.of());
+  }
+
   /** What one finish put into the room's air over a time, all solvents together, mg·min/m³. */
   double mgMinPerM3(Drying finish, double fromMinute, double toMinute) {
-    return traces.getOrDefault(finish, List.of()).stream()
+    return traces(finish).stream()
         .mapToDouble(trace -> trace.mgMinPerM3(fromMinute, toMinute))
         .sum();
   }
 
   /** The concentration of it at a time, all solvents together, mg/m³. */
   double mgPerM3At(Drying finish, double minute) {
-    return traces.getOrDefault(finish, List.of()).stream()
-        .mapToDouble(trace -> trace.mgPerM3At(minute))
-        .sum();
+    return traces(finish).stream().mapToDouble(trace -> trace.mgPerM3At(minute)).sum();
   }
 }

@@ -1,5 +1,6 @@
 package motebook.desk;
 
+import java.util.List;
 import java.util.Map;
 import motebook.model.Session;
 import motebook.reference.Solvent;
@@ -7,7 +8,7 @@ import motebook.reference.Solvent;
 /** What vapour was outside the mask during a session. */
 @FunctionalInterface
 public interface VapourAir {
-  /** No vapour was ever there, or none is reckoned. */
+  /** No vapour was ever there, or none is estimated. */
   VapourAir NONE = session -> Map.of();
 
   /**
@@ -15,6 +16,21 @@ public interface VapourAir {
    * What is warned of and never estimated, such as isocyanates, is there with a figure of 0.
    */
   Map<Solvent, Ppm> during(Session session);
+
+  /** What it asks of a mask; where no more is known than the means, all of it asks. */
+  default VapourDemand demand(Session session) {
+    Map<Solvent, Ppm> means = during(session);
+    List<Solvent> aboveIdlh =
+        means.keySet().stream().filter(one -> one.aboveIdlh(means.get(one).high)).toList();
+    return new VapourDemand(
+        means.keySet(),
+        aboveIdlh,
+        counted ->
+            means.entrySet().stream()
+                .filter(mean -> counted.test(mean.getKey()))
+                .mapToDouble(mean -> mean.getValue().typical)
+                .sum());
+  }
 
   /**
    * A concentration.

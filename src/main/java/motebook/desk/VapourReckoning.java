@@ -9,6 +9,7 @@ import java.util.function.ToDoubleFunction;
 import motebook.model.Surroundings;
 import motebook.reference.Solvent;
 import motebook.reference.Solvents;
+import motebook.science.BreathedAir;
 import motebook.science.Dose;
 import motebook.science.LognormalSum;
 import motebook.science.NearField;
@@ -58,6 +59,26 @@ final class VapourReckoning {
         : 0;
   }
 
+  /**
+   * What a person breathes of one finish over the day.
+   *
+   * @param share of what is outside that reaches the person in a stretch, 0 to 1
+   */
+  BreathedAir air(Drying finish, ToDoubleFunction<Breath> share) {
+    return new BreathedAir(
+        day.breaths().stream()
+            .filter(breath -> place(finish).equals(breath.place()))
+            .map(
+                breath ->
+                    new BreathedAir.Stretch(
+                        breath.from(),
+                        breath.to(),
+                        atHand(breath, finish),
+                        share.applyAsDouble(breath),
+                        room(breath.place()).traces(finish)))
+            .toList());
+  }
+
   private static String place(Drying finish) {
     return finish.source().session().work().place();
   }
@@ -84,6 +105,11 @@ final class VapourReckoning {
     return day.shop().place(place).surroundings() instanceof Surroundings.Indoors indoors
         ? new RoomVapour(indoors, here, dryingHere)
         : RoomVapour.NONE;
+  }
+
+  /** The minute by which the air about a finish has changed a number of times after another. */
+  double afterAirChanges(Drying finish, double minute, double changes) {
+    return room(place(finish)).afterAirChanges(minute, changes);
   }
 
   /** Every finish that the person breathed of. */

@@ -3,7 +3,6 @@ package motebook.desk;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import motebook.model.Session;
 import motebook.model.VapourLimits;
@@ -18,8 +17,10 @@ import motebook.science.Estimate;
  * @param indexOutside index of the mixture over 8 h outside the mask, over the limit above 1
  * @param indexInside the same inside it
  * @param sessions the person's own sessions in which there was vapour, in order of time
- * @param flammableShare share of the lower flammable limit at the hand at the worst minute, upper
- *     end of its 90 % range; empty where it is low, since a low share of a mean reassures nobody
+ * @param acute each short-term limit that the worst 15 minutes come near to, the nearest first
+ * @param aboveIdlh what may be immediately dangerous to life or health over its worst 15 minutes
+ * @param fire how near the air within arm's length comes to burning; empty where that is low
+ * @param shortfalls credited masks that are not enough for this vapour
  * @param notEstimated what was given off that no figure here holds
  * @param remarks what a reader must know beside the figures
  */
@@ -29,7 +30,10 @@ public record VapourReport(
     Estimate indexOutside,
     Estimate indexInside,
     List<OfSession> sessions,
-    OptionalDouble flammableShare,
+    List<OfShortTerm> acute,
+    List<AboveIdlh> aboveIdlh,
+    Optional<Fire> fire,
+    List<Shortfall> shortfalls,
     List<String> notEstimated,
     List<String> remarks) {
 
@@ -43,6 +47,35 @@ public record VapourReport(
    */
   public record OfSolvent(
       Solvent solvent, double outsidePpm, double insidePpm, Optional<VapourLimit> limit) {}
+
+  /**
+   * One solvent over its worst 15 minutes, held against one short-term limit.
+   *
+   * @param solvent which
+   * @param limit which limit
+   * @param outside mean over the worst 15 minutes outside the mask, ppm
+   * @param inside the same inside it, at its own worst 15 minutes
+   */
+  public record OfShortTerm(
+      Solvent solvent, ShortTermLimit limit, Estimate outside, Estimate inside) {
+    /** The best estimate outside as a multiple of the limit, above 1 over it. */
+    public double ratio() {
+      return outside.central() / limit.ppm();
+    }
+
+    /** Whether the range reaches above what air of 25 °C can hold. */
+    public boolean saturated() {
+      return outside.high90() > solvent.saturatedPpm();
+    }
+  }
+
+  /**
+   * A solvent that may be immediately dangerous to life or health.
+   *
+   * @param solvent which
+   * @param outside mean over its worst 15 minutes outside the mask, ppm
+   */
+  public record AboveIdlh(Solvent solvent, Estimate outside) {}
 
   /**
    * One session of the person.
@@ -68,6 +101,11 @@ public record VapourReport(
   /** The credit of a session; empty where no vapour was present in it. */
   public Optional<Credit> credit(Source source) {
     return during(source.session()).map(OfSession::credit);
+  }
+
+  /** How much protection the vapours call for; empty where no limit judges any. */
+  public Optional<RequiredProtection> required() {
+    return RequiredProtection.of(indexOutside, indexInside);
   }
 
   /** The solvents that no limit judges. */

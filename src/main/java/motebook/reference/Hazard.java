@@ -1,6 +1,7 @@
 package motebook.reference;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -11,6 +12,7 @@ import java.util.Set;
  * @param kind what it is
  * @param heldBy what holds it back; any one of them is enough
  * @param leastEfficiencyPercent least efficiency of a particulate element; 0 where any will do
+ * @param mostPpm the most that its elements may be used in, 42 CFR 84.190; empty where none is set
  * @param cautions keys of the cautions of materials and operations that tell of it
  * @param solvents the kinds of solvent that it stands for
  * @param advice what is said to whoever wears something else
@@ -22,6 +24,7 @@ public record Hazard(
     Kind kind,
     Set<String> heldBy,
     double leastEfficiencyPercent,
+    OptionalDouble mostPpm,
     Set<String> cautions,
     Set<Solvent.Element> solvents,
     String advice,

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import motebook.science.Breakthrough;
+import motebook.science.Vapour;
 import motebook.science.WheelerJonas;
 
 /**
@@ -51,6 +52,20 @@ public record Solvent(
   /** Whether a weight of it can be told as parts per million. */
   public boolean weighed() {
     return molarMass.isPresent();
+  }
+
+  /**
+   * The most of it that air at 25 °C can hold, ppm; without bound where its pressure is unknown.
+   */
+  public double saturatedPpm() {
+    return kPa25.isPresent()
+        ? Vapour.saturatedPpm(1, kPa25.getAsDouble())
+        : Double.POSITIVE_INFINITY;
+  }
+
+  /** Whether a concentration of it, ppm, is immediately dangerous to life or health. */
+  public boolean aboveIdlh(double ppm) {
+    return limits.idlhPpm().isPresent() && ppm > limits.idlhPpm().getAsDouble();
   }
 
   /** What protects from it. */

@@ -10,6 +10,7 @@ import motebook.desk.DayReport.Twa;
 import motebook.desk.HeldLimit;
 import motebook.desk.NightShift;
 import motebook.desk.PlanReport;
+import motebook.desk.RequiredProtection;
 import motebook.desk.Uncovered;
 import motebook.model.MaskUse;
 import motebook.model.MinuteOfDay;
@@ -47,8 +48,23 @@ public final class DayJson {
             "remarks", day.remarks(),
             "cautions", day.cautions().stream().map(Caution::sentence).toList(),
             "learned_from_samples", day.learnedFrom());
+    object.put(
+        "required_protection",
+        Json.object(
+            "dust", required(day.requiredForDust()), "vapour", required(day.requiredForVapour())));
+    object.put("acute", VapourJson.acute(day));
+    object.put("warnings", ProtectionWords.alarms(day));
     day.vapour().ifPresent(vapour -> object.put("vapour", VapourJson.of(vapour)));
     return object;
+  }
+
+  private static Map<String, Object> required(Optional<RequiredProtection> needed) {
+    return needed
+        .map(
+            one ->
+                Json.object(
+                    "central", one.central(), "high90", one.high90(), "counted", one.counted()))
+        .orElse(null);
   }
 
   static Object limit(Optional<HeldLimit> held) {

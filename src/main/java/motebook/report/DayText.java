@@ -69,6 +69,7 @@ public final class DayText {
     lines.add("8-h mean  outside " + ink.headline(Wording.estimate(day.outside().estimate())));
     lines.add("          inside  " + Wording.inside(day.inside().estimate(), Wording.masked(day)));
     lines.addAll(LimitText.lines(day));
+    ProtectionWords.needs(day).forEach(needs -> lines.add("mask      " + needs));
     lines.add(
         "of it     "
             + Figures.rounded(day.respirableOutsideTypical())
@@ -80,6 +81,7 @@ public final class DayText {
                 ? ", " + day.minutesBetween() + " min between sessions counted in the room"
                 : ""));
     day.vapour().ifPresent(vapour -> lines.addAll(VapourText.of(vapour, day, ink)));
+    ProtectionWords.alarms(day).forEach(alarm -> lines.add("warning   " + ink.warning(alarm)));
     Wording.learned(day.learnedFrom()).ifPresent(said -> lines.add("learned   " + said));
     return lines;
   }

@@ -16,6 +16,7 @@ import motebook.desk.Plans;
 import motebook.model.Figures;
 import motebook.model.Session;
 import motebook.reference.Caution;
+import motebook.reference.Operation;
 
 /** What some work would bring, as text for a terminal. */
 public final class PlanText {
@@ -119,15 +120,15 @@ public final class PlanText {
     List<String> lines = new ArrayList<>();
     plan.helps().stream()
         .limit(HELPS)
-        .map(help -> help(help, plan.foremost()))
+        .map(help -> help(help, plan.foremost(), plan.line().source().operation()))
         .forEach(help -> lines.add((lines.isEmpty() ? "helps     " : LABEL) + help));
     return lines;
   }
 
   /** {@code with vacuum on the tool: about 0.71 mg/m³ outside}. */
-  private static String help(Help help, Foremost foremost) {
+  private static String help(Help help, Foremost foremost, Operation operation) {
     return help.control()
-            .map(control -> "with " + control.spoken())
+            .map(control -> "with " + Wording.offered(control, operation))
             .orElseGet(() -> "outdoors, in " + help.work().place())
         + ": about "
         + figure(help.day(), foremost);

@@ -1,12 +1,15 @@
 package motebook.report;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import motebook.desk.DayReport;
+import motebook.desk.Fire;
 import motebook.desk.Source;
 import motebook.desk.VapourLimit;
 import motebook.desk.VapourReport;
+import motebook.desk.VapourReport.OfShortTerm;
 import motebook.desk.VapourReport.OfSolvent;
 import motebook.model.Amount;
 import motebook.reference.Solvent;
@@ -25,7 +28,10 @@ final class VapourJson {
     index(object, "mixture_index_inside", vapour.indexInside());
     object.put("not_judged", vapour.notJudged().stream().map(Solvent::key).toList());
     object.put("not_estimated", vapour.notEstimated());
-    object.put("lower_flammable_limit_percent_high90", percent(vapour.flammableShare()));
+    object.put(
+        "lower_flammable_limit_percent_high90",
+        vapour.fire().map(fire -> 100 * fire.share()).orElse(null));
+    object.put("capped_at_saturation", vapour.fire().map(Fire::saturated).orElse(false));
     object.put("remarks", vapour.remarks());
     return object;
   }
@@ -46,8 +52,22 @@ final class VapourJson {
     object.put(key + "_high90", index.high90());
   }
 
-  private static Double percent(OptionalDouble share) {
-    return share.isPresent() ? 100 * share.getAsDouble() : null;
+  /** The short-term limits that a day comes near to. */
+  static List<Map<String, Object>> acute(DayReport day) {
+    return day.vapour().stream()
+        .flatMap(vapour -> vapour.acute().stream())
+        .map(VapourJson::acute)
+        .toList();
+  }
+
+  private static Map<String, Object> acute(OfShortTerm row) {
+    return Json.object(
+        "solvent", row.solvent().key(),
+        "ppm_15_min_central", row.outside().central(),
+        "ppm_15_min_high90", row.outside().high90(),
+        "limit_ppm", row.limit().ppm(),
+        "kind", row.limit().kind().name().toLowerCase(Locale.ROOT),
+        "authority", row.limit().authority().name());
   }
 
   /** Adds to a session what was used in it, and what its mask counts for where there was vapour. */

@@ -1,20 +1,27 @@
 package motebook.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import motebook.desk.DayReport;
+import motebook.desk.Fire;
+import motebook.desk.ShortTermLimit;
 import motebook.desk.VapourReport;
+import motebook.desk.VapourReport.OfShortTerm;
 import motebook.desk.VapourReport.OfSolvent;
 import motebook.model.Figures;
 import motebook.model.VapourLimits;
 import motebook.reference.Solvent;
+import motebook.reference.Solvent.Authority;
 import motebook.science.Estimate;
 
 /** The vapour of a day as text for a terminal. */
 public final class VapourText {
   private static final int MOST_NAMED = 4;
+  private static final String LABEL = "          ";
 
   private VapourText() {}
 
@@ -34,7 +41,12 @@ public final class VapourText {
                 ? index(vapour.indexInside(), vapour.limits())
                 : "the same: no mask worn"));
     unjudged(vapour, lines);
-    flammable(vapour, ink, lines);
+    ofEpa(vapour, lines);
+    acute(vapour, lines);
+    vapour
+        .fire()
+        .filter(fire -> !fire.stop())
+        .ifPresent(fire -> lines.add("fire      " + fire(fire)));
     vapour.remarks().forEach(remark -> lines.add("note      " + remark));
     return lines;
   }
@@ -78,18 +90,87 @@ public final class VapourText {
     }
   }
 
-  private static void flammable(VapourReport vapour, Ink ink, List<String> lines) {
+  // A solvent has one line, with each of its limits in it.
+  private static void acute(VapourReport vapour, List<String> lines) {
+    Map<Solvent, List<OfShortTerm>> rows = new LinkedHashMap<>();
+    vapour.acute().forEach(r -> rows.computeIfAbsent(r.solvent(), x -> new ArrayList<>()).add(r));
+    List<List<OfShortTerm>> all = List.copyOf(rows.values());
+    for (int line = 0; line < Math.min(MOST_NAMED, all.size()); line++) {
+      lines.add((line == 0 ? "15 min    " : LABEL) + acute(all.get(line)));
+    }
+    if (all.size() > MOST_NAMED) {
+      lines.add(LABEL + "and " + (all.size() - MOST_NAMED) + " more, less near their limits");
+    }
+  }
+
+  private static String acute(List<OfShortTerm> limits) {
+    OfShortTerm first = limits.get(0);
+    return first.solvent().name()
+        + " "
+        + ppm(first.outside())
+        + (first.inside().equals(first.outside()) ? "" : ", inside " + ppm(first.inside()))
+        + ": "
+        + limits.stream()
+            .map(
+                row ->
+                    Figures.rounded(row.ratio())
+                        + " times "
+                        + whose(row.limit())
+                        + " of "
+                        + Figures.plain(row.limit().ppm()))
+            .collect(Collectors.joining(", "))
+        + (first.saturated()
+            ? "; air of 25 °C holds "
+                + Figures.rounded(first.solvent().saturatedPpm())
+                + " ppm at most"
+            : "");
+  }
+
+  private static String ppm(Estimate ppm) {
+    return Figures.about(ppm.central()) + " ppm (" + Figures.range(ppm.low90(), ppm.high90()) + ")";
+  }
+
+  /** {@code NIOSH's short-term limit}. */
+  static String whose(ShortTermLimit limit) {
+    return limit.authority()
+        + "'s "
+        + switch (limit.kind()) {
+          case STEL -> "short-term limit";
+          case CEILING -> "ceiling";
+        };
+  }
+
+  // Where its use may go on at all: the rule itself ends most of it.
+  private static void ofEpa(VapourReport vapour, List<String> lines) {
     vapour
-        .flammableShare()
-        .ifPresent(
-            share ->
-                lines.add(
-                    "fire      "
-                        + ink.warning(
-                            "the air at the hand may have reached "
-                                + Figures.rounded(100 * share)
-                                + " % of the lower flammable limit")
-                        + ", where it burns; spray areas are judged at 25 %, in California at 20 %, and nearer"
-                        + " the can there is more"));
+        .solvents()
+        .forEach(
+            line ->
+                line.solvent()
+                    .limits()
+                    .of(Authority.EPA)
+                    .eightHour()
+                    .ifPresent(
+                        ppm ->
+                            lines.add(
+                                LABEL
+                                    + "EPA allows "
+                                    + Figures.plain(ppm)
+                                    + " ppm of "
+                                    + line.solvent().name()
+                                    + " over 8 h where its use may go on (40 CFR 751): outside "
+                                    + Figures.about(line.outsidePpm())
+                                    + " ppm")));
+  }
+
+  /** How near the air comes to burning, in a sentence. */
+  static String fire(Fire fire) {
+    return (fire.stop() ? "Stop, ventilate, no ignition source: the" : "The")
+        + " air within arm's length may reach "
+        + Figures.rounded(100 * fire.share())
+        + " % of the lower flammable limit, the level at which vapour ignites (mean of that air,"
+        + " worst minute, upper end of the range"
+        + (fire.saturated() ? "; capped at what air of 25 °C can hold" : "")
+        + "); at the wet film it is always higher.";
   }
 }

@@ -23,13 +23,18 @@ public final class VapourWords {
   /** {@code vapour, limit 1 in all: outside about 0.18 (0.057 to 0.57), no mask worn}. */
   public static Optional<String> day(DayReport day) {
     return day.vapour()
-        .map(vapour -> "vapour, limit 1 in all: " + day(vapour, Wording.masked(day)));
+        .map(
+            vapour ->
+                "vapour, limit 1 in all: "
+                    + day(vapour, Wording.masked(day))
+                    + ProtectionWords.overShortTerm(day).map("; "::concat).orElse("")
+                    + beside(vapour));
   }
 
   private static String day(VapourReport vapour, boolean masked) {
     String inside = masked ? "; inside " + figure(vapour.indexInside()) : ", no mask worn";
     String over = vapour.indexOutside().central() > 1 ? ", over" : "";
-    return "outside " + figure(vapour.indexOutside()) + over + inside + beside(vapour);
+    return "outside " + figure(vapour.indexOutside()) + over + inside;
   }
 
   private static String beside(VapourReport vapour) {

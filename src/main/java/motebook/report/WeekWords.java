@@ -81,7 +81,7 @@ public final class WeekWords {
   /** The one change that would have helped most, in one sentence. */
   public static String best(BestChange best, String person) {
     return "With "
-        + best.control().spoken()
+        + Wording.offered(best.control(), best.job().operation())
         + " at all "
         + said(best.job(), person)
         + " the mean of the week's days would have been "

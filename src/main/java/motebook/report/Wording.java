@@ -19,8 +19,10 @@ import motebook.model.Amount;
 import motebook.model.Figures;
 import motebook.model.MinuteOfDay;
 import motebook.model.Work;
+import motebook.reference.Control;
 import motebook.reference.Limit;
 import motebook.reference.Material;
+import motebook.reference.Operation;
 import motebook.reference.WoodClass;
 import motebook.science.Estimate;
 
@@ -88,6 +90,17 @@ public final class Wording {
     return job(source)
         + (controls.isEmpty() ? "" : " with " + controls)
         + amounts(source.session().work().amounts());
+  }
+
+  /**
+   * A control as it is offered for an operation. The motor of a common fan can set light to the
+   * vapour that it draws out.
+   */
+  static String offered(Control control, Operation operation) {
+    return control.spoken()
+        + (control.key().equals(Control.WINDOW_FAN) && operation.finishes()
+            ? " (motor out of the air stream, rated for it)"
+            : "");
   }
 
   /**

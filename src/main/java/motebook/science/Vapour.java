@@ -8,6 +8,8 @@ public final class Vapour {
   public static final double LITRES_PER_MOL = 24.45;
 
   private static final double PPM_PER_PERCENT = 1e4;
+  private static final double PPM_PER_WHOLE = 1e6;
+  private static final double ATMOSPHERE_KPA = 101.325;
 
   private Vapour() {}
 
@@ -19,6 +21,17 @@ public final class Vapour {
    */
   public static double ppm(double mgPerM3, double molarMass) {
     return mgPerM3 * LITRES_PER_MOL / molarMass;
+  }
+
+  /**
+   * The most of a vapour that air at 25 °C holds above a liquid, ppm, by Raoult's law: {@code
+   * x·p/P}. What does not evaporate is left out of the mole fractions, which makes it more.
+   *
+   * @param moleFraction of the vapour's own liquid in the liquid, 0 to 1
+   * @param vapourKPa25 vapour pressure of its own liquid at 25 °C, kPa
+   */
+  public static double saturatedPpm(double moleFraction, double vapourKPa25) {
+    return moleFraction * vapourKPa25 / ATMOSPHERE_KPA * PPM_PER_WHOLE;
   }
 
   /**

@@ -8,8 +8,8 @@ import java.util.stream.DoubleStream;
 /**
  * The stretch of a fixed length over which the mean of what somebody breathes is highest.
  *
- * <p>With {@code F(t) = ∫c} from t to t + w, {@code F'(t) = c(t + w) − c(t)}. Between the knots of c
- * and the same less w, F is smooth; on each such piece the bounds of c at both ends of the window
+ * <p>With {@code F(t) = ∫c} from t to t + w, {@code F'(t) = c(t + w) − c(t)}. Between the knots of
+ * c and the same less w, F is smooth; on each such piece the bounds of c at both ends of the window
  * bound F' and so F. A piece whose bound lies above the best window found so far is halved, until
  * none does: what is left out is proven to be no higher.
  *

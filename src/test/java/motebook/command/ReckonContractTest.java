@@ -85,8 +85,8 @@ class ReckonContractTest {
         // OSHA, 10 % breakthrough table (read).
         "cartridge toluene --ppm 200 | table_minutes | 307",
         "cartridge sec-butanol --ppm 500 | table_minutes | 130",
-        // Regression on the equation, not published: 71.15 min.
-        "cartridge toluene --ppm 1000 | wheeler_jonas_minutes | 71.1499",
+        // Regression on the equation, src/test/python/wheeler_jonas.py.
+        "cartridge toluene --ppm 500 | wheeler_jonas_minutes | 133.8826",
         // 480 min at 40 L/min (OSHA, quoting AIHA).
         "cartridge toluene --ppm 200 --flow 40 | rule_of_thumb_minutes | 480",
         "cartridge butyl acetate --ppm 200 --flow 40 --humidity 86 | rule_of_thumb_minutes | 240",
@@ -142,6 +142,26 @@ class ReckonContractTest {
         .contains("change schedule", "maker");
     assertThat(shell.say("reckon cartridge methanol --ppm 200").out())
         .contains("no cartridge time", "Supplied air");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        // NIOSH IDLH: toluene 500, mineral spirits 3540, methanol 6000, ammonia 300 ppm.
+        "toluene --ppm 501 | above 500 ppm, from where it is immediately dangerous",
+        "xylenes --ppm 1000 | above 900 ppm",
+        "methanol --ppm 7000 | above 6000 ppm",
+        "ammonia --ppm 301 | above 300 ppm",
+        // 42 CFR 84.190, read: organic vapour 1000 ppm.
+        "mek --ppm 1001 | approved up to 1000 ppm (42 CFR 84.190)",
+        "cumene --ppm 1001 | approved up to 1000 ppm"
+      })
+  void no_cartridge_is_calculated_where_none_may_be_used(String line, String said) {
+    Shell.Said refused = shell.say("reckon cartridge " + line);
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.err()).contains(said).doesNotContain("gear add");
+    assertThat(shell.say("reckon cartridge " + line + " --json").code()).isEqualTo(2);
   }
 
   @Test

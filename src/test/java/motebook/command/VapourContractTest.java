@@ -110,6 +110,125 @@ class VapourContractTest {
   }
 
   @Test
+  void a_day_answers_how_much_protection_it_needs_and_how_much_counts() {
+    said("log 60m orbital sanding of oak at 9:00 on 2026-03-02");
+    said("log 25m finishing using 250ml lacquer and 50ml lacquer thinner at 11:00 on 2026-03-02");
+    Map<String, Object> day = shell.json("day 2026-03-02");
+    Object limit = at(day, "limit", "mg_m3");
+    assertThat(limit).isEqualTo(1.0);
+    assertThat(number(day, "required_protection", "dust", "central"))
+        .isCloseTo(number(day, "twa", "outside", "central_mg_m3"), within(1e-9));
+    assertThat(number(day, "required_protection", "dust", "high90"))
+        .isCloseTo(number(day, "twa", "outside", "high90_mg_m3"), within(1e-9));
+    assertThat(number(day, "required_protection", "dust", "counted")).isEqualTo(1);
+    assertThat(number(day, "required_protection", "vapour", "central"))
+        .isEqualTo(number(day, "vapour", "mixture_index_outside_central"));
+    assertThat(number(day, "required_protection", "vapour", "high90"))
+        .isEqualTo(number(day, "vapour", "mixture_index_outside_high90"));
+    assertThat(shell.say("day 2026-03-02").out())
+        .contains("dust needs a factor of 3.20 (upper end 27.3)");
+  }
+
+  @Test
+  void a_mask_that_counts_is_held_against_what_the_day_needs() {
+    said("gear add respirator \"half mask\" --facepiece \"half mask\"");
+    said("gear add element pads --for \"half mask\" --class P100 --opened 2026-02-02");
+    said(
+        "fit record --respirator \"half mask\" --person me --on 2026-02-02 --method quantitative"
+            + " --factors 200,180,150,120,90,110,210");
+    said("log 60m orbital sanding of oak wearing half mask checked at 9:00 on 2026-03-02");
+    Map<String, Object> day = shell.json("day 2026-03-02");
+    assertThat(number(day, "required_protection", "dust", "counted")).isCloseTo(10, within(1e-9));
+    assertThat(shell.say("day 2026-03-02").out())
+        .contains("dust needs a factor of 3.13 (upper end 26.7); yours counts 10");
+    // Derived: eight hours of it are 25 mg/m3 and more against 1 mg/m3, over the factor of 10.
+    said("log 8h orbital sanding of oak wearing half mask checked at 10:00 on 2026-03-02");
+    assertThat(at(shell.json("day 2026-03-02"), "warnings").toString())
+        .contains("This mask is not enough: half mask counts as 10", "the day's dust needs");
+    assertThat(number(shell.json("day 2026-03-02"), "sessions", 1, "credited_apf")).isEqualTo(10);
+  }
+
+  @Test
+  void dust_of_two_limits_needs_what_their_shares_add_up_to_and_lead_paint_has_no_figure() {
+    said("log 60m table saw of red cedar at 9:00 on 2026-03-02");
+    said("log 60m table saw of oak at 11:00 on 2026-03-02");
+    Map<String, Object> mixed = shell.json("day 2026-03-02");
+    assertThat(number(mixed, "required_protection", "dust", "central"))
+        .isEqualTo(number(mixed, "limit", "index"));
+    said("log 30m block sanding of old paint at 9:00 on 2026-03-01");
+    assertThat(at(shell.json("day 2026-03-01"), "required_protection", "dust")).isNull();
+    assertThat(shell.say("day 2026-03-01").out()).doesNotContain("needs a factor");
+  }
+
+  @Test
+  void without_dust_that_a_limit_judges_or_without_vapour_there_is_nothing_to_need() {
+    said("limits use eu");
+    said("log 30m orbital sanding of pine at 9:00 on 2026-03-02");
+    Map<String, Object> day = shell.json("day 2026-03-02");
+    assertThat(at(day, "required_protection", "dust")).isNull();
+    assertThat(at(day, "required_protection", "vapour")).isNull();
+    assertThat(at(day, "acute")).isEqualTo(List.of());
+  }
+
+  @Test
+  void the_worst_quarter_of_an_hour_is_held_against_every_short_term_limit_it_comes_near() {
+    said(
+        "log 25m finishing with doors open using 250ml lacquer and 50ml lacquer thinner at 9:00"
+            + " on 2026-03-02");
+    Map<String, Object> day = shell.json("day 2026-03-02");
+    assertThat((List<?>) at(day, "acute"))
+        .extracting(row -> at(row, "solvent") + " " + at(row, "authority") + " " + at(row, "kind"))
+        .startsWith("toluene NIOSH stel", "toluene OSHA ceiling", "butanol NIOSH ceiling")
+        .contains("mineral-spirits NIOSH ceiling");
+    // src/test/python/short_term.py: 128.6721 ppm typical; the median of two finishes is as high
+    // within a thousandth.
+    assertThat(number(day, "acute", 0, "ppm_15_min_central")).isCloseTo(128.6721, within(0.2));
+    assertThat(number(day, "acute", 0, "ppm_15_min_high90")).isBetween(390.0, 410.0);
+    assertThat(number(day, "acute", 0, "limit_ppm")).isEqualTo(150);
+    assertThat(at(day, "acute", 0).toString()).doesNotContain("inside");
+    assertThat(shell.say("day 2026-03-02").out())
+        .contains(
+            "15 min    toluene about 129 ppm (40.8 to 406): 0.859 times NIOSH's short-term limit")
+        .contains("0.429 times OSHA's ceiling of 300")
+        .contains("n-butanol about 21.4 ppm", "NIOSH's ceiling of 50");
+  }
+
+  @Test
+  void air_that_may_be_immediately_dangerous_is_to_be_left() {
+    said("log 25m finishing using 500ml contact cement at 9:00 on 2026-03-02");
+    String warnings = at(shell.json("day 2026-03-02"), "warnings").toString();
+    assertThat(warnings)
+        .contains("Leave the area and ventilate: toluene may reach")
+        .contains("from 500 ppm on it is immediately dangerous")
+        .contains("entering such air is licensed work")
+        .doesNotContain("gear add");
+    assertThat(shell.say("day 2026-03-02").out()).contains("warning   Leave the area");
+  }
+
+  @Test
+  void from_a_quarter_of_the_flammable_limit_on_work_stops() {
+    said("log 20m finishing using 1l contact cement at 9:00 on 2026-03-02");
+    assertThat(shell.say("day 2026-03-02").out())
+        .contains("Stop, ventilate, no ignition source: the air within arm's length may reach")
+        .contains("at the wet film it is always higher");
+  }
+
+  @Test
+  void rags_are_warned_of_wherever_a_finish_may_dry_by_oxidation() {
+    for (String work :
+        List.of("oiling", "staining", "finishing", "finishing using 50ml oil stain")) {
+      Shell other = new Shell(folder.resolve(work.replace(' ', '-') + ".db"));
+      assertThat(other.say("log 20m " + work + " at 9:00").code()).isZero();
+      assertThat(at(other.json("day"), "cautions").toString())
+          .as(work)
+          .contains("Rags with a drying oil or varnish heat themselves");
+    }
+    said("log 20m finishing using 50ml waterborne at 9:00");
+    said("log 20m assembly at 10:00");
+    assertThat(at(shell.json("day"), "cautions").toString()).doesNotContain("Rags");
+  }
+
+  @Test
   void a_low_share_of_the_flammable_limit_is_null_and_not_shown() {
     said("log 25m finishing using 20ml lacquer at 9:00 on 2026-03-02");
     assertThat(at(shell.json("day 2026-03-02"), "vapour", "lower_flammable_limit_percent_high90"))

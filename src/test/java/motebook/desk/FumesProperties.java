@@ -78,6 +78,6 @@ class FumesProperties {
     assertThat(vapour.indexOutside().low90()).isLessThan(vapour.indexOutside().central());
     assertThat(vapour.indexOutside().high90()).isGreaterThan(vapour.indexOutside().central());
     assertThat(vapour.indexInside().typical()).isLessThanOrEqualTo(vapour.indexOutside().typical());
-    vapour.flammableShare().ifPresent(share -> assertThat(share).isGreaterThanOrEqualTo(0.1));
+    vapour.fire().ifPresent(fire -> assertThat(fire.share()).isGreaterThanOrEqualTo(0.1));
   }
 }

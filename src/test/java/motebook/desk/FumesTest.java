@@ -133,7 +133,7 @@ class FumesTest {
   @Test
   void a_low_share_of_the_flammable_limit_is_not_shown() {
     Shops little = new Shops().used("me", "shop", "09:00", 30, "20 lacquer");
-    assertThat(vapour(little, "me").flammableShare()).isEmpty();
+    assertThat(vapour(little, "me").fire()).isEmpty();
   }
 
   @Test
@@ -153,20 +153,35 @@ class FumesTest {
             * (0.47 / 92.14 / 1.0 + 0.34 / 138 / 0.6 + 0.14 / 72.11 / 1.5 + 0.05 / 58.08 / 2.5)
             / 1e4;
     double sigma = Math.hypot(Math.log(700 / 550.0) / 3.29, Math.log(2));
-    assertThat(vapour(much, "me").flammableShare().orElseThrow())
-        .isCloseTo(share * Math.exp(1.645 * sigma), within(1e-9));
+    Fire fire = vapour(much, "me").fire().orElseThrow();
+    assertThat(fire.share()).isCloseTo(share * Math.exp(1.645 * sigma), within(1e-9));
+    assertThat(fire.saturated()).isFalse();
+    assertThat(fire.stop()).isTrue();
   }
 
   @Test
-  void a_session_over_a_short_term_figure_is_remarked() {
-    VapourReport vapour =
-        vapour(new Shops().used("me", "shop", "09:00", 15, "500 contact-cement"), "me");
-    assertThat(vapour.remarks())
-        .anyMatch(
-            remark ->
-                remark.startsWith("In session 1 ")
-                    && remark.contains("of toluene as a mean")
-                    && remark.endsWith("over 15 min, is 150 ppm."));
+  void no_air_holds_more_than_saturation_so_mineral_spirits_stay_below_a_fifth() {
+    Shops flood =
+        new Shops().in(Shops.room(30, 0.3, 3, 3)).used("me", "shop", "09:00", 60, "3000 spirits");
+    // Derived: 0.11 kPa of 101.325 at 25 degrees are 1085.6 ppm, 18.09 % of 0.6 % by volume.
+    Fire fire = vapour(flood, "me").fire().orElseThrow();
+    assertThat(fire.share()).isCloseTo(0.11 / 101.325 / 0.006, within(1e-12));
+    assertThat(fire.share()).isCloseTo(0.1809, within(1e-4));
+    assertThat(fire.saturated()).isTrue();
+    assertThat(fire.stop()).isFalse();
+  }
+
+  @Test
+  void a_mixture_is_full_by_the_mole_fractions_of_its_solvents() {
+    Shops flood =
+        new Shops()
+            .in(Shops.room(30, 0.3, 3, 3))
+            .used("me", "shop", "09:00", 60, "3000 oil-varnish");
+    // Derived: 98 and 2 % by weight at 138 and 106.17 g/mol are 97.416 and 2.584 % by mole;
+    // 0.97416 x 0.11 kPa over 0.6 %, 0.02584 x 1.11 kPa over 0.9 %, of 101.325 kPa.
+    Fire fire = vapour(flood, "me").fire().orElseThrow();
+    assertThat(fire.share()).isCloseTo(0.17626 + 0.03145, within(1e-4));
+    assertThat(fire.saturated()).isTrue();
   }
 
   @Test

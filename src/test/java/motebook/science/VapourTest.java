@@ -64,4 +64,12 @@ class VapourTest {
             Dose.mixtureIndex(List.of(new Dose.Ingredient(159, 100), new Dose.Ingredient(58, 200))))
         .isCloseTo(1.88, within(1e-12));
   }
+
+  @Test
+  void air_above_a_liquid_holds_its_pressure_as_a_part_of_the_atmosphere() {
+    // Derived: 3.80 kPa of toluene and 0.11 kPa of mineral spirits of 101.325; half of it by mole.
+    assertThat(Vapour.saturatedPpm(1, 3.80)).isCloseTo(37503.1, within(0.1));
+    assertThat(Vapour.saturatedPpm(1, 0.11)).isCloseTo(1085.6, within(0.1));
+    assertThat(Vapour.saturatedPpm(0.5, 3.80)).isCloseTo(18751.5, within(0.1));
+  }
 }

@@ -71,8 +71,7 @@ class WorstWindowTest {
   @Test
   void only_windows_that_may_begin_are_looked_at() {
     List<Stretch> day =
-        List.of(
-            new Stretch(540, 570, 12, 1, List.of()), new Stretch(600, 630, 3, 0.5, List.of()));
+        List.of(new Stretch(540, 570, 12, 1, List.of()), new Stretch(600, 630, 3, 0.5, List.of()));
     List<Weighted> airs = List.of(new Weighted(new BreathedAir(day), 2));
     WorstWindow later = WorstWindow.of(airs, 15, 585, 630);
     // Derived: weight 2, share one half of 3 mg/m3, 15 min.
@@ -104,8 +103,7 @@ class WorstWindowTest {
       airs.add(new Weighted(new BreathedAir(stretches), 1.0 + i));
     }
     WorstWindow worst = WorstWindow.of(airs, 15, -15, 400);
-    assertThat(worst.sum())
-        .isCloseTo(sum(airs, worst.fromMinute()), within(1e-12 * worst.sum()));
+    assertThat(worst.sum()).isCloseTo(sum(airs, worst.fromMinute()), within(1e-12 * worst.sum()));
     for (int step = 0; step < 4300; step++) {
       assertThat(sum(airs, -15 + step * 0.05)).isLessThanOrEqualTo(worst.sum() * (1 + 1e-9));
     }

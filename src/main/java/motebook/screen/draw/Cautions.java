@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import motebook.reference.Caution;
 import motebook.report.LimitText;
+import motebook.report.ProtectionWords;
 import motebook.report.Wording;
 import motebook.screen.state.DayPage;
 
@@ -44,6 +45,7 @@ final class Cautions {
               Collections.rotate(said, -1); // what to do first: there may be one row for it
               all.addAll(0, said.stream().map("! "::concat).toList());
             });
+    all.addAll(0, ProtectionWords.alarms(page.report()).stream().map("! "::concat).toList());
     return all;
   }
 

@@ -8,6 +8,7 @@ import motebook.desk.DayReport.Twa;
 import motebook.desk.HeldLimit;
 import motebook.model.Figures;
 import motebook.reference.Limit;
+import motebook.report.ProtectionWords;
 import motebook.report.Wording;
 import motebook.science.Estimate;
 
@@ -33,7 +34,9 @@ final class Gauge {
     int end = canvas.columns() - 1;
     canvas.fitted(top, 1, end, heading(), Role.QUIET);
     if (verdict) {
-      String said = Wording.verdict(report).orElse("");
+      String said =
+          Wording.verdict(report).orElse("")
+              + ProtectionWords.brief(report).map(" "::concat).orElse("");
       canvas.fitted(top + 1, 1, end, said, Role.FIGURE);
     }
     int row = top + (verdict ? 1 : 0);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import motebook.desk.DayReport;
 import motebook.report.Ink;
+import motebook.report.ProtectionWords;
 import motebook.report.VapourText;
 import motebook.report.WordPart;
 import motebook.report.Wording;
@@ -169,6 +170,8 @@ final class Pages {
   }
 
   private static void notes(DayReport report, List<Entry> page) {
+    ProtectionWords.alarms(report).forEach(a -> page.add(new Entry("! " + a, Role.WARNING)));
+    ProtectionWords.needs(report).forEach(needs -> page.add(plain("Mask: " + needs + ".")));
     report.cautions().forEach(c -> page.add(new Entry("! " + c.sentence(), Role.WARNING)));
     MaskNotes.of(report).forEach(line -> page.add(plain(line)));
     report.remarks().forEach(remark -> page.add(plain(remark)));
