@@ -1,10 +1,12 @@
 package motebook.command;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import motebook.desk.Unlikely;
 import motebook.journal.Book;
 import motebook.journal.PlaceVersion;
 import motebook.model.Action;
@@ -12,6 +14,7 @@ import motebook.model.Place;
 import motebook.model.Refusal;
 import motebook.model.Surroundings;
 import motebook.model.Text;
+import motebook.model.Units;
 import motebook.report.Json;
 import motebook.report.PlaceReport;
 import picocli.CommandLine.Command;
@@ -36,6 +39,7 @@ final class PlaceCommand {
     private String name;
 
     @Mixin private PlaceFigures figures;
+    @Mixin private Confirmation confirmation;
 
     Add(Desk desk) {
       this.desk = desk;
@@ -43,10 +47,14 @@ final class PlaceCommand {
 
     @Override
     public Integer call() {
-      Surroundings surroundings = figures.fresh();
       try (Book book = desk.open()) {
-        Place place = book.premises().addPlace(name, surroundings);
-        desk.out().println("Added " + place.name() + ": " + PlaceReport.figures(surroundings));
+        Units units = book.settings().units();
+        Surroundings surroundings = figures.fresh(units);
+        if (confirmation.given(desk.world(), Unlikely.of(surroundings), units)) {
+          Place place = book.premises().addPlace(name, surroundings);
+          desk.out()
+              .println("Added " + place.name() + ": " + PlaceReport.figures(surroundings, units));
+        }
       }
       return ExitCode.DONE;
     }
@@ -68,6 +76,7 @@ final class PlaceCommand {
     private String from;
 
     @Mixin private PlaceFigures figures;
+    @Mixin private Confirmation confirmation;
 
     ChangeIt(Desk desk) {
       this.desk = desk;
@@ -81,9 +90,21 @@ final class PlaceCommand {
       Optional<LocalDate> first = Desk.optional(from).map(desk::date);
       try (Book book = desk.open()) {
         Place was = place(name, book, desk.today());
-        book.premises().changePlace(was.name(), figures::applied, first, "changed " + was.name());
+        Units units = book.settings().units();
+        List<Unlikely> unlikely =
+            new ArrayList<>(Unlikely.of(figures.applied(was.surroundings(), units)));
+        unlikely.removeAll(Unlikely.of(was.surroundings()));
+        if (!confirmation.given(desk.world(), unlikely, units)) {
+          return ExitCode.DONE;
+        }
+        book.premises()
+            .changePlace(
+                was.name(),
+                surroundings -> figures.applied(surroundings, units),
+                first,
+                "changed " + was.name());
         Place now = place(name, book, first.orElse(desk.today()));
-        desk.out().println(now.name() + ": " + PlaceReport.figures(now.surroundings()));
+        desk.out().println(now.name() + ": " + PlaceReport.figures(now.surroundings(), units));
         desk.out().println(since(first));
       }
       return ExitCode.DONE;
@@ -118,7 +139,10 @@ final class PlaceCommand {
                 places.stream()
                     .flatMap(
                         p ->
-                            PlaceReport.lines(p.name(), book.premises().placeVersions(p.name()))
+                            PlaceReport.lines(
+                                p.name(),
+                                book.premises().placeVersions(p.name()),
+                                book.settings().units())
                                 .stream())
                     .toList());
       }

@@ -3,11 +3,13 @@ package motebook.command;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import motebook.entry.Quantities;
+import motebook.model.Figures;
 import motebook.model.Refusal;
 import motebook.model.Surroundings;
 import motebook.model.Surroundings.Indoors;
 import motebook.model.Surroundings.Outdoors;
 import motebook.model.Text;
+import motebook.model.Units;
 import motebook.science.Emission;
 import picocli.CommandLine.Option;
 
@@ -16,16 +18,22 @@ final class PlaceFigures {
   private static final String NONE = "none";
   private static final double OPEN_AIR_CHANGES = 3;
 
-  @Option(names = "--volume", paramLabel = "V", description = "Volume, m³; or 3200ft3.")
+  @Option(
+      names = "--volume",
+      paramLabel = "V",
+      description = "Volume: 90m3, 3200ft3; bare: m³, in a book with US units ft³.")
   private String volume;
 
-  @Option(names = "--length", paramLabel = "L", description = "Length, m; or 20ft.")
+  @Option(
+      names = "--length",
+      paramLabel = "L",
+      description = "Length: 6.1m, 20ft; bare as the volume.")
   private String length;
 
-  @Option(names = "--width", paramLabel = "W", description = "Width, m; or 16ft.")
+  @Option(names = "--width", paramLabel = "W", description = "Width: 4.9m, 16ft.")
   private String width;
 
-  @Option(names = "--height", paramLabel = "H", description = "Height, m; or 8ft.")
+  @Option(names = "--height", paramLabel = "H", description = "Height: 2.4m, 8ft.")
   private String height;
 
   @Option(
@@ -43,13 +51,15 @@ final class PlaceFigures {
   @Option(
       names = "--air-speed",
       paramLabel = "S",
-      description = "Air speed at the bench, or wind outdoors, m/min; or 20fpm.")
+      description =
+          "Air speed at the bench, or wind outdoors: 6m/min, 20fpm; bare: m/min, US ft/min.")
   private String airSpeed;
 
   @Option(
       names = "--cleaner-flow",
       paramLabel = "F",
-      description = "Clean-air flow of the air cleaner, m³/min; or 400cfm; or none.")
+      description =
+          "Clean-air flow of the air cleaner: 11m3/min, 400cfm; bare: m³/min, US cfm; or none.")
   private String cleanerFlow;
 
   @Option(
@@ -61,7 +71,7 @@ final class PlaceFigures {
   @Option(
       names = "--fan-flow",
       paramLabel = "F",
-      description = "Flow of the window fan, m³/min; or 400cfm; or none.")
+      description = "Flow of the window fan: 11m3/min, 400cfm; bare: m³/min, US cfm; or none.")
   private String fanFlow;
 
   @Option(
@@ -87,51 +97,60 @@ final class PlaceFigures {
         || fanFlow != null;
   }
 
-  /** The surroundings of a new place; what is not given is as in the default shop. */
-  Surroundings fresh() {
+  /**
+   * The surroundings of a new place; what is not given is as in the default shop.
+   *
+   * @param units those of bare numbers
+   */
+  Surroundings fresh(Units units) {
     if (outdoor != null) {
       refuseRoomFigures();
-      return new Outdoors(speed().orElseGet(this::wind));
+      return new Outdoors(speed(units).orElseGet(this::wind));
     }
     double closed = airChanges == null ? Emission.SHOP_AIR_CHANGES_PER_HOUR : airChanges;
     return new Indoors(
-        volume()
+        volume(units)
             .orElseThrow(
                 () ->
                     new Refusal(
                         "A place needs a size: give --volume 90, or --length, --width and"
                             + " --height, or --outdoor light-air for a place outdoors.")),
         closed,
-        openAirChanges == null ? Math.max(OPEN_AIR_CHANGES, closed) : openAirChanges,
-        speed().orElse(Emission.SHOP_AIR_SPEED_M_PER_MIN),
-        flow("--cleaner-flow", cleanerFlow, OptionalDouble.empty()),
-        flow("--fan-flow", fanFlow, OptionalDouble.empty()),
+        open(closed, OPEN_AIR_CHANGES),
+        speed(units).orElse(Emission.SHOP_AIR_SPEED_M_PER_MIN),
+        flow("--cleaner-flow", cleanerFlow, OptionalDouble.empty(), units),
+        flow("--fan-flow", fanFlow, OptionalDouble.empty(), units),
         cleanerRunOn == null ? 0 : cleanerRunOn);
   }
 
-  /** The surroundings of a place after the change; what is not given stays. */
-  Surroundings applied(Surroundings was) {
+  /**
+   * The surroundings of a place after the change; what is not given stays.
+   *
+   * @param units those of bare numbers
+   */
+  Surroundings applied(Surroundings was, Units units) {
     if (was instanceof Indoors room) {
-      return changed(room);
+      return changed(room, units);
     }
     refuseRoomFigures();
     double speed = outdoor == null ? was.airSpeedMPerMin() : wind();
-    return new Outdoors(speed().orElse(speed));
+    return new Outdoors(speed(units).orElse(speed));
   }
 
-  private Indoors changed(Indoors was) {
+  private Indoors changed(Indoors was, Units units) {
     if (outdoor != null) {
       throw new Refusal(
           "--outdoor is for a place outdoors; this one is a room. Add another place for outdoors,"
               + " with --outdoor light-air.");
     }
+    double closed = airChanges == null ? was.airChangesPerHour() : airChanges;
     return new Indoors(
-        volume().orElse(was.volumeM3()),
-        airChanges == null ? was.airChangesPerHour() : airChanges,
-        openAirChanges == null ? was.openAirChangesPerHour() : openAirChanges,
-        speed().orElse(was.airSpeedMPerMin()),
-        flow("--cleaner-flow", cleanerFlow, was.cleanerFlowM3PerMin()),
-        flow("--fan-flow", fanFlow, was.fanFlowM3PerMin()),
+        volume(units).orElse(was.volumeM3()),
+        closed,
+        open(closed, was.openAirChangesPerHour()),
+        speed(units).orElse(was.airSpeedMPerMin()),
+        flow("--cleaner-flow", cleanerFlow, was.cleanerFlowM3PerMin(), units),
+        flow("--fan-flow", fanFlow, was.fanFlowM3PerMin(), units),
         cleanerRunOn == null ? was.cleanerRunOnMinutes() : cleanerRunOn);
   }
 
@@ -143,13 +162,25 @@ final class PlaceFigures {
     }
   }
 
-  private Optional<Double> volume() {
+  private double open(double closed, double usual) {
+    if (openAirChanges != null && openAirChanges < closed) {
+      throw new Refusal(
+          "Open doors let in no less air than closed ones: --open-air-changes "
+              + Figures.exact(openAirChanges)
+              + " is below the "
+              + Figures.exact(closed)
+              + " per hour with them closed.");
+    }
+    return openAirChanges == null ? Math.max(usual, closed) : openAirChanges;
+  }
+
+  private Optional<Double> volume(Units units) {
     boolean sides = length != null || width != null || height != null;
     if (volume != null && sides) {
       throw new Refusal("Give either --volume or --length, --width and --height, not both.");
     }
     if (volume != null) {
-      return Optional.of(Quantities.volumeM3("--volume", volume));
+      return Optional.of(Quantities.volumeM3("--volume", volume, units));
     }
     if (!sides) {
       return Optional.empty();
@@ -158,22 +189,22 @@ final class PlaceFigures {
       throw new Refusal("A room has three sides: give --length, --width and --height together.");
     }
     return Optional.of(
-        Quantities.lengthM("--length", length)
-            * Quantities.lengthM("--width", width)
-            * Quantities.lengthM("--height", height));
+        Quantities.lengthM("--length", length, units)
+            * Quantities.lengthM("--width", width, units)
+            * Quantities.lengthM("--height", height, units));
   }
 
-  private Optional<Double> speed() {
-    return Optional.ofNullable(airSpeed).map(s -> Quantities.speedMPerMin("--air-speed", s));
+  private Optional<Double> speed(Units units) {
+    return Optional.ofNullable(airSpeed).map(s -> Quantities.speedMPerMin("--air-speed", s, units));
   }
 
-  private static OptionalDouble flow(String option, String given, OptionalDouble was) {
+  private static OptionalDouble flow(String option, String given, OptionalDouble was, Units units) {
     if (given == null) {
       return was;
     }
     return Text.folded(given).equals(NONE)
         ? OptionalDouble.empty()
-        : OptionalDouble.of(Quantities.flowM3PerMin(option, given));
+        : OptionalDouble.of(Quantities.flowM3PerMin(option, given, units));
   }
 
   // Beaufort bands read in a copy: 1-3, 4-7, 8-12 mph; "still" is judgement. m/min.

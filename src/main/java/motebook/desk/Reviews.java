@@ -93,6 +93,10 @@ public final class Reviews {
     DayReport worst = review.week().worstDay();
     List<DayReckoning> days = Week.days(monday, this::reckoning);
     return new WeekSheet(
-        review, worst, Air.of(reckoning(worst.date())), UsedFigure.of(days, review.week()));
+        review,
+        worst,
+        Air.of(reckoning(worst.date())),
+        shops.apply(monday).settings().units(),
+        UsedFigure.of(days, review.week()));
   }
 }

@@ -10,7 +10,7 @@ import motebook.model.Refusal;
 import motebook.model.Text;
 import motebook.model.Units;
 
-/** Figures with units as a person gives them: metric unless a suffix says otherwise. */
+/** Figures with units as a person gives them; a bare number is in the units of the book. */
 public final class Quantities {
   /** One foot in metres, exact by definition. */
   private static final double FOOT_M = 0.3048;
@@ -47,42 +47,34 @@ public final class Quantities {
   }
 
   /**
-   * A volume in m³, from {@code 90}, {@code 90m3} or {@code 3200ft3}.
+   * A volume in m³, from {@code 90m3}, {@code 3200ft3} or a bare {@code 90}.
    *
    * @param what the option it stands for, for the message
+   * @param units those of a bare number
    * @throws Refusal if it is no number, negative, or has a suffix that is not known
    */
-  public static double volumeM3(String what, String text) {
-    return figure(what, text, VOLUMES);
+  public static double volumeM3(String what, String text, Units units) {
+    return figure(what, inUnits(text, units, "ft3"), VOLUMES);
   }
 
-  /** A length in m, from {@code 6.1} or {@code 20ft}; refuses as for a volume. */
-  public static double lengthM(String what, String text) {
-    return figure(what, text, LENGTHS);
+  /** A length in m, from {@code 6.1m}, {@code 20ft} or a bare number; refuses as for a volume. */
+  public static double lengthM(String what, String text, Units units) {
+    return figure(what, inUnits(text, units, "ft"), LENGTHS);
   }
 
-  /** A flow in m³/min, from {@code 11.3} or {@code 400cfm}; refuses as for a volume. */
-  public static double flowM3PerMin(String what, String text) {
-    return figure(what, text, FLOWS);
+  /** A flow in m³/min, from {@code 400cfm} or a bare number; refuses as for a volume. */
+  public static double flowM3PerMin(String what, String text, Units units) {
+    return figure(what, inUnits(text, units, "cfm"), FLOWS);
   }
 
-  /** A speed in m/min, from {@code 6} or {@code 20fpm}; refuses as for a volume. */
-  public static double speedMPerMin(String what, String text) {
-    return figure(what, text, SPEEDS);
+  /** A speed in m/min, from {@code 20fpm} or a bare number; refuses as for a volume. */
+  public static double speedMPerMin(String what, String text, Units units) {
+    return figure(what, inUnits(text, units, "fpm"), SPEEDS);
   }
 
   /** A content in g/L, from {@code 640} or {@code 5.3lb/gal}; refuses as for a volume. */
   public static double contentGPerL(String what, String text) {
     return figure(what, text, CONTENTS);
-  }
-
-  /**
-   * A flow in m³/min; a bare number is in the units chosen.
-   *
-   * @throws Refusal as for a volume
-   */
-  public static double flowM3PerMin(String what, String text, Units units) {
-    return flowM3PerMin(what, inUnits(text, units, "cfm"));
   }
 
   /**
@@ -94,7 +86,7 @@ public final class Quantities {
   public static double roomM3(String what, String text, Units units) {
     List<String> sides = List.of(SIDES.split(Text.clean(text), -1));
     if (sides.size() == 1) {
-      return volumeM3(what, inUnits(text, units, "ft3"));
+      return volumeM3(what, text, units);
     }
     if (sides.size() != 3) {
       throw new Refusal(
@@ -102,7 +94,7 @@ public final class Quantities {
     }
     String unit = unitOf(sides.get(2)).orElse(units == Units.US ? "ft" : "m");
     return sides.stream()
-        .mapToDouble(side -> lengthM(what, unitOf(side).isPresent() ? side : side + unit))
+        .mapToDouble(side -> lengthM(what, unitOf(side).isPresent() ? side : side + unit, units))
         .reduce(1, (a, b) -> a * b);
   }
 

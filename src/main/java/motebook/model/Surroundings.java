@@ -13,7 +13,8 @@ public sealed interface Surroundings {
    *
    * @param volumeM3 0.1 to 1,000,000 m³
    * @param airChangesPerHour with doors and windows closed, 0 to 1000 /h
-   * @param openAirChangesPerHour with doors and windows open, 0 to 1000 /h
+   * @param openAirChangesPerHour with doors and windows open, 0 to 1000 /h; doors that are open let
+   *     no less air through than closed ones, so a lower figure counts as the closed one
    * @param airSpeedMPerMin random air speed, 0.01 to 1000 m/min
    * @param cleanerFlowM3PerMin clean-air flow of the room's air cleaner, if it has one
    * @param fanFlowM3PerMin flow of the window fan, if it has one
@@ -32,6 +33,7 @@ public sealed interface Surroundings {
       Checks.within("volume", volumeM3, 0.1, 1e6, "m³");
       Checks.within("air changes", airChangesPerHour, 0, 1000, "per hour");
       Checks.within("open air changes", openAirChangesPerHour, 0, 1000, "per hour");
+      openAirChangesPerHour = Math.max(openAirChangesPerHour, airChangesPerHour);
       Checks.within("air speed", airSpeedMPerMin, 0.01, 1000, "m/min");
       cleanerFlowM3PerMin.ifPresent(flow -> Checks.within("cleaner flow", flow, 0, 1e5, "m³/min"));
       fanFlowM3PerMin.ifPresent(flow -> Checks.within("fan flow", flow, 0, 1e5, "m³/min"));

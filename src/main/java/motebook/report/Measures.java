@@ -12,24 +12,29 @@ public final class Measures {
 
   /** A volume: {@code 90 m³}, {@code 3178 ft³}. */
   public static String volume(double m3, Units units) {
-    return units == Units.US ? whole(m3 / CUBIC_FOOT_M3) + " ft³" : Figures.plain(m3) + " m³";
+    return units == Units.US ? whole(m3 / CUBIC_FOOT_M3) + " ft³" : plain(m3) + " m³";
   }
 
   /** A flow of air: {@code 11.3 m³/min}, {@code 400 cfm}. */
   public static String flow(double m3PerMin, Units units) {
     return units == Units.US
         ? whole(m3PerMin / CUBIC_FOOT_M3) + " cfm"
-        : Figures.plain(m3PerMin) + " m³/min";
+        : plain(m3PerMin) + " m³/min";
   }
 
   /** A speed of air: {@code 6 m/min}, {@code 20 ft/min}. */
   public static String speed(double mPerMin, Units units) {
     return units == Units.US
         ? Figures.plain(Math.round(10 * mPerMin / FOOT_M) / 10.0) + " ft/min"
-        : Figures.plain(mPerMin) + " m/min";
+        : plain(mPerMin) + " m/min";
   }
 
   private static String whole(double value) {
     return Figures.plain(Math.rint(value));
+  }
+
+  // What was typed in feet has no end in metres; two decimals are all that a room is known to.
+  private static String plain(double value) {
+    return Figures.plain(value < 1 ? value : Math.rint(100 * value) / 100);
   }
 }

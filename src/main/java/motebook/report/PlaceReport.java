@@ -8,45 +8,45 @@ import motebook.journal.PlaceVersion;
 import motebook.model.Figures;
 import motebook.model.Surroundings;
 import motebook.model.Surroundings.Indoors;
+import motebook.model.Units;
 
 /** A place in words and as JSON. */
 public final class PlaceReport {
   private PlaceReport() {}
 
   /** The name with its figures, one line for each version. */
-  public static List<String> lines(String name, List<PlaceVersion> versions) {
+  public static List<String> lines(String name, List<PlaceVersion> versions, Units units) {
     return versions.stream()
         .map(
             v ->
                 name
                     + v.from().map(from -> " from " + from).orElse("")
                     + ": "
-                    + figures(v.surroundings()))
+                    + figures(v.surroundings(), units))
         .toList();
   }
 
-  /** What the air of a place does, in words. */
-  public static String figures(Surroundings surroundings) {
+  /** What the air of a place does, in words, with the owner's units. */
+  public static String figures(Surroundings surroundings, Units units) {
     if (surroundings instanceof Indoors room) {
-      return Figures.plain(room.volumeM3())
-          + " m³, "
+      return Measures.volume(room.volumeM3(), units)
+          + ", "
           + Figures.plain(room.airChangesPerHour())
           + " air changes/h closed, "
           + Figures.plain(room.openAirChangesPerHour())
           + " open, air speed "
-          + Figures.plain(room.airSpeedMPerMin())
-          + " m/min"
-          + flow(", air cleaner ", room.cleanerFlowM3PerMin())
+          + Measures.speed(room.airSpeedMPerMin(), units)
+          + flow(", air cleaner ", room.cleanerFlowM3PerMin(), units)
           + (room.cleanerRunOnMinutes() > 0
               ? ", runs on " + room.cleanerRunOnMinutes() + " min"
               : "")
-          + flow(", window fan ", room.fanFlowM3PerMin());
+          + flow(", window fan ", room.fanFlowM3PerMin(), units);
     }
-    return "outdoors, wind " + Figures.plain(surroundings.airSpeedMPerMin()) + " m/min";
+    return "outdoors, wind " + Measures.speed(surroundings.airSpeedMPerMin(), units);
   }
 
-  private static String flow(String what, OptionalDouble flow) {
-    return flow.isPresent() ? what + Figures.plain(flow.getAsDouble()) + " m³/min" : "";
+  private static String flow(String what, OptionalDouble flow, Units units) {
+    return flow.isPresent() ? what + Measures.flow(flow.getAsDouble(), units) : "";
   }
 
   /** One version as a JSON object. */

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Function;
 import motebook.desk.Choice;
 import motebook.desk.Choices;
+import motebook.desk.Unlikely;
 import motebook.entry.Quantities;
 import motebook.journal.Book;
 import motebook.journal.Settings;
@@ -20,6 +21,7 @@ import motebook.model.Surroundings.Indoors;
 import motebook.model.Text;
 import motebook.model.Units;
 import motebook.report.Measures;
+import motebook.report.UnlikelyText;
 import motebook.screen.state.Field;
 import motebook.screen.state.Form;
 
@@ -84,7 +86,23 @@ final class SettingsWish {
 
   private Optional<Indoors> room(Book book, Settings after, LocalDate today) {
     Optional<Indoors> was = indoors(book, after.place(), today);
-    return was.map(this::shop).filter(room -> !was.get().equals(room));
+    Optional<Indoors> is = was.map(this::shop).filter(room -> !was.get().equals(room));
+    is.ifPresent(room -> refuseUnlikely(was.get(), room));
+    return is;
+  }
+
+  private void refuseUnlikely(Indoors was, Indoors is) {
+    List<Unlikely> unlikely = new ArrayList<>(Unlikely.of(is));
+    unlikely.removeAll(Unlikely.of(was));
+    unlikely.stream()
+        .findFirst()
+        .ifPresent(
+            one -> {
+              throw new Unmet(
+                  one.kind() == Unlikely.Kind.CLEANER ? "cleaner" : "size",
+                  UnlikelyText.of(one, units())
+                      + " If that is right, type place change with --yes in a shell.");
+            });
   }
 
   private List<String> changed(String name, Settings after, boolean room) {

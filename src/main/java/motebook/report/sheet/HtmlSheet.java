@@ -86,7 +86,10 @@ final class HtmlSheet {
   private void sources() throws XMLStreamException {
     text("h2", "", "The figures used, and where they come from");
     text("p", "small", SheetWords.GRADES);
-    list("ul", "small", sheet.figures().stream().map(SheetWords::figure).toList());
+    list(
+        "ul",
+        "small",
+        sheet.figures().stream().map(it -> SheetWords.figure(it, sheet.units())).toList());
   }
 
   private void plot(Plot plot, String name, double width, double height, String caption)

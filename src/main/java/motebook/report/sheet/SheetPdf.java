@@ -60,7 +60,7 @@ public final class SheetPdf {
   }
 
   private void add(WeekSheet sheet, LocalDateTime made) throws IOException {
-    List<String> sources = SheetWords.sources(sheet.figures());
+    List<String> sources = SheetWords.sources(sheet);
     double width = paper.width - 2 * MARGIN;
     double bottom = paper.height - 2 * MARGIN + 8;
     double stretch = stretch(sheet, made, sources, width, bottom);

@@ -10,9 +10,11 @@ import motebook.desk.DayReport;
 import motebook.desk.UsedFigure;
 import motebook.desk.WeekReport;
 import motebook.desk.WeekReview;
+import motebook.desk.WeekSheet;
 import motebook.desk.WeekVapour;
 import motebook.model.Figures;
 import motebook.model.Text;
+import motebook.model.Units;
 import motebook.report.LimitText;
 import motebook.report.PlaceReport;
 import motebook.report.VapourWords;
@@ -117,11 +119,14 @@ final class SheetWords {
   }
 
   /** How to read the figures, then those of each kind run on in one text. */
-  static List<String> sources(List<UsedFigure> figures) {
+  static List<String> sources(WeekSheet sheet) {
     List<String> texts = new ArrayList<>(List.of(GRADES));
     for (UsedFigure.Kind kind : UsedFigure.Kind.values()) {
       List<String> said =
-          figures.stream().filter(figure -> figure.kind() == kind).map(SheetWords::figure).toList();
+          sheet.figures().stream()
+              .filter(figure -> figure.kind() == kind)
+              .map(figure -> figure(figure, sheet.units()))
+              .toList();
       if (!said.isEmpty()) {
         String name =
             kind.name().substring(0, 1) + kind.name().substring(1).toLowerCase(Locale.ROOT);
@@ -132,14 +137,14 @@ final class SheetWords {
   }
 
   /** A figure with its range and grade, and where it comes from. */
-  static String figure(UsedFigure used) {
+  static String figure(UsedFigure used, Units units) {
     String grade = used.grade().map(g -> " (grade " + g + ")").orElse("");
-    return capital(used.name()) + amount(used) + grade + ": " + used.basis() + ".";
+    return capital(used.name()) + amount(used, units) + grade + ": " + used.basis() + ".";
   }
 
-  private static String amount(UsedFigure used) {
+  private static String amount(UsedFigure used, Units units) {
     if (used.place().isPresent()) {
-      return ", " + PlaceReport.figures(used.place().get().surroundings());
+      return ", " + PlaceReport.figures(used.place().get().surroundings(), units);
     }
     return used.amount()
         .map(
