@@ -141,17 +141,21 @@ public final class ClocksReport {
   }
 
   private static Map<String, Object> object(CareClock clock) {
-    return Json.object(
-        "clock", key(clock),
-        "used", clock.used(),
-        "limit", clock.limit(),
-        "unit", clock.kind().unit(),
-        "used_percent", 100 * clock.share(),
-        "over", clock.ranOut().isPresent(),
-        "ends", clock.ends().map(LocalDate::toString).orElse(null),
-        "working_days_left", orNull(clock.workingDaysLeft()),
-        "hours_left_like_last", orNull(clock.hoursLeft()),
-        "working_days_left_like_last", orNull(clock.daysLeft()));
+    Map<String, Object> object =
+        Json.object(
+            "clock", key(clock),
+            "used", clock.used(),
+            "limit", clock.limit(),
+            "unit", clock.kind().unit(),
+            "used_percent", 100 * clock.share(),
+            "over", clock.ranOut().isPresent(),
+            "ends", clock.ends().map(LocalDate::toString).orElse(null),
+            "working_days_left", orNull(clock.workingDaysLeft()));
+    if (clock.kind() == CareClock.Kind.VAPOUR) {
+      object.put("hours_left_like_last", orNull(clock.hoursLeft()));
+      object.put("working_days_left_like_last", orNull(clock.daysLeft()));
+    }
+    return object;
   }
 
   private static String key(CareClock clock) {
