@@ -35,7 +35,7 @@ final class Clerk {
     Watch watch = new Watch(book, clock, lines);
     SessionForm forms = new SessionForm(book, clock, lines);
     Keeping keeping = new Keeping(book, clock, lines);
-    SettingsForm settings = new SettingsForm(book, clock);
+    SettingsForm settings = new SettingsForm(book, clock, lines);
     GearForm gear = new GearForm(book, clock);
     tasks =
         Map.ofEntries(

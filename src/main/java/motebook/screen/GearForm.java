@@ -185,7 +185,7 @@ final class GearForm {
             case ELEMENT -> "Added " + book.rack().add(element(form)).name();
             default -> noted(fitTest(form));
           };
-      return new Message.GearSaved(done + ". u on the day takes it back.");
+      return new Message.GearSaved(done + ". Ctrl-Z takes it back.");
     } catch (SettingsWish.Unmet unmet) {
       return new Message.FieldRefused(unmet.key(), unmet.getMessage());
     } catch (Refusal refusal) {

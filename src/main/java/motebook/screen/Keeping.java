@@ -167,7 +167,7 @@ final class Keeping {
 
   Message settle(Task.Settle settle) {
     new Doing(book, LocalDate.now(clock)).done(settle.action());
-    return new Message.Settled("Recorded. u on the day undoes it.");
+    return new Message.Settled("Recorded. Ctrl-Z undoes it.");
   }
 
   Message damaged(Task.Damaged damaged) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import motebook.desk.Day;
 import motebook.desk.DayReport;
 import motebook.desk.Intake;
@@ -19,6 +20,7 @@ import motebook.model.Session;
 import motebook.model.Work;
 import motebook.report.ActionText;
 import motebook.report.Invocation;
+import motebook.screen.state.Acts;
 import motebook.screen.state.Fault;
 import motebook.screen.state.Message;
 import motebook.screen.state.Reading;
@@ -76,7 +78,12 @@ final class Lines {
 
   Message read(Task.ReadLine line) {
     Scene scene = scene(line.person());
-    List<String> completions = SpokenLine.complete(line.text(), scene, habits(scene));
+    List<String> completions =
+        Stream.concat(
+                SpokenLine.complete(line.text(), scene, habits(scene)).stream(),
+                Acts.begun(line.text()).stream())
+            .distinct()
+            .toList();
     Reading reading =
         reading(
             line.text(), completions, Optional.empty(), () -> SpokenLine.read(line.text(), scene));
@@ -114,8 +121,13 @@ final class Lines {
       Understood understood = understood(reader.get(), except);
       return new Reading(text, Optional.of(understood), Optional.empty(), completions);
     } catch (Refusal refusal) {
-      return new Reading(text, Optional.empty(), Optional.of(fault(refusal)), completions);
+      return new Reading(text, Optional.empty(), Optional.of(fault(text, refusal)), completions);
     }
+  }
+
+  /** What is wrong with a line; one that begins with a word of the screens is told of that word. */
+  Fault fault(String text, Refusal refusal) {
+    return Acts.answer(text).map(said -> new Fault(said, -1, -1)).orElseGet(() -> fault(refusal));
   }
 
   Fault fault(Refusal refusal) {
@@ -124,7 +136,7 @@ final class Lines {
 
   /** What was refused, and where the command is typed that does something about it. */
   String told(Refusal refusal) {
-    return words.told(refusal) + (refusal.next().isPresent() ? " (in a shell, after q)" : "");
+    return words.told(refusal) + (refusal.next().isPresent() ? " (in a shell, after quit)" : "");
   }
 
   private Understood understood(Work work, Optional<Session> except) {

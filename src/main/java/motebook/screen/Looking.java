@@ -58,7 +58,18 @@ final class Looking {
     report.sessions().forEach(line -> line.credit().remedy());
     return new Message.DayRead(
         new DayPage(
-            report, Air.of(day), sessions, people, settings, ready(date, whose, timing), empty));
+            report,
+            Air.of(day),
+            sessions,
+            people,
+            settings,
+            new Ready(
+                book.favourites().all(),
+                List.of(),
+                book.setAside().on(date, whose),
+                timing,
+                book.stopwatches().of(whose).isPresent()),
+            empty));
   }
 
   /** Everybody's sessions of a date, and what a stopwatch has timed on it. */
@@ -73,10 +84,6 @@ final class Looking {
 
   private static List<motebook.model.Work> on(LocalDate date, Timing timing) {
     return timing.works().stream().filter(work -> work.date().equals(date)).toList();
-  }
-
-  private Ready ready(LocalDate date, String person, Optional<Timing> timing) {
-    return new Ready(book.favourites().all(), List.of(), book.setAside().on(date, person), timing);
   }
 
   /** What somebody said last, which takes longer than their day. */

@@ -124,7 +124,7 @@ public final class Screen {
       rescue.keep(() -> loop.state().line().text());
       Supplier<Clerk> clerk =
           () -> new Clerk(book.get(), clock, draft, options.program(book.file()));
-      try (Worker worker = new Worker(clerk, loop::tell, loop::crash)) {
+      try (Worker worker = new Worker(clerk, loop::tell, loop::done, loop::crash)) {
         return run(loop, window, worker, rescue);
       }
     } catch (IOException e) {

@@ -10,6 +10,8 @@ import java.util.Optional;
 import motebook.desk.Choice;
 import motebook.desk.Choices;
 import motebook.desk.LimitFigures;
+import motebook.entry.Scene;
+import motebook.entry.SpokenLine;
 import motebook.journal.Book;
 import motebook.journal.Settings;
 import motebook.model.Place;
@@ -17,6 +19,7 @@ import motebook.model.Refusal;
 import motebook.model.Surroundings.Indoors;
 import motebook.model.Units;
 import motebook.report.Measures;
+import motebook.screen.state.Acts;
 import motebook.screen.state.Field;
 import motebook.screen.state.Form;
 import motebook.screen.state.Line;
@@ -49,10 +52,12 @@ final class SettingsForm {
 
   private final Book book;
   private final Clock clock;
+  private final Lines lines;
 
-  SettingsForm(Book book, Clock clock) {
+  SettingsForm(Book book, Clock clock, Lines lines) {
     this.book = book;
     this.clock = clock;
+    this.lines = lines;
   }
 
   Optional<Message> openFirst() {
@@ -144,14 +149,27 @@ final class SettingsForm {
 
   /** What is wrong with one answer; empty where it can be granted. */
   Optional<Message> check(Task.CheckField task) {
-    SettingsWish wish = new SettingsWish(task.form(), book.settings());
+    SettingsWish wish = wish(task.form());
     return wish.unmet(book, LocalDate.now(clock))
         .filter(unmet -> unmet.key().equals(task.field()))
         .map(unmet -> new Message.FieldRefused(unmet.key(), unmet.getMessage()));
   }
 
+  private SettingsWish wish(Form form) {
+    return new SettingsWish(form, book.settings(), this::isWork);
+  }
+
+  // What was done may be said with how long it took or, as to a stopwatch, without.
+  private boolean isWork(String text) {
+    Scene scene = lines.scene("");
+    return Acts.of(text).isPresent()
+        || Acts.answer(text).isPresent()
+        || SpokenLine.refusal(text, scene).isEmpty()
+        || SpokenLine.refusal("1m " + text, scene).isEmpty();
+  }
+
   Message save(Form form) {
-    SettingsWish wish = new SettingsWish(form, book.settings());
+    SettingsWish wish = wish(form);
     try {
       return new Message.Changed(wish.grant(book, LocalDate.now(clock)));
     } catch (SettingsWish.Unmet unmet) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import motebook.desk.Choice;
 import motebook.desk.Choices;
 import motebook.desk.Unlikely;
@@ -31,10 +32,17 @@ final class SettingsWish {
 
   private final Form form;
   private final Settings before;
+  private final Predicate<String> work;
 
-  SettingsWish(Form form, Settings before) {
+  /**
+   * What a form asks for.
+   *
+   * @param work whether a text reads like work that was meant for the line
+   */
+  SettingsWish(Form form, Settings before, Predicate<String> work) {
     this.form = form;
     this.before = before;
+    this.work = work;
   }
 
   /** A field that cannot be granted. */
@@ -66,7 +74,7 @@ final class SettingsWish {
       return "Nothing was changed.";
     }
     book.change(after, name, is.map(room -> any -> room), "Changed the settings: " + done);
-    return "Changed: " + done + ". u takes it back.";
+    return "Changed: " + done + ". Ctrl-Z takes it back.";
   }
 
   /** The first field that cannot be granted; nothing is written. */
@@ -81,7 +89,16 @@ final class SettingsWish {
   }
 
   private String name() {
-    return checked("person", text -> Names.check("person", text));
+    return checked(
+        "person",
+        text -> {
+          String name = Names.check("person", text);
+          if (!name.equals(before.person()) && work.test(name)) {
+            throw new Refusal(
+                "\"" + name + "\" reads like work, not like a name. Esc leads to the line.");
+          }
+          return name;
+        });
   }
 
   private Optional<Indoors> room(Book book, Settings after, LocalDate today) {

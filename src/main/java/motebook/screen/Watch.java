@@ -27,7 +27,8 @@ import motebook.screen.state.Task;
 /** Handles the stopwatches of the book. */
 final class Watch {
   private static final String MINUTE = "1m ";
-  private static final String PAUSED = "The stopwatch is paused. s goes on, x stops and logs.";
+  private static final String PAUSED =
+      "The stopwatch is paused. Ctrl-T goes on, Ctrl-X stops and logs.";
 
   private final Book book;
   private final Clock clock;
@@ -102,7 +103,8 @@ final class Watch {
       Scene scene = lines.scene(start.person());
       Work work = Timed.read(start.text(), scene);
       Stopwatch watch = book.stopwatches().start(work.person(), SpokenLine.untimed(work, scene));
-      return new Message.Timed("The stopwatch runs: " + watch.line() + ". s pauses, x stops it.");
+      return new Message.Timed(
+          "The stopwatch runs: " + watch.line() + ". Ctrl-T pauses, Ctrl-X stops it.");
     } catch (Refusal refusal) {
       return new Message.PromptRefused(start.text(), lines.fault(refusal));
     }

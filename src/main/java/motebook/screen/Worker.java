@@ -32,6 +32,7 @@ final class Worker implements AutoCloseable {
   private final Map<Class<?>, AtomicReference<Task>> newest = new ConcurrentHashMap<>();
   private final Supplier<Clerk> engaged;
   private final Consumer<Message> listener;
+  private final Consumer<Task> done;
   private final Consumer<Throwable> crash;
   private Optional<Clerk> clerk = Optional.empty();
 
@@ -39,10 +40,17 @@ final class Worker implements AutoCloseable {
    * A worker.
    *
    * @param engaged finds the clerk, on the worker's own thread, when the first task comes
+   * @param listener is told the answer of a task, if it has one
+   * @param done is told that a task is done, after its answer
    */
-  Worker(Supplier<Clerk> engaged, Consumer<Message> listener, Consumer<Throwable> crash) {
+  Worker(
+      Supplier<Clerk> engaged,
+      Consumer<Message> listener,
+      Consumer<Task> done,
+      Consumer<Throwable> crash) {
     this.engaged = engaged;
     this.listener = listener;
+    this.done = done;
     this.crash = crash;
   }
 
@@ -68,6 +76,7 @@ final class Worker implements AutoCloseable {
       if (!overtaken(task)) {
         clerk().perform(task).ifPresent(listener);
       }
+      done.accept(task);
     } catch (RuntimeException | Error e) {
       crash.accept(e);
     }

@@ -32,7 +32,7 @@ final class Writing {
     try {
       return logged(line.text(), lines.scene(line.person()));
     } catch (Refusal refusal) {
-      return new Message.NotLogged(line.text(), lines.fault(refusal));
+      return new Message.NotLogged(line.text(), lines.fault(line.text(), refusal));
     } catch (BookTrouble trouble) {
       return new Message.NotLogged(line.text(), new Fault(trouble.getMessage(), -1, -1));
     }
@@ -84,7 +84,7 @@ final class Writing {
   Message delete(Task.Delete delete) {
     book.delete(delete.session().id());
     lines.forget();
-    return new Message.Changed("Deleted; u brings it back." + warning());
+    return new Message.Changed("Deleted; Ctrl-Z brings it back." + warning());
   }
 
   Message setAside(Task.SetAside aside) {
@@ -95,7 +95,7 @@ final class Writing {
             + ": "
             + aside.cautions().size()
             + (aside.cautions().size() == 1 ? " caution" : " cautions")
-            + "; c brings them back, n shows them.");
+            + "; Ctrl-O brings them back, the word notes shows them.");
   }
 
   private static String day(LocalDate date) {
@@ -117,7 +117,8 @@ final class Writing {
       Scene scene = lines.scene(work.person());
       Favourite kept = book.favourites().add(add.name(), SpokenLine.again(work, scene));
       int number = book.favourites().all().size();
-      String key = number <= 8 ? "; F" + (number + 1) + " logs it" : "; v lists them";
+      String key =
+          number <= 8 ? "; F" + (number + 1) + " logs it" : "; the word favourites lists them";
       return new Message.Changed("Kept \"" + kept.name() + "\": " + kept.line() + key + ".");
     } catch (Refusal refusal) {
       return new Message.PromptRefused(add.name(), lines.fault(refusal));

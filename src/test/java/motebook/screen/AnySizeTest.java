@@ -18,10 +18,11 @@ class AnySizeTest {
   private static final List<String[]> STORIES =
       List.of(
           new String[] {},
+          new String[] {"Escape"},
           new String[] {"n", "Down"},
           new String[] {"Escape", "?", "Page-Down"},
-          new String[] {"Escape", "u"},
-          new String[] {"n", "Enter", "9", "x", "Home"});
+          new String[] {"Escape", "Ctrl-Z"},
+          new String[] {"Escape", "Escape", "n", "Enter", "9", "x", "Left"});
 
   @TempDir Path folder;
 

@@ -36,7 +36,7 @@ class CareKeysTest {
   }
 
   private void chooseDue(String words) {
-    pilot.press("m");
+    pilot.say("masks");
     int rows = pilot.state().pages().care().rows().size();
     for (int row = 0; row < rows; row++) {
       if (pilot.state().pages().care().row().orElseThrow().told().contains(words)) {
@@ -49,13 +49,13 @@ class CareKeysTest {
 
   @Test
   void what_is_due_is_flagged_on_every_page_and_listed() {
-    pilot.press("m");
+    pilot.say("masks");
     assertThat(pilot.screen()).contains("What is due").contains("clean bag, shop");
     long due = pilot.state().pages().care().page().orElseThrow().pressing();
     assertThat(due).isPositive();
-    assertThat(pilot.press("Escape").screen()).contains("! " + due + " due (m)");
-    assertThat(pilot.press("w").screen()).contains("! " + due + " due (m)");
-    assertThat(pilot.press("?").screen()).contains("! " + due + " due (m)");
+    assertThat(pilot.press("Home").screen()).contains("! " + due + " due (masks)");
+    assertThat(pilot.say("week").screen()).contains("! " + due + " due (masks)");
+    assertThat(pilot.press("?").screen()).contains("! " + due + " due (masks)");
   }
 
   @Test
@@ -63,13 +63,13 @@ class CareKeysTest {
     chooseDue("clean bag");
     pilot.press("Enter");
     assertThat(pilot.screen()).contains("Is bag cleaned now?");
-    pilot.press("n");
+    pilot.press("Escape");
     assertThat(pilot.state().focus()).isEqualTo(Focus.CARE);
     assertThat(pilot.book().gear().upkeepOf("bag")).isEmpty();
-    pilot.press("Enter", "y");
+    pilot.press("Enter", "y", "Enter");
     assertThat(pilot.book().gear().upkeepOf("bag")).hasSize(1);
     assertThat(pilot.screen()).contains("Recorded.").contains("soon        2026-03-0");
-    pilot.press("Escape", "u", "y");
+    pilot.press("Ctrl-Z", "y", "Enter");
     assertThat(pilot.book().gear().upkeepOf("bag")).isEmpty();
   }
 
@@ -77,21 +77,23 @@ class CareKeysTest {
   void a_medical_evaluation_is_written_down_for_its_person() {
     pilot.type("20m drilling of oak at 7:00 wearing half mask checked").press("Enter");
     chooseDue("medical evaluation, me");
-    pilot.press("Enter", "y");
+    pilot.press("Enter", "y", "Enter");
     assertThat(pilot.book().gear().fit(motebook.model.FitRecord.Medical.class, "me")).hasSize(1);
   }
 
   @Test
   void an_element_is_changed_or_retired_at_once_from_the_page_of_masks() {
-    pilot.press("m", "Right");
+    pilot.say("masks").press("Right");
     assertThat(pilot.state().pages().care().tab()).isEqualTo(Tab.MASKS);
     assertThat(pilot.screen()).contains("half mask").contains("pads").contains("fit-tested");
     pilot.press("Down", "Enter");
     assertThat(pilot.screen())
         .contains("pads: changed for a fresh one, on the mask from 2026-03-04?");
-    pilot.press("y");
+    pilot.press("y", "Enter");
     assertThat(pilot.book().gear().elements()).hasSize(3);
-    pilot.press("x");
+    pilot.press("Delete");
+    assertThat(pilot.screen()).contains("Take \"pads\" off for good?");
+    pilot.press("y", "Enter");
     assertThat(pilot.screen()).contains("Retired pads (damaged, soiled or hard to breathe)");
     assertThat(pilot.book().gear().elementsOn("half mask", Pilot.NOON.toLocalDate())).hasSize(1);
   }
@@ -101,7 +103,7 @@ class CareKeysTest {
     LocalDate today = Pilot.NOON.toLocalDate();
     pilot.book().fits().note(new FitTest(0, "half mask", "me", today, new Quantitative(FACTORS)));
     pilot.pass(0);
-    pilot.press("m", "Right");
+    pilot.say("masks").press("Right");
     assertThat(pilot.screen())
         .containsOnlyOnce("was fit-tested with it on")
         .contains("me was fit-tested with it on %s; that holds".formatted(today));
@@ -109,23 +111,23 @@ class CareKeysTest {
     FitTest failed = new FitTest(0, "half mask", "me", today, new Qualitative("saccharin", false));
     pilot.book().fits().note(failed);
     pilot.pass(0);
-    pilot.press("Escape", "m", "Right");
+    pilot.say("masks").press("Right");
     assertThat(pilot.screen()).contains("was not passed.").doesNotContain("that holds");
   }
 
   @Test
   void the_filters_of_the_shop_show_how_far_they_have_run() {
-    pilot.press("m", "Left");
+    pilot.say("masks").press("Left");
     assertThat(pilot.state().pages().care().tab()).isEqualTo(Tab.SHOP);
     assertThat(pilot.screen()).contains("bag").contains("run hours since it was cleaned");
-    pilot.press("x");
+    pilot.press("Delete");
     assertThat(pilot.screen()).contains("That is for an element on a mask.");
   }
 
   /** The collector ran 16 h: a cleaning is due after 1 h, a change after 400 h. */
   @Test
   void each_clock_of_what_is_pointed_at_has_a_gauge_of_its_own() {
-    pilot.press("m", "Left");
+    pilot.say("masks").press("Left");
     for (int[] size : new int[][] {{120, 40}, {80, 24}, {60, 15}}) {
       assertThat(pilot.resize(size[0], size[1]).screen().lines())
           .anySatisfy(
@@ -138,10 +140,10 @@ class CareKeysTest {
   @Test
   void a_book_without_masks_says_how_to_add_one() {
     try (Pilot empty = new Pilot(folder.resolve("other.db"))) {
-      empty.open().press("m");
+      empty.open().say("masks");
       assertThat(empty.screen()).contains("Nothing is due.");
       String said = empty.press("Right").screen().replaceAll("\\s+", " ");
-      assertThat(said).contains("in a shell, after q: motebook gear add respirator");
+      assertThat(said).contains("in a shell, after quit: motebook gear add respirator");
     }
   }
 }

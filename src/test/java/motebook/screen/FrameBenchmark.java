@@ -37,22 +37,21 @@ public final class FrameBenchmark {
     "Down",
     "Left",
     "Right",
+    "Escape",
     "n",
     "Escape",
-    "Enter",
     "4",
     "0",
     "m",
+    "Ctrl-U",
     "Escape",
     "r",
+    "Escape",
     "?",
     "Page-Down",
     "Escape",
     "Left",
-    "Right",
-    "Enter",
-    "Ctrl-U",
-    "Escape"
+    "Right"
   };
 
   private FrameBenchmark() {}

@@ -34,7 +34,7 @@ class GearFormTest {
   }
 
   private void addMask() {
-    pilot.press("m", "Right", "r").type("my mask").press("Enter");
+    pilot.say("masks").press("Right").say("add mask").type("my mask").press("Enter");
   }
 
   private List<FitTest> fitTests() {
@@ -54,10 +54,10 @@ class GearFormTest {
   @Test
   void a_mask_that_is_set_up_on_the_screens_alone_is_credited() {
     addMask();
-    pilot.press("e", "Down").type("pads").press("Enter");
-    pilot.press("t", "Down", "Down", "Down").type("passed").press("Enter");
+    pilot.say("add element").press("Down").type("pads").press("Enter");
+    pilot.say("fit test").press("Down", "Down", "Down").type("passed").press("Enter");
     assertThat(pilot.screen()).contains("Written down: the fit test with my mask of me");
-    pilot.press("Escape").type("60m orb sand of oak wearing my mask checked at 9:00");
+    pilot.type("60m orb sand of oak wearing my mask checked at 9:00");
     pilot.press("Enter");
     assertThat(pilot.state().sheet().current().orElseThrow().report().sessions().get(0).credit())
         .satisfies(credit -> assertThat(credit.apf()).isEqualTo(10));
@@ -66,7 +66,7 @@ class GearFormTest {
   @Test
   void a_fit_test_that_is_due_opens_its_form_on_enter() {
     addMask();
-    pilot.press("Escape", "m");
+    pilot.say("masks");
     while (!pilot.state().pages().care().row().orElseThrow().told().contains("fit test")) {
       pilot.press("Down");
     }
@@ -84,7 +84,7 @@ class GearFormTest {
   @Test
   void a_mask_that_is_worn_without_an_element_opens_the_form_of_one_on_enter() {
     addMask();
-    pilot.press("Escape").type("20m assembly wearing my mask at 9:00").press("Enter", "m");
+    pilot.type("20m assembly wearing my mask at 9:00").press("Enter").say("masks");
     while (!pilot.state().pages().care().row().orElseThrow().told().contains("element for")) {
       pilot.press("Down");
     }
@@ -95,7 +95,13 @@ class GearFormTest {
   @Test
   void a_failed_test_of_another_day_is_written_down_as_that() {
     addMask();
-    pilot.press("t", "Down", "Down").type("yesterday").press("Down").type("failed").press("Enter");
+    pilot
+        .say("fit test")
+        .press("Down", "Down")
+        .type("yesterday")
+        .press("Down")
+        .type("failed")
+        .press("Enter");
     assertThat(fitTests()).hasSize(1);
     assertThat(fitTests().get(0).date()).isEqualTo(TODAY.minusDays(1));
     assertThat(fitTests().get(0).method()).isEqualTo(new Qualitative("saccharin", false));
@@ -104,12 +110,12 @@ class GearFormTest {
   @Test
   void a_field_at_fault_is_gone_to_and_nothing_is_written() {
     addMask();
-    pilot.press("t", "Enter");
+    pilot.say("fit test").press("Enter");
     assertThat(pilot.screen()).contains("> result").contains("Say passed or failed");
     pilot.press("Escape");
     assertThat(pilot.state().focus()).isEqualTo(Focus.CARE);
     assertThat(fitTests()).isEmpty();
-    pilot.press("e", "Down").type("pads").press("Down").type("Q9").press("Enter");
+    pilot.say("add element").press("Down").type("pads").press("Down").type("Q9").press("Enter");
     assertThat(pilot.screen()).contains("> class").contains("is no class of element");
     assertThat(pilot.book().gear().elements()).isEmpty();
   }
@@ -117,7 +123,7 @@ class GearFormTest {
   @Test
   void a_mask_added_by_mistake_is_taken_back() {
     addMask();
-    pilot.press("Escape", "u", "y");
+    pilot.press("Ctrl-Z", "y", "Enter");
     assertThat(pilot.book().rack().respiratorNames()).isEmpty();
   }
 }

@@ -34,7 +34,7 @@ class GoldenScreenTest {
               "lacquered-week",
               pilot -> {
                 lacquered(pilot);
-                pilot.press("w");
+                pilot.say("week");
               }),
           new Scene(
               "line-understood",
@@ -58,13 +58,13 @@ class GoldenScreenTest {
               "undo-asked",
               pilot -> {
                 ShopDay.log(pilot);
-                pilot.press("u");
+                pilot.press("Ctrl-Z");
               }),
           new Scene(
               "notes",
               pilot -> {
                 ShopDay.log(pilot);
-                pilot.press("n");
+                pilot.say("notes");
               }),
           new Scene("help", pilot -> pilot.open().press("?")),
           new Scene(
@@ -83,65 +83,75 @@ class GoldenScreenTest {
               "week",
               pilot -> {
                 ShopWeeks.log(pilot);
-                pilot.press("w");
+                pilot.say("week");
               }),
           new Scene(
               "form",
               pilot -> {
                 ShopDay.log(pilot);
-                pilot.press("Up", "Up", "e", "Down", "Down").press("Ctrl-U").type("ma");
+                pilot.press("Up", "Up", "Enter", "Down", "Down").press("Ctrl-U").type("ma");
               }),
           new Scene(
               "form-at-fault",
               pilot -> {
                 ShopDay.log(pilot);
-                pilot.press("f").type("20m").press("Down").type("drillong");
+                pilot.say("form").type("20m").press("Down").type("drillong");
               }),
-          new Scene("settings", pilot -> pilot.open().press("o", "Down", "Down", "Right")),
+          new Scene(
+              "settings", pilot -> pilot.open().say("settings").press("Down", "Down", "Right")),
           new Scene(
               "favourites",
               pilot -> {
                 ShopDay.log(pilot);
-                pilot.press("Up", "k").type("Sweep up").press("Enter");
-                pilot.press("Up", "k").type("Carcass").press("Enter", "v", "Down");
+                pilot.press("Up", "Ctrl-K").type("Sweep up").press("Enter");
+                pilot
+                    .press("Up", "Ctrl-K")
+                    .type("Carcass")
+                    .press("Enter")
+                    .say("favourites")
+                    .press("Down");
               }),
           new Scene(
               "found",
               pilot -> {
                 ShopWeeks.log(pilot);
-                pilot.press("/").type("sanding").press("Enter", "Down");
+                pilot.say("find").type("sanding").press("Enter", "Down");
               }),
           new Scene(
               "stopwatch",
               pilot -> {
                 ShopDay.log(pilot);
-                pilot.press("s").type("table saw of oak with collector").press("Enter").pass(23);
+                pilot
+                    .press("Ctrl-T")
+                    .type("table saw of oak with collector")
+                    .press("Enter")
+                    .pass(23);
               }),
           new Scene(
               "starting",
               pilot -> {
                 ShopDay.log(pilot);
-                pilot.press("s").type("table saw of o");
+                pilot.press("Ctrl-T").type("table saw of o");
               }),
           new Scene(
               "due",
               pilot -> {
                 ShopWeeks.log(pilot);
                 ShopGear.add(pilot);
-                pilot.press("m");
+                pilot.say("masks");
               }),
           new Scene(
               "masks",
               pilot -> {
                 ShopWeeks.log(pilot);
                 ShopGear.add(pilot);
-                pilot.press("m", "Right", "Down");
+                pilot.say("masks").press("Right", "Down");
               }),
           new Scene(
               "plan",
               pilot -> {
                 ShopDay.log(pilot);
-                pilot.press("b").paste("40m orbital sanding of oak").press("Enter");
+                pilot.say("plan").paste("40m orbital sanding of oak").press("Enter");
                 pilot.press("Enter").paste("40m orbital sanding of oak with tool vacuum");
                 pilot.press("Enter", "Up");
               }),
@@ -149,20 +159,20 @@ class GoldenScreenTest {
               "plan-asked",
               pilot -> {
                 ShopDay.log(pilot);
-                pilot.press("b").type("40m router t");
+                pilot.say("plan").type("40m router t");
               }),
           new Scene(
               "evidence",
               pilot -> {
                 ShopWeeks.log(pilot);
                 ShopSamples.add(pilot);
-                pilot.press("i");
+                pilot.say("evidence");
               }),
           new Scene(
               "cautions-aside",
               pilot -> {
                 ShopDay.log(pilot);
-                pilot.press("c");
+                pilot.press("Ctrl-O");
               }));
 
   private static void lacquered(Pilot pilot) {
@@ -170,7 +180,6 @@ class GoldenScreenTest {
     pilot
         .type("20m finishing with doors open using 250ml lacquer and 50ml thinner at 11:40")
         .press("Enter");
-    pilot.press("Escape");
   }
 
   private static void logged(Pilot pilot, String... lines) {

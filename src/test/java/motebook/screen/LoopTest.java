@@ -44,7 +44,7 @@ class LoopTest {
     book = Book.open(folder.resolve("book.db"), clock);
     loop = new Loop(clock, State.opening(Size.USUAL, Look.UNICODE, Pilot.NOON, today, ""));
     Clerk clerk = new Clerk(book, clock, Draft.beside(book.file()), Invocation.USUAL);
-    worker = new Worker(() -> clerk, loop::tell, loop::crash);
+    worker = new Worker(() -> clerk, loop::tell, loop::done, loop::crash);
     window = Window.on(terminal, Palette.NONE);
   }
 
@@ -81,7 +81,7 @@ class LoopTest {
   @Test
   void the_first_frame_stands_there_before_the_book_is_open() {
     CountDownLatch opened = new CountDownLatch(1);
-    try (Worker waiting = new Worker(() -> after(opened), loop::tell, loop::crash)) {
+    try (Worker waiting = new Worker(() -> after(opened), loop::tell, loop::done, loop::crash)) {
       loop.start(window, waiting);
       assertThat(Pilot.shown(terminal))
           .contains("Wednesday 4 March 2026, today", "Reading the book", "help")
@@ -114,5 +114,27 @@ class LoopTest {
     assertThatThrownBy(() -> loop.run(window, worker))
         .isInstanceOf(Loop.Crash.class)
         .hasCause(fault);
+  }
+
+  @Test
+  @Timeout(60)
+  void keys_typed_ahead_of_an_answer_act_as_they_would_have_after_it() throws Exception {
+    loop.start(window, worker);
+    loop.tell(new Message.Pressed(Key.of(Key.Name.ESCAPE)));
+    String typed = "20m drilling of oak at 8:00\n30m assembly at 9:00\nundo\ny\nhalf a line";
+    typed
+        .codePoints()
+        .mapToObj(c -> c == '\n' ? Key.of(Key.Name.ENTER) : Key.of(c))
+        .forEach(key -> loop.tell(new Message.Pressed(key)));
+    Thread screens = new Thread(this::run);
+    screens.start();
+    while (!loop.state().line().text().equals("half a line")) {
+      Thread.onSpinWait();
+    }
+    loop.tell(new Message.Pressed(Key.control('c')));
+    screens.join();
+    assertThat(book.sessionsOn(Pilot.NOON.toLocalDate()))
+        .extracting(session -> session.work().operation())
+        .containsExactly("drilling");
   }
 }

@@ -76,7 +76,7 @@ class MaskNotesTest {
     addMask();
     work("60m orbital sanding of oak wearing half mask at 9:00");
     assertThat(pilot.screen())
-        .containsSubsequence("mask not credited: no element and 2", "chance over", "more (n)");
+        .containsSubsequence("mask not credited: no element and 2", "chance over", "more (notes)");
     assertThat(pilot.resize(60, 15).screen()).contains("mask not credited: no element and 2 more");
   }
 
@@ -85,7 +85,8 @@ class MaskNotesTest {
     ShopGear.add(pilot);
     work("30m drilling of oak wearing half mask checked at 8:00");
     work("60m orbital sanding of oak wearing half mask at 9:00");
-    assertThat(pilot.screen()).contains("! Mask not credited in 09:00-10:00: no seal check (n)");
+    assertThat(pilot.screen())
+        .contains("! Mask not credited in 09:00-10:00: no seal check (notes)");
     assertThat(pilot.screen())
         .contains("inside  about 3.20 mg/m³")
         .doesNotContain("mask not credited: ");
@@ -109,15 +110,15 @@ class MaskNotesTest {
   void enter_on_the_notes_takes_up_what_is_missing_one_thing_after_the_other() {
     addMask();
     work("60m orbital sanding of oak wearing half mask at 9:00");
-    pilot.press("n", "Enter");
+    pilot.say("notes").press("Enter");
     assertThat(pilot.screen()).contains("P100 half mask");
-    pilot.press("Enter", "n", "Enter");
+    pilot.press("Enter").say("notes").press("Enter");
     assertThat(pilot.state().focus()).isEqualTo(Focus.FORM);
     pilot.state().pages().form().orElseThrow();
     fill("result", "passed");
-    pilot.press("Enter", "n", "Enter");
+    pilot.press("Enter").say("notes").press("Enter");
     assertThat(pilot.screen()).contains("Was the seal checked when the mask was put on");
-    pilot.press("y");
+    pilot.press("y", "Enter");
     assertThat(credited()).isEqualTo(10);
   }
 
@@ -137,7 +138,7 @@ class MaskNotesTest {
   }
 
   private List<String> notes() {
-    pilot.press("n");
+    pilot.say("notes");
     List<String> lines = Aloud.page(pilot.state());
     pilot.press("Escape");
     return lines;
@@ -151,7 +152,7 @@ class MaskNotesTest {
     pilot = new Pilot(file, Size.USUAL, Look.UNICODE, program).open();
     pilot.type("60m orbital sanding of oak wearing paper cup at 9:00");
     String told = pilot.screen().replaceAll("\\s+", " ");
-    assertThat(told).contains("(in a shell, after q)");
+    assertThat(told).contains("(in a shell, after quit)");
     String sentence = pilot.state().line().current().orElseThrow().fault().orElseThrow().sentence();
     assertThat(sentence).contains("--book \"" + file + "\"");
     run(commands(sentence).get(0));
@@ -169,9 +170,9 @@ class MaskNotesTest {
   void what_is_changed_is_told_by_its_time_and_never_by_the_number_in_the_book() {
     work("20m drilling of oak at 11:00");
     work("60m orbital sanding of oak at 9:00");
-    pilot.press("Up", "e", "Ctrl-U").type("50m").press("Enter", "u");
+    pilot.press("Up", "Enter", "Ctrl-U").type("50m").press("Enter", "Ctrl-Z");
     assertThat(pilot.screen()).contains("Take this back? Changed a session to 2026-03-04 09:00");
-    pilot.press("n", "d", "y", "u");
+    pilot.press("Escape", "Delete", "y", "Enter", "Ctrl-Z");
     assertThat(pilot.screen()).contains("Take this back? Deleted 2026-03-04 09:00");
     assertThat(pilot.screen()).doesNotContain("session 2");
   }

@@ -99,6 +99,17 @@ final class Pilot implements AutoCloseable {
     return this;
   }
 
+  /** Goes back to a state in which it was before; the book stays as it is. */
+  Pilot back(State before) {
+    state = before;
+    return this;
+  }
+
+  /** Types into the line and presses Enter. */
+  Pilot say(String words) {
+    return type(words).press("Enter");
+  }
+
   Pilot paste(String text) {
     return tell(new Message.Pasted(text));
   }

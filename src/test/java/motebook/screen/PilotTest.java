@@ -65,10 +65,10 @@ class PilotTest {
 
   @Test
   void escape_leaves_the_line_and_keeps_its_text() {
-    pilot.press("Enter").type("25m drilling of pine").press("Escape");
-    assertThat(pilot.state().focus()).isEqualTo(Focus.DAY);
-    assertThat(pilot.screen()).contains("> 25m drilling of pine");
-    pilot.press("Enter").type(" at 8:00").press("Enter");
+    pilot.type("25m drilling of pine").press("Escape");
+    assertThat(pilot.state().where().open()).isFalse();
+    assertThat(pilot.screen()).contains("╳ 25m drilling of pine");
+    pilot.press("Escape").type(" at 8:00").press("Enter");
     assertThat(pilot.book().sessionsOn(TODAY)).hasSize(1);
   }
 
@@ -77,11 +77,11 @@ class PilotTest {
     pilot.type("20m orbitel sanding of oak").press("Enter");
     assertThat(pilot.book().hasSessions()).isFalse();
     List<String> screen = pilot.screen().lines().toList();
-    String line = screen.get(22);
+    String line = screen.get(21);
     assertThat(line).startsWith(" > 20m orbitel sanding of oak");
     int at = line.indexOf("orbitel");
-    assertThat(screen.get(21).substring(at)).isEqualTo("▾".repeat(7));
-    assertThat(screen.get(21).substring(0, at)).isBlank();
+    assertThat(screen.get(20).substring(at)).isEqualTo("▾".repeat(7));
+    assertThat(screen.get(20).substring(0, at)).isBlank();
   }
 
   @Test
@@ -91,7 +91,7 @@ class PilotTest {
     assertThat(pilot.book().sessionsOn(TODAY)).hasSize(1);
     assertThat(pilot.state().line().text()).isEqualTo("30m drilling of oak at 9:30");
     assertThat(pilot.screen()).contains("09:00");
-    assertThat(pilot.state().focus()).isEqualTo(Focus.LINE);
+    assertThat(pilot.state().typing()).isTrue();
   }
 
   @Test
@@ -129,7 +129,7 @@ class PilotTest {
   @Test
   void a_form_tells_an_overlap_and_offers_the_free_time_for_its_start() {
     pilot.type("20m table saw of oak").press("Enter");
-    pilot.press("f").type("15m").press("Down").type("drilling");
+    pilot.say("form").type("15m").press("Down").type("drilling");
     assertThat(String.join(" ", pilot.screen().split("\\s+")))
         .contains("overlaps your 11:40-12:00 table saw: say a free time, for example at 11:25");
     while (!pilot.state().pages().form().orElseThrow().field().key().equals("start")) {
@@ -144,7 +144,7 @@ class PilotTest {
   @Test
   void a_session_that_is_changed_does_not_overlap_itself() {
     pilot.type("20m table saw of oak").press("Enter");
-    pilot.press("e").press("Down", "Down").type("pine");
+    pilot.press("Enter").press("Down", "Down").type("pine");
     assertThat(pilot.screen()).contains("of pine").doesNotContain("overlaps");
   }
 
@@ -174,23 +174,23 @@ class PilotTest {
 
   @Test
   void undo_asks_with_the_change_and_takes_it_back_on_yes_alone() {
-    pilot.type("60m orbital sanding of oak at 9:00").press("Enter", "u");
+    pilot.type("60m orbital sanding of oak at 9:00").press("Enter", "Ctrl-Z");
     assertThat(pilot.screen()).contains("Take this back? Logged 2026-03-04 09:00");
-    pilot.press("x", "Enter", "u", "n");
+    pilot.press("Enter", "Ctrl-Z", "Escape");
     assertThat(pilot.screen()).contains("Nothing was taken back.");
     assertThat(pilot.book().sessionsOn(TODAY)).hasSize(1);
-    pilot.press("Ctrl-Z", "y");
+    pilot.press("Ctrl-Z", "y", "Enter");
     assertThat(pilot.book().sessionsOn(TODAY)).isEmpty();
     assertThat(pilot.screen()).contains("Taken back: Logged 2026-03-04 09:00");
-    pilot.press("u");
+    pilot.press("Ctrl-Z");
     assertThat(pilot.screen()).contains("There is nothing to take back.");
   }
 
   @Test
   void undo_does_not_take_back_what_another_window_wrote_meanwhile() {
-    pilot.type("60m orbital sanding of oak at 9:00").press("Enter", "u");
+    pilot.type("60m orbital sanding of oak at 9:00").press("Enter", "Ctrl-Z");
     elsewhere(work("me", 8));
-    pilot.press("y");
+    pilot.press("y", "Enter");
     assertThat(pilot.book().sessionsOn(TODAY)).hasSize(2);
     assertThat(pilot.screen()).contains("nothing was taken back");
   }
@@ -230,7 +230,7 @@ class PilotTest {
     assertThat(pilot.screen()).contains("Monday 2 March 2026, 2 days ago");
     pilot.press("Right");
     assertThat(pilot.screen()).contains("Tuesday 3 March 2026, yesterday");
-    pilot.press("t");
+    pilot.say("today");
     assertThat(pilot.screen()).contains("Wednesday 4 March 2026, today");
   }
 
@@ -243,7 +243,7 @@ class PilotTest {
   @Test
   void each_person_has_a_day_of_their_own() {
     ShopDay.log(pilot);
-    pilot.press("p");
+    pilot.say("person");
     assertThat(pilot.screen()).contains("today  Ana").contains("08:30-09:20 orbital sanding");
     pilot.type("10m drilling at 9:30");
     assertThat(pilot.screen()).contains("by Ana");
@@ -253,8 +253,8 @@ class PilotTest {
   void the_air_of_the_other_place_is_one_key_away() {
     ShopDay.log(pilot);
     assertThat(pilot.screen()).contains("shop air");
-    assertThat(pilot.press("r").screen()).contains("yard air").contains("outdoors");
-    assertThat(pilot.press("r").screen()).contains("shop air");
+    assertThat(pilot.say("room").screen()).contains("yard air").contains("outdoors");
+    assertThat(pilot.say("room").screen()).contains("shop air");
   }
 
   @Test
@@ -277,7 +277,7 @@ class PilotTest {
     pilot.pass(0);
     String bar =
         pilot
-            .press("t")
+            .say("today")
             .screen()
             .lines()
             .filter(l -> l.startsWith(" mask on"))
@@ -285,7 +285,7 @@ class PilotTest {
             .orElseThrow();
     assertThat(bar.substring(10)).contains("┅┅").doesNotContain("━");
     assertThat(pilot.screen()).doesNotContain("no mask worn").contains("wearing half mask");
-    assertThat(pilot.press("n").screen()).contains("The mask is not credited in 08:00-08:30");
+    assertThat(pilot.say("notes").screen()).contains("The mask is not credited in 08:00-08:30");
   }
 
   @Test
@@ -297,7 +297,7 @@ class PilotTest {
         .isEqualTo("rw-------");
     try (Pilot next = new Pilot(folder.resolve("book.db")).open()) {
       assertThat(next.screen()).contains("> 25m drilling of Zoë").contains("left unfinished");
-      next.press("Enter", "Ctrl-U").pass(0);
+      next.press("Ctrl-U").pass(0);
       assertThat(file).doesNotExist();
     }
   }
@@ -306,7 +306,7 @@ class PilotTest {
   void control_characters_of_a_paste_are_kept_out() {
     pilot.paste("20m drilling\u001b[2J\u0007\u202e of\toak at 8:00\r\n");
     assertThat(pilot.state().line().text()).isEqualTo("20m drilling[2J of oak at 8:00 ");
-    assertThat(pilot.state().focus()).isEqualTo(Focus.LINE);
+    assertThat(pilot.state().typing()).isTrue();
   }
 
   @Test
@@ -314,26 +314,25 @@ class PilotTest {
     pilot.paste("20m drilling of oak at 8:00\n\n9:00-9:30 table saw pine\n");
     assertThat(pilot.screen()).contains("Log these 2 sessions? 20m drilling of oak");
     assertThat(pilot.book().hasSessions()).isFalse();
-    pilot.press("n");
+    pilot.press("Escape");
     assertThat(pilot.screen()).contains("Nothing was logged.");
-    pilot.paste("20m drilling of oak at 8:00\n9:00-9:30 table saw pine").press("y");
+    pilot.paste("20m drilling of oak at 8:00\n9:00-9:30 table saw pine").press("y", "Enter");
     assertThat(pilot.book().sessionsOn(TODAY)).hasSize(2);
     assertThat(pilot.screen()).contains("Logged 2 sessions as one change.");
-    pilot.press("u", "y");
+    pilot.press("Ctrl-Z", "y", "Enter");
     assertThat(pilot.book().sessionsOn(TODAY)).isEmpty();
   }
 
   @Test
   void of_several_pasted_lines_none_is_logged_where_one_is_not_understood() {
     pilot.type("5m").press("Escape").paste("20m drilling at 8:00\n20m drillong at 9:00");
-    assertThat(pilot.screen()).contains("Line 2:").contains("> 5m");
-    assertThat(pilot.state().focus()).isEqualTo(Focus.DAY);
+    assertThat(pilot.screen()).contains("Line 2:").contains("5m");
     assertThat(pilot.book().hasSessions()).isFalse();
   }
 
   @Test
   void of_several_pasted_lines_none_is_logged_where_two_overlap() {
-    pilot.paste("20m drilling at 8:00\n20m drilling at 8:10").press("y");
+    pilot.paste("20m drilling at 8:00\n20m drilling at 8:10").press("y", "Enter");
     assertThat(pilot.book().hasSessions()).isFalse();
     assertThat(pilot.screen()).contains("08:00");
   }

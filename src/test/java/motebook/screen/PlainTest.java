@@ -98,8 +98,7 @@ class PlainTest {
 
   @Test
   void a_word_that_is_none_is_told_those_that_are() throws IOException {
-    assertThat(told("esc", "weak", "q"))
-        .contains("\"weak\" is no word here. Words: log work (Enter)");
+    assertThat(told("esc", "weak", "q")).contains("\"weak\"").contains("help lists the words");
   }
 
   @Test
@@ -161,7 +160,7 @@ class PlainTest {
     String told = told("Ned", "", "imperial", "us", "", "", "", "", "save", "quit");
     String refused = told.substring(told.indexOf("Field 3 of 7"));
     assertThat(refused.substring(0, refused.indexOf("shop size"))).contains("\"imperial\"");
-    assertThat(told).contains("All of it can be changed later: o, settings");
+    assertThat(told).contains("All of it can be changed later: settings");
     assertThat(told).contains("Changed: name, units");
   }
 

@@ -25,7 +25,7 @@ class PlanKeysTest {
   }
 
   private Pilot plan(String line) {
-    return pilot.press("b").type(line).press("Enter");
+    return pilot.say("plan").type(line).press("Enter");
   }
 
   @Test
@@ -38,7 +38,7 @@ class PlanKeysTest {
         .contains("25.0 mg/m³ outside the mask")
         .contains("with tool vacuum: about");
     assertThat(pilot.book().hasSessions()).isFalse();
-    assertThat(pilot.press("Escape").screen()).contains("Nothing is in this book yet");
+    assertThat(pilot.press("Home").screen()).contains("Nothing is in this book yet");
   }
 
   @Test
@@ -48,22 +48,21 @@ class PlanKeysTest {
     assertThat(pilot.screen())
         .contains("> 2  1h orbital sanding of oak with tool va")
         .contains("lowest    2, about 0.469 mg/m³ outside; then 1, 6.67 times that");
-    pilot.press("d");
+    pilot.press("Delete");
     assertThat(pilot.screen()).contains("> 1  1h orbital sanding of oak ").doesNotContain("lowest");
-    pilot.press("d");
-    assertThat(pilot.state().focus()).isEqualTo(Focus.DAY);
+    pilot.press("Delete");
     assertThat(pilot.screen()).contains("No plan is left");
   }
 
   @Test
   void plans_stay_and_begin_when_they_are_looked_at() {
     plan("60m orbital sanding of oak");
-    pilot.press("Escape").pass(30).press("b");
+    pilot.press("Home").pass(30).say("plan");
     assertThat(pilot.state().focus()).isEqualTo(Focus.PLAN);
     assertThat(pilot.screen()).contains("at 12:30 on 2026-03-04");
-    pilot.press("Escape", "w", "b");
+    pilot.say("week").say("plan");
     assertThat(pilot.state().focus()).isEqualTo(Focus.PLAN);
-    pilot.press("Escape");
+    pilot.press("Back-Tab", "Back-Tab");
     assertThat(pilot.state().focus()).isEqualTo(Focus.WEEK);
   }
 
@@ -78,7 +77,7 @@ class PlanKeysTest {
 
   @Test
   void the_line_of_a_plan_completes_with_what_is_to_come() {
-    pilot.press("b").type("40m assembly tom");
+    pilot.say("plan").type("40m assembly tom");
     assertThat(pilot.screen()).doesNotContain("yesterday");
     pilot.press("Ctrl-U").type("40m assembly tomorrow at 9:00").press("Enter");
     assertThat(pilot.screen()).contains("at 09:00 on 2026-03-05");
@@ -86,8 +85,8 @@ class PlanKeysTest {
 
   @Test
   void a_plan_goes_into_the_line_to_be_logged() {
-    plan("20m orbital sanding of oak tomorrow at 9:00").press("l");
-    assertThat(pilot.state().focus()).isEqualTo(Focus.LINE);
+    plan("20m orbital sanding of oak tomorrow at 9:00").press("Ctrl-L");
+    assertThat(pilot.state().typing()).isTrue();
     assertThat(pilot.state().line().text()).isEqualTo("20m orbital sanding of oak");
     pilot.press("Enter");
     assertThat(pilot.book().sessionsOn(Pilot.NOON.toLocalDate())).hasSize(1);
@@ -95,7 +94,7 @@ class PlanKeysTest {
 
   @Test
   void with_work_logged_at_that_time_it_comes_in_its_place() {
-    pilot.press("Enter").type("60m orbital sanding of oak at 9:00").press("Enter");
+    pilot.type("60m orbital sanding of oak at 9:00").press("Enter");
     plan("60m orbital sanding of oak with tool vac at 9:00");
     assertThat(pilot.screen())
         .contains("instead   of session 1, 09:00-10:00")

@@ -30,7 +30,7 @@ class RenamedTest {
   }
 
   private void rename(String name) {
-    pilot.press("o", "Ctrl-U").type(name).press("Enter");
+    pilot.say("settings").press("Ctrl-U").type(name).press("Enter");
   }
 
   private void logsFor(String name) {
@@ -64,7 +64,7 @@ class RenamedTest {
   void a_rename_that_is_taken_back_brings_the_old_name_back() {
     pilot.open();
     rename("Ned");
-    pilot.press("u", "y");
+    pilot.press("Ctrl-Z", "y", "Enter");
     logsFor("me");
   }
 
@@ -88,17 +88,17 @@ class RenamedTest {
 
   @Test
   void the_week_follows_to_the_new_name_too() {
-    pilot.open().type("60m orbital sanding of oak at 8:00").press("Enter", "w");
+    pilot.open().type("60m orbital sanding of oak at 8:00").press("Enter").say("week");
     elsewhere("me", "Ned");
     pilot.pass(0);
     assertThat(pilot.state().week().current("Ned")).isPresent();
-    assertThat(pilot.screen()).contains("Ned").contains("Wed 4    3.1");
+    assertThat(pilot.screen()).contains("Ned").contains("Wed 4   3.13");
   }
 
   @Test
   void whoever_is_no_longer_known_gives_way_to_the_books_own_person() {
     pilot.book().premises().addPerson("Ana");
-    pilot.open().press("p");
+    pilot.open().say("person");
     assertThat(pilot.state().sheet().person()).isEqualTo("Ana");
     elsewhere("Ana", "Anna");
     pilot.pass(0);

@@ -33,7 +33,7 @@ final class ShopDay {
       pilot.paste(line).press("Enter");
       pilot.press("Up");
       while (!pilot.state().sheet().person().equals("me")) {
-        pilot.press("p");
+        pilot.say("person");
       }
     }
   }

@@ -73,7 +73,7 @@ class UncoveredScreensTest {
 
   @Test
   void the_week_counts_it_apart_and_advises_nothing_for_it() {
-    pilot.resize(120, 40).press("w");
+    pilot.resize(120, 40).say("week");
     assertThat(screen())
         .contains("over the limit: no day (best estimate, outside the mask); 1 day with dust that")
         .doesNotContain("would have been");
@@ -81,7 +81,7 @@ class UncoveredScreensTest {
 
   @Test
   void a_stopwatch_on_it_gives_no_minutes_left() {
-    pilot.press("s").type("orbital sanding of old paint").press("Enter").pass(10);
+    pilot.press("Ctrl-T").type("orbital sanding of old paint").press("Enter").pass(10);
     assertThat(screen())
         .contains("No limit here covers this dust: no minutes left can be given.")
         .doesNotContain("left before");
@@ -89,7 +89,7 @@ class UncoveredScreensTest {
 
   @Test
   void a_plan_of_it_offers_no_help() {
-    pilot.press("b").type("30m orbital sanding of old paint at 13:00").press("Enter");
+    pilot.say("plan").type("30m orbital sanding of old paint at 13:00").press("Enter");
     assertThat(screen())
         .contains("No limit here covers the dust of wood with old paint.")
         .doesNotContain("helps")
@@ -100,7 +100,7 @@ class UncoveredScreensTest {
   @Test
   void a_day_with_other_dust_too_keeps_saying_what_the_limit_does_not_cover() {
     pilot.book().log(work(LocalTime.of(10, 0), "oak"));
-    pilot.resize(120, 40).press("w", "w");
+    pilot.resize(120, 40).say("week").say("day");
     assertThat(screen())
         .contains("of the dust no limit here covers: wood with old paint.")
         .contains("Probably over the limit (about ")

@@ -39,7 +39,7 @@ class WindowTest {
         window.draw(pilot.type(typed).cells());
         assertThat(Pilot.shown(terminal)).isEqualTo(pilot.screen());
       }
-      for (String key : new String[] {"Enter", "?", "Down", "q", "Left", "Right", "n"}) {
+      for (String key : new String[] {"Enter", "?", "Down", "Escape", "Left", "Escape", "n"}) {
         window.draw(pilot.press(key).cells());
         assertThat(Pilot.shown(terminal)).isEqualTo(pilot.screen());
       }

@@ -9,7 +9,6 @@ import motebook.report.Ink;
 import motebook.report.WeekText;
 import motebook.report.Wording;
 import motebook.screen.state.DayPage;
-import motebook.screen.state.Focus;
 import motebook.screen.state.Form;
 import motebook.screen.state.Found;
 import motebook.screen.state.Line;
@@ -26,6 +25,9 @@ public final class Aloud {
 
   /** The page that is shown, as lines without any drawing. */
   public static List<String> page(State state) {
+    if (state.question().isPresent()) {
+      return List.of(state.question().get().text() + " yes or no");
+    }
     return switch (state.focus()) {
       case HELP, NOTES, WORDS -> Pages.text(state);
       case FAVOURITES -> favourites(state);
@@ -35,9 +37,6 @@ public final class Aloud {
       case PLAN -> PlanView.lines(state);
       case FORM -> state.pages().form().map(Aloud::field).orElse(List.of());
       case PROMPT -> List.of(state.pages().prompt().text());
-      case QUESTION ->
-          state.question().map(q -> List.of(q.text() + " yes or no")).orElse(List.of());
-      case LINE -> List.of("Say what you did; an empty line leaves.");
       case DAY -> day(state);
       case WEEK -> week(state);
     };
@@ -170,15 +169,5 @@ public final class Aloud {
 
   private static List<String> said(State state, Reading reading) {
     return Told.of(state, reading, WIDE).stream().map(Told.Part::text).toList();
-  }
-
-  /** The keys of what is shown, each with the word that does the same. */
-  public static String words(Focus focus) {
-    return String.join(
-        ", ",
-        motebook.screen.state.Bindings.of(focus).stream()
-            .filter(binding -> binding.shown())
-            .map(binding -> binding.word() + " (" + Plainly.of(binding.label()) + ")")
-            .toList());
   }
 }

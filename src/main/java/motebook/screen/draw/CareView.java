@@ -64,11 +64,11 @@ final class CareView {
     return switch (care.tab()) {
       case DUE -> "Nothing is due.";
       case MASKS ->
-          "No masks yet. r adds one; or, in a shell, after q: "
+          "No masks yet. The words add mask in the line add one; or, in a shell, after quit: "
               + state.program().command("gear add respirator \"half mask\"")
               + " --facepiece \"half mask\"";
       case SHOP ->
-          "No filters of the shop yet. Add them in a shell, after q: "
+          "No filters of the shop yet. Add them in a shell, after quit: "
               + state.program().command("gear add filter bag --on collector --clean-every 10");
     };
   }

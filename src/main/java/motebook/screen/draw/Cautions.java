@@ -61,7 +61,7 @@ final class Cautions {
                     + Wording.span(line.source().session().work())
                     + ": "
                     + Wording.brief(line.credit())
-                    + " (n)");
+                    + " (notes)");
   }
 
   /**
@@ -76,7 +76,7 @@ final class Cautions {
     List<String> all = sentences(page);
     for (int row = 0; row < Math.min(rows, all.size()); row++) {
       int more = row == rows - 1 ? all.size() - rows : 0;
-      String rest = more > 0 ? "  n: " + more + " more" : "";
+      String rest = more > 0 ? "  notes: " + more + " more" : "";
       lines.add(Fit.into(all.get(row), columns - rest.length()) + rest);
     }
     return lines;

@@ -14,18 +14,18 @@ final class DayView {
           "Nothing is in this book yet.",
           "",
           "Say what you did, the way you would tell it: how long, what, to which wood, and what"
-              + " caught the dust. Press Enter, or begin with the time, such as 40m:",
+              + " caught the dust. Just type, and begin with the time, such as 40m:",
           "",
           EXAMPLE + "40m orbital sanding of oak with tool vacuum",
           EXAMPLE + "9:00-9:30 table saw pine with collector",
           EXAMPLE + "1h20 assembly",
           "",
-          "It is read back to you, with the day's dose, before you press Enter again.");
+          "It is read back to you, with the day's dose, and nothing is written before Enter.");
   private static final List<String> NO_WORK =
       List.of(
           "Nothing is logged on this day.",
           "",
-          "Press Enter, or begin with the time, such as 40m, to log some work.");
+          "Type what you did, beginning with how long it took, such as 40m.");
 
   private final Canvas canvas;
   private final State state;
@@ -93,7 +93,7 @@ final class DayView {
     at = canvas.text(1, at, " breathed ", Role.PLAIN);
     partly(page, at);
     if (page.air().size() > 1) {
-      canvas.ending(1, canvas.columns() - 1, "r: " + page.air().size() + " places", Role.QUIET);
+      canvas.ending(1, canvas.columns() - 1, page.air().size() + " places: room", Role.QUIET);
     }
   }
 

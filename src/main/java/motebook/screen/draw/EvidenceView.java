@@ -147,7 +147,7 @@ final class EvidenceView {
   }
 
   private static String none(Invocation program) {
-    return "No samples yet. A measured result sharpens every estimate. In a shell, after q: "
+    return "No samples yet. A measured result sharpens every estimate. In a shell, after quit: "
         + program.command("sample add --from 9:00 --to 13:00 --mg-m3 1.2 --fraction inhalable")
         + ", or "
         + program.command("sample import FILE");

@@ -27,7 +27,7 @@ final class FavouriteView {
           2,
           1,
           canvas.columns() - 1,
-          "None yet. On the day, point at some work and press k to keep it under a name.",
+          "None yet. On the day, point at some work and press Ctrl-K to keep it under a name.",
           Role.PLAIN);
     }
     int chosen = state.pages().favourite();

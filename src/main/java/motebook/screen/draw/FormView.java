@@ -22,7 +22,7 @@ final class FormView {
 
   void draw() {
     View.title(canvas, state, List.of(title(form.kind()), ""));
-    int keys = canvas.rows() - 1;
+    int keys = canvas.rows() - Foot.keyRows(canvas.rows());
     List<Told.Part> told = told();
     int bottom = keys - 1 - Math.min(told.size(), canvas.rows() >= 20 ? 4 : 1);
     int fields = fields(1 + intro(), bottom - 1);
@@ -57,8 +57,8 @@ final class FormView {
       return 0;
     }
     String text =
-        "Every one can be skipped: Enter takes all as it stands, Esc leaves it for later; o on the day opens it"
-            + " again. The figures of this program are estimates, not measurements; local rules,"
+        "Skip any of these: Enter accepts all as it stands, Esc leaves it for later; the word"
+            + " settings in the line opens it again. The figures of this program are estimates, not measurements; local rules,"
             + " the maker's instructions and a licensed hygienist come first.";
     int row = 2;
     for (String line : Fit.wrap(text, canvas.columns() - 4)) {

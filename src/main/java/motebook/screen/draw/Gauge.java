@@ -48,7 +48,7 @@ final class Gauge {
 
   // Inside is then the same as outside: its bar and range would say nothing new.
   private void uncredited(int row, int from, int end, String why) {
-    List<String> said = Fit.wrap("mask not credited: " + why + " (n)", end - from, 2);
+    List<String> said = Fit.wrap("mask not credited: " + why + " (notes)", end - from, 2);
     for (int line = 0; line < 2; line++) {
       canvas.text(row + line, from, end, " ".repeat(end - from), Role.PLAIN);
       String text = line < said.size() ? said.get(line) : "";
@@ -75,7 +75,7 @@ final class Gauge {
   private void uncredited(int row, String why) {
     int end = canvas.columns() - 1;
     canvas.text(row, LABEL, end, " ".repeat(end - LABEL), Role.PLAIN);
-    canvas.fitted(row, LABEL, end, "mask not credited: " + why + " (n)", Role.WARNING);
+    canvas.fitted(row, LABEL, end, "mask not credited: " + why + " (notes)", Role.WARNING);
   }
 
   private String heading() {

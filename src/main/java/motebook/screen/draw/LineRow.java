@@ -5,8 +5,12 @@ import motebook.screen.state.Line;
 
 /** The row in which the line is typed; a line longer than the row slides under the caret. */
 final class LineRow {
-  private static final int FROM = 3;
+  /** The column in which the line begins. */
+  static final int FROM = 3;
+
   private static final int SHORTEST_OFFER = 14;
+  private static final String CLOSED =
+      "closed: letters go to the page; Esc or a digit opens the line";
 
   private final Canvas canvas;
   private final int row;
@@ -34,6 +38,13 @@ final class LineRow {
     canvas.text(row, 1, skipped > 0 ? "<" : ">", Role.KEY);
     canvas.text(row, FROM, canvas.columns() - 1, line.text().substring(skipped), Role.TYPED);
     canvas.caret(column(line.caret()), row);
+  }
+
+  /** The line while letters go to the page: its sign is barred, and there is no caret. */
+  void closed() {
+    canvas.text(row, 1, canvas.glyph("╳", "x"), Role.QUIET);
+    String text = line.text().isEmpty() ? CLOSED : line.text();
+    canvas.fitted(row, FROM, canvas.columns() - 1, text, Role.QUIET);
   }
 
   private int column(int index) {

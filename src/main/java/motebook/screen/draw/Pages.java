@@ -10,6 +10,8 @@ import motebook.report.ProtectionWords;
 import motebook.report.VapourText;
 import motebook.report.WordPart;
 import motebook.report.Wording;
+import motebook.screen.state.Act;
+import motebook.screen.state.Acts;
 import motebook.screen.state.Binding;
 import motebook.screen.state.Bindings;
 import motebook.screen.state.Focus;
@@ -24,7 +26,6 @@ final class Pages {
 
   static {
     PARTS.put(Focus.DAY, "On the day");
-    PARTS.put(Focus.LINE, "In the line");
     PARTS.put(Focus.WEEK, "On the week");
     PARTS.put(Focus.FORM, "In a form");
     PARTS.put(Focus.PROMPT, "When a short question is answered");
@@ -34,10 +35,14 @@ final class Pages {
     PARTS.put(Focus.PLAN, "On the page of plans");
     PARTS.put(Focus.EVIDENCE, "On the page of evidence");
     PARTS.put(Focus.NOTES, "On what a day calls for");
-    PARTS.put(Focus.QUESTION, "When yes or no is asked");
     PARTS.put(Focus.WORDS, "On the page of words");
     PARTS.put(Focus.HELP, "On pages like this one");
   }
+
+  private static final String LINE =
+      "The line is open on every page: what is typed goes into it, and nothing is written before"
+          + " Enter. Esc closes it; then the letters below go to the page, and none of them changes"
+          + " the book. Esc again, or a digit, opens it.";
 
   private Pages() {}
 
@@ -98,9 +103,16 @@ final class Pages {
     List<Entry> page = new ArrayList<>();
     List<Focus> order = new ArrayList<>(PARTS.keySet());
     if (order.remove(from)) {
-      order.add(0, from);
+      keys(page, PARTS.get(from), Bindings.page(from));
     }
-    order.forEach(focus -> part(page, focus));
+    page.add(new Entry("", Role.PLAIN));
+    page.add(new Entry("The line", Role.TITLE));
+    page.add(plain(LINE));
+    keys(page, "While something stands in the line", Bindings.line());
+    words(page);
+    keys(page, "On every page, while the line is empty or closed", Bindings.everywhere());
+    order.forEach(focus -> keys(page, PARTS.get(focus), Bindings.page(focus)));
+    keys(page, "While a question stands", Bindings.question());
     page.add(new Entry("", Role.PLAIN));
     page.add(new Entry("The air", Role.TITLE));
     page.add(
@@ -136,20 +148,21 @@ final class Pages {
     lines.stream().skip(1).forEach(l -> page.add(new Entry(l.strip(), Role.QUIET, DEEP, DEEP)));
   }
 
-  private static void part(List<Entry> page, Focus focus) {
-    keys(page, PARTS.get(focus), focus);
-    if (focus == Focus.LINE) {
-      page.add(plain(label("a-z …") + "every other key types"));
-    }
-  }
-
-  private static void keys(List<Entry> page, String title, Focus focus) {
+  private static void keys(List<Entry> page, String title, List<Binding> bindings) {
     if (!page.isEmpty()) {
       page.add(new Entry("", Role.PLAIN));
     }
     page.add(new Entry(title, Role.TITLE));
-    for (Binding binding : Bindings.of(focus)) {
+    for (Binding binding : bindings) {
       page.add(plain(label(binding.label()) + binding.help()));
+    }
+  }
+
+  private static void words(List<Entry> page) {
+    page.add(new Entry("", Role.PLAIN));
+    page.add(new Entry("Words in the line, alone, and then Enter", Role.TITLE));
+    for (Act act : Acts.ALL) {
+      page.add(plain("  " + String.join(", ", act.words()) + ": " + act.help()));
     }
   }
 

@@ -14,6 +14,9 @@ import motebook.screen.state.State;
 
 /** What some work would bring: each way of doing it in a row, and all of the one pointed at. */
 final class PlanView {
+  private static final String NONE =
+      "No plan yet. Press Enter and say what you may do: its dose is estimated, and nothing is"
+          + " written. A second way of doing it stands beside the first.";
   private static final int LIST = 2;
   private static final int LEAST_TOLD = 4;
   private static final int FIGURE = 8;
@@ -40,6 +43,11 @@ final class PlanView {
     Optional<Plans> plans = sheet.plans().filter(all -> all.all().size() == sheet.lines().size());
     if (plans.isPresent() && !plans.get().all().isEmpty()) {
       draw(plans.get(), foot);
+    } else if (sheet.lines().isEmpty()) {
+      int row = 2;
+      for (String line : Fit.wrap(NONE, canvas.columns() - 2)) {
+        canvas.text(row++, 1, line, Role.PLAIN);
+      }
     }
     new Foot(canvas, state).draw(foot);
   }

@@ -4,7 +4,6 @@ import java.util.List;
 import motebook.report.VapourWords;
 import motebook.report.Wording;
 import motebook.screen.state.DayPage;
-import motebook.screen.state.Focus;
 import motebook.screen.state.State;
 
 /**
@@ -36,7 +35,6 @@ record Rows(
     int caution,
     int cautions) {
   private static final int LEAST_LIST = 3;
-  private static final int LINE_AND_KEYS = 2;
 
   static Rows of(int height, int width, DayPage page, State state) {
     boolean tall = height >= 20;
@@ -85,7 +83,7 @@ record Rows(
 
   // In a small window the line that is being typed tells the dose itself.
   private static int gaugeRows(boolean tall, boolean wide, State state) {
-    return wide ? 4 : tall || state.focus() != Focus.LINE ? 3 : 0;
+    return wide ? 4 : tall || !state.typing() ? 3 : 0;
   }
 
   // One row for each half power of ten at the usual height; whole multiples keep the scale even.
@@ -101,6 +99,6 @@ record Rows(
   static int foot(int height, int width, State state) {
     int most = Math.max(4, height / 4);
     int watch = WatchRow.lines(state, width - 2, height).size();
-    return height - LINE_AND_KEYS - watch - Math.min(most, Foot.wanted(state, width));
+    return height - 1 - Foot.keyRows(height) - watch - Math.min(most, Foot.wanted(state, width));
   }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import motebook.model.Figures;
+import motebook.screen.state.Acts;
+import motebook.screen.state.Asked;
 import motebook.screen.state.Fault;
 import motebook.screen.state.Line;
 import motebook.screen.state.Notice.Tone;
@@ -29,9 +31,13 @@ record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
   /** What was made of the line. */
   static Told ofLine(State state, int columns) {
     Line line = state.line();
-    return line.blank()
-        ? said("First how long, or from when to when; then what you did.", Role.QUIET, columns)
-        : line.current().map(reading -> ofReading(state, reading, columns)).orElse(NOTHING);
+    if (line.blank()) {
+      return said("First how long, or from when to when; then what you did.", Role.QUIET, columns);
+    }
+    return Acts.of(line.text())
+        .map(act -> said("Enter: " + act.help() + ".", Role.DONE, columns))
+        .or(() -> line.current().map(reading -> ofReading(state, reading, columns)))
+        .orElse(NOTHING);
   }
 
   private static Told ofReading(State state, Reading reading, int columns) {
@@ -59,11 +65,17 @@ record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
   }
 
   /** The question that is asked, or what has just happened. */
-  static Told ofDay(State state, int columns) {
+  static Told ofPage(State state, int columns) {
     return state
-        .question()
-        .map(question -> said(question.text(), Role.WARNING, columns))
+        .asked()
+        .map(asked -> said(asked.question().text() + answered(asked), Role.WARNING, columns))
         .orElseGet(() -> said(state.notice().text(), role(state.notice().tone()), columns));
+  }
+
+  private static String answered(Asked asked) {
+    String text = asked.question().text();
+    String stop = text.endsWith("?") || text.endsWith(".") ? "" : ".";
+    return stop + (asked.before().isPresent() ? " Enter: yes." : " Press y, then Enter.");
   }
 
   private static Role role(Tone tone) {

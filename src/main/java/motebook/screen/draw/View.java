@@ -49,8 +49,9 @@ public final class View {
       case PLAN -> new PlanView(canvas, state).draw();
       case HELP, NOTES, WORDS -> {
         title(canvas, state, day(state));
-        Pages.draw(canvas, state, 1, canvas.rows() - 2);
-        new Foot(canvas, state).draw(canvas.rows() - 2);
+        int foot = Rows.foot(canvas.rows(), canvas.columns(), state);
+        Pages.draw(canvas, state, 1, foot);
+        new Foot(canvas, state).draw(foot);
       }
       default -> base(canvas, state);
     }
@@ -83,7 +84,7 @@ public final class View {
   /** The flag of what is due, on every page. */
   private static String due(State state) {
     long due = state.pages().care().page().map(CarePage::pressing).orElse(0L);
-    return due == 0 ? "" : "! " + due + " due (m)";
+    return due == 0 ? "" : "! " + due + " due (masks)";
   }
 
   private static List<String> day(State state) {

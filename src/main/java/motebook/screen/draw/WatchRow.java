@@ -50,8 +50,8 @@ final class WatchRow {
         doubt == Doubt.CLOCK_SET
             ? "Stopwatch"
                 + what
-                + "The clock was set back since its start: x asks when the work was."
-            : time(timing) + what + "Still at it? x asks when the work ended.";
+                + "The clock was set back since its start: stopping asks when the work was."
+            : time(timing) + what + "Still at it? Stopping asks when the work ended.";
     return Fit.wrap(told, columns, tall ? 3 : 2);
   }
 
@@ -73,7 +73,7 @@ final class WatchRow {
 
   private static String left(Timing timing) {
     if (!timing.watch().running()) {
-      return "s goes on, x stops.";
+      return "Ctrl-T goes on, Ctrl-X or the word stop ends it.";
     }
     return timing.reach().map(LimitText::left).orElse("");
   }

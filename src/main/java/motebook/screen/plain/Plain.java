@@ -83,12 +83,10 @@ public final class Plain {
       words(words.get());
       return;
     }
-    List<Message> messages = Typed.messages(line, state);
-    if (messages.isEmpty()) {
-      tell(Told.notUnderstood(line, state));
-      return;
-    }
-    messages.forEach(this::take);
+    Optional<Typed.Named> named = Typed.named(line, state);
+    named.ifPresentOrElse(
+        key -> follow(Update.named(state, key.binding(), key.key())),
+        () -> Typed.messages(line, state).forEach(this::take));
     take(new Message.Ticked(now.get()));
     tell(Told.changed(before, state));
     returned();

@@ -3,7 +3,6 @@ package motebook.screen.plain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import motebook.model.Text;
 import motebook.report.WordPart;
 import motebook.screen.draw.Aloud;
 import motebook.screen.state.Focus;
@@ -34,8 +33,10 @@ final class Told {
   }
 
   private static List<String> shown(State before, State after) {
+    if (after.typing() && after.question().isEmpty()) {
+      return typed(after);
+    }
     return switch (after.focus()) {
-      case LINE -> typed(after);
       case FORM -> form(before, after);
       case PROMPT -> prompt(after);
       default -> page(before, after);
@@ -43,11 +44,7 @@ final class Told {
   }
 
   private static List<String> page(State before, State after) {
-    boolean samePage =
-        before.focus() == after.focus()
-            || before.focus() == Focus.LINE
-            || before.focus() == Focus.PROMPT
-            || before.focus() == Focus.QUESTION;
+    boolean samePage = before.focus() == after.focus() || before.focus() == Focus.PROMPT;
     boolean sameDay =
         before.sheet().current().isPresent()
             && before.sheet().date().equals(after.sheet().date())
@@ -57,9 +54,6 @@ final class Told {
   }
 
   private static List<String> typed(State state) {
-    if (state.line().blank()) {
-      return Aloud.page(state);
-    }
     List<String> lines = new ArrayList<>(Aloud.reading(state, state.line()));
     boolean fits =
         state
@@ -70,8 +64,8 @@ final class Told {
             .isPresent();
     lines.add(
         fits
-            ? "An empty line or yes logs it; another line takes its place; no drops it; esc leaves it."
-            : "Say the line again; no drops it; esc leaves it.");
+            ? "An empty line or yes logs it; another line takes its place; no drops it."
+            : "Say the line again; no drops it; help lists the words.");
     return lines;
   }
 
@@ -81,7 +75,7 @@ final class Told {
       lines.add(
           "A form, one thing after another: say the answer; an empty line keeps what stands there,"
               + " - empties it; back, save and esc are words."
-              + (isFirst(after) ? " All of it can be changed later: o, settings." : ""));
+              + (isFirst(after) ? " All of it can be changed later: settings." : ""));
     }
     Optional<List<String>> said = after.pages().form().map(form -> Aloud.reading(after, form));
     said.filter(s -> !s.isEmpty()).ifPresent(lines::addAll);
@@ -102,12 +96,8 @@ final class Told {
   static List<String> help(State state) {
     List<String> lines = new ArrayList<>(Aloud.help(state));
     lines.add("words, anywhere: the words that a line understands.");
-    boolean said = state.focus() == Focus.LINE && !state.line().blank();
-    lines.addAll(said ? typed(state) : List.of());
-    boolean asked =
-        state.focus() == Focus.FORM
-            || state.focus() == Focus.PROMPT
-            || state.focus() == Focus.QUESTION;
+    lines.addAll(state.typing() ? typed(state) : List.of());
+    boolean asked = state.focus().isFilledIn() || state.question().isPresent();
     lines.addAll(asked ? Aloud.page(state) : List.of());
     return lines;
   }
@@ -125,11 +115,5 @@ final class Told {
                     + String.join(", ", keys)
                     + ". Say words and one of them, such as: words "
                     + keys.get(1)));
-  }
-
-  /** What can be said here instead. */
-  static List<String> notUnderstood(String line, State state) {
-    return List.of(
-        "\"" + Text.clean(line) + "\" is no word here. Words: " + Aloud.words(state.focus()) + ".");
   }
 }

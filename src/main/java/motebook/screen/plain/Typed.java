@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import motebook.screen.state.Acts;
 import motebook.screen.state.Binding;
 import motebook.screen.state.Bindings;
 import motebook.screen.state.Focus;
@@ -20,18 +21,39 @@ final class Typed {
 
   private Typed() {}
 
-  /** The messages that a line stands for; none where it is not understood. */
+  /** The messages that a line stands for. */
   static List<Message> messages(String line, State state) {
     String text = line.strip();
     if (isQuit(text, state)) {
       return keys(Key.Name.CLOSED);
+    } else if (state.question().isPresent()) {
+      return answering(text);
     }
     return switch (state.focus()) {
-      case LINE -> inLine(text, state);
       case PROMPT -> text.isEmpty() || isEscape(text) ? keys(Key.Name.ESCAPE) : entered(text);
       case FORM -> inForm(text);
-      default -> text.isEmpty() ? List.of(new Message.Pressed(again(state))) : command(text, state);
+      default -> state.typing() ? inLine(text) : intoLine(text, state);
     };
+  }
+
+  /** A key of the page, or a letter that goes to it, that is called by its name or its word. */
+  static Optional<Named> named(String line, State state) {
+    String text = line.strip().toLowerCase(Locale.ROOT);
+    boolean taken = text.isEmpty() || state.typing() || state.question().isPresent();
+    return taken || state.focus().isFilledIn() || Acts.of(text).isPresent()
+        ? Optional.empty()
+        : Bindings.closed(state).stream()
+            .filter(binding -> names(binding, text))
+            .filter(binding -> !isDigit(text))
+            .findFirst()
+            .map(binding -> new Named(binding, key(binding, text)));
+  }
+
+  /** A key that was called by its name. */
+  record Named(Binding binding, Key key) {}
+
+  private static boolean isDigit(String text) {
+    return text.length() == 1 && Character.isDigit(text.charAt(0));
   }
 
   /** Whether a line asks for the keys and words, which it may do anywhere. */
@@ -60,29 +82,34 @@ final class Typed {
     return text.equalsIgnoreCase("n") || text.equalsIgnoreCase("no");
   }
 
-  // On the day an empty line has everything said again; elsewhere it is the Enter key.
-  private static Key again(State state) {
-    return state.focus() == Focus.DAY || state.focus() == Focus.QUESTION
-        ? Key.of(Key.Name.OTHER)
-        : Key.of(Key.Name.ENTER);
+  private static List<Message> answering(String text) {
+    if (isYes(text)) {
+      return List.of(new Message.Pressed(Key.of('y')), new Message.Pressed(Key.of(Key.Name.ENTER)));
+    }
+    return text.isEmpty() || isNo(text) || isEscape(text)
+        ? keys(Key.Name.ESCAPE)
+        : List.of(new Message.Pasted(text));
   }
 
-  private static List<Message> inLine(String text, State state) {
+  // On the day an empty line has everything said again; elsewhere it is the Enter key.
+  private static List<Message> intoLine(String text, State state) {
+    if (text.isEmpty()) {
+      return keys(state.focus() == Focus.DAY ? Key.Name.OTHER : Key.Name.ENTER);
+    } else if (isEscape(text)) {
+      return keys(state.focus() == Focus.DAY ? Key.Name.OTHER : Key.Name.HOME);
+    }
+    return Acts.of(text).isPresent() ? entered(text) : List.of(new Message.Pasted(text));
+  }
+
+  private static List<Message> inLine(String text) {
     if (text.isEmpty() || isYes(text)) {
       return keys(Key.Name.ENTER);
     }
-    if (isNo(text)) {
-      return List.of(
-          new Message.Pressed(Key.control('u')), new Message.Pressed(Key.of(Key.Name.ESCAPE)));
+    List<Message> messages = new ArrayList<>(List.of(new Message.Pressed(Key.control('u'))));
+    if (!isNo(text) && !isEscape(text)) {
+      messages.addAll(
+          Acts.of(text).isPresent() ? entered(text) : List.of(new Message.Pasted(text)));
     }
-    if (isEscape(text)) {
-      return keys(Key.Name.ESCAPE);
-    }
-    List<Message> messages = new ArrayList<>();
-    if (!state.line().blank()) {
-      messages.add(new Message.Pressed(Key.control('u')));
-    }
-    messages.add(new Message.Pasted(text));
     return messages;
   }
 
@@ -113,19 +140,6 @@ final class Typed {
 
   private static List<Message> keys(Key.Name name) {
     return List.of(new Message.Pressed(Key.of(name)));
-  }
-
-  private static List<Message> command(String text, State state) {
-    boolean spoken = Character.isDigit(text.codePointAt(0)) && text.length() > 1;
-    boolean base = state.focus() == Focus.DAY || state.focus() == Focus.WEEK;
-    if (spoken && base) {
-      return List.of(new Message.Pasted(text));
-    }
-    return Bindings.of(state.focus()).stream()
-        .filter(binding -> names(binding, text.toLowerCase(Locale.ROOT)))
-        .findFirst()
-        .<List<Message>>map(binding -> List.of(new Message.Pressed(key(binding, text))))
-        .orElse(List.of());
   }
 
   private static boolean names(Binding binding, String text) {

@@ -22,8 +22,8 @@ final class Answers {
           on(Message.Undone.class, Answers::undone),
           on(Message.LinesRead.class, Answers::linesRead),
           on(Message.LinesLogged.class, Answers::linesLogged),
-          on(Message.Changed.class, (s, m) -> again(s.home().saying(m.said(), Tone.DONE))),
-          on(Message.Timed.class, (s, m) -> again(s.home().saying(m.said(), Tone.DONE))),
+          on(Message.Changed.class, (s, m) -> again(filled(s).saying(m.said(), Tone.DONE))),
+          on(Message.Timed.class, (s, m) -> again(filled(s).saying(m.said(), Tone.DONE))),
           on(
               Message.EndAsked.class,
               (s, m) ->
@@ -44,7 +44,7 @@ final class Answers {
               Message.WordsRead.class,
               (s, m) -> Step.to(s.with(s.pages().with(s.pages().words().with(m.parts()))))),
           on(Message.Settled.class, Answers::settled),
-          on(Message.GearSaved.class, (s, m) -> settled(s.closed(), new Message.Settled(m.said()))),
+          on(Message.GearSaved.class, (s, m) -> settled(s.under(), new Message.Settled(m.said()))),
           on(Message.WentTo.class, Answers::wentTo),
           on(Message.SessionsFound.class, Answers::sessionsFound),
           on(Message.Failed.class, (s, m) -> Step.to(s.saying(m.sentence(), Tone.WRONG))));
@@ -74,7 +74,12 @@ final class Answers {
   private static Step follow(State state) {
     Step week =
         state.where().base() == Focus.WEEK ? BaseKeys.week(state, state.week()) : Step.to(state);
-    return state.focus() == Focus.LINE ? week.then(s -> LineKeys.changed(s, s.line())) : week;
+    return state.typing() ? week.then(s -> LineKeys.changed(s, s.line())) : week;
+  }
+
+  /** Leaves what was filled in; a page stays. */
+  private static State filled(State state) {
+    return state.focus().isFilledIn() ? state.home() : state;
   }
 
   /** Reads the day again, and the week where that is what is shown. */
@@ -114,9 +119,9 @@ final class Answers {
    * again, it offers the time at which there was room for it.
    */
   private static Step notLoggedAtOnce(State state, Message.NotLoggedAtOnce not) {
-    return state.line().blank() && state.focus() == state.where().base()
+    return state.line().blank() && !state.focus().isFilledIn()
         ? Step.to(
-            state.with(Focus.LINE).with(Line.of(not.text()).refused(not.fault())),
+            state.opening(true).with(Line.of(not.text()).refused(not.fault())),
             new Task.ReadLine(not.text(), state.sheet().person()))
         : Step.to(state.saying(not.fault().sentence(), Tone.WRONG));
   }
@@ -127,8 +132,9 @@ final class Answers {
     return DayKeys.read(said, there.seeking(amended.work().startMinute()));
   }
 
+  // Whoever has typed on since is not asked.
   private static Step undoFound(State state, Message.UndoFound found) {
-    if (state.focus() != Focus.DAY) {
+    if (state.focus().isFilledIn() || state.typing()) {
       return Step.to(state);
     }
     return found

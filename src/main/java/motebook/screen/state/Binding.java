@@ -37,6 +37,11 @@ public record Binding(List<Key> keys, String label, String word, String help, Ac
     return on(Key.of(key), Character.toString(key), word, help, act);
   }
 
+  /** Whether it is a letter that only a closed line leaves to the page. */
+  boolean isLetter() {
+    return keys.stream().anyMatch(key -> key.types() && key.character() != '?');
+  }
+
   /** Whether it can stand in the row of keys. */
   public boolean shown() {
     return !word.isEmpty();

@@ -16,24 +16,27 @@ final class CareKeys {
           on('r', "mask", "add a respirator", s -> add(s, Form.Kind.RESPIRATOR)),
           on('e', "element", "add an element to a mask", s -> add(s, Form.Kind.ELEMENT)),
           on('t', "fit test", "write down a fit test", s -> add(s, Form.Kind.FIT_TEST)),
-          on('x', "damaged", "damaged, soiled or hard to breathe: off it comes", CareKeys::damaged),
+          on(
+              Key.Name.DELETE,
+              "Del",
+              "damaged",
+              "damaged, soiled or hard to breathe: take it off, after a question",
+              CareKeys::damaged),
           on(Key.Name.LEFT, "←", "", "the page before", s -> page(s, -1)),
           on(Key.Name.DOWN, "↓", "", "the one below", s -> point(s, 1)),
           on(Key.Name.UP, "↑", "", "the one above", s -> point(s, -1)),
           on(Key.Name.PAGE_DOWN, "PgDn", "", "some further down", s -> point(s, SOME)),
           on(Key.Name.PAGE_UP, "PgUp", "", "some further up", s -> point(s, -SOME)),
-          on(Key.Name.ESCAPE, "Esc", "close", "back", s -> Step.to(s.home())),
-          on('m', "", "back", s -> Step.to(s.home())),
-          on(Key.Name.RIGHT, "→", "next page", "due, masks, shop filters", s -> page(s, 1)),
-          on('?', "help", "these keys", s -> Step.to(BaseKeys.opened(s, Focus.HELP))),
-          on(Key.control('c'), "Ctrl-C", "", "quit", BaseKeys::leave));
+          on(Key.Name.RIGHT, "→", "next page", "due, masks, shop filters", s -> page(s, 1)));
 
   private CareKeys() {}
 
   static Step open(State state) {
-    return Step.to(
-        state.with(state.pages().care().on(CareSheet.Tab.DUE)).with(Focus.CARE),
-        new Task.ReadCare());
+    return open(state, CareSheet.Tab.DUE);
+  }
+
+  static Step open(State state, CareSheet.Tab tab) {
+    return Step.to(state.with(state.pages().care().on(tab)).with(Focus.CARE), new Task.ReadCare());
   }
 
   private static Step page(State state, int by) {
@@ -45,7 +48,7 @@ final class CareKeys {
     return Step.to(state.with(care.pointing(care.chosen() + by)));
   }
 
-  private static Step add(State state, Form.Kind kind) {
+  static Step add(State state, Form.Kind kind) {
     String mask = state.pages().care().row().map(CareRow::mask).orElse("");
     return Step.to(state, new Task.OpenGear(kind, mask, state.sheet().person(), Optional.empty()));
   }
@@ -66,7 +69,7 @@ final class CareKeys {
         .care()
         .row()
         .flatMap(CareRow::worn)
-        .map(element -> Step.to(state, new Task.Damaged(element)))
+        .map(element -> Step.to(state.asking(new Question.Damaged(element))))
         .orElseGet(() -> Step.to(state.saying("That is for an element on a mask.", Tone.DONE)));
   }
 }

@@ -4,7 +4,6 @@ import static motebook.screen.state.Binding.on;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import motebook.model.Session;
 import motebook.report.Wording;
 import motebook.screen.state.Notice.Tone;
@@ -15,57 +14,70 @@ final class DayKeys {
 
   static final List<Binding> ALL =
       List.of(
-          on(Key.Name.ENTER, "Enter", "log work", "say what you did, in one line", BaseKeys::line),
+          on(
+              Key.Name.ENTER,
+              "Enter",
+              "edit",
+              "change the session that is pointed at, in a form",
+              DayKeys::edit),
+          on(
+              Key.Name.DELETE,
+              "Del",
+              "delete",
+              "delete the session that is pointed at, after a question",
+              DayKeys::delete),
+          on(
+              Key.control('r'),
+              "Ctrl-R",
+              "again",
+              "log the same work again, ending now",
+              DayKeys::again),
+          BaseKeys.STOPWATCH,
+          BaseKeys.UNDO,
           new Binding(
-              IntStream.rangeClosed('0', '9').mapToObj(Key::of).toList(),
-              "0-9",
-              "",
-              "the same, beginning with a time: 40m, 1h20, 9:00-9:30",
-              (state, key) -> LineKeys.typed(BaseKeys.line(state).state(), key.typed())),
-          on('a', "again", "log the same work again, ending now", DayKeys::again),
-          on('s', "stopwatch", "start the stopwatch; pause it; go on with it", WatchKeys::press),
-          on('x', "", "stop the stopwatch and log what it timed", WatchKeys::stop),
-          on('w', "week", "the week of this day", BaseKeys::week),
-          on('e', "edit", "change the session that is pointed at", DayKeys::edit),
-          on('u', "undo", "take back the last change of the book", DayKeys::undo),
-          on('?', "help", "these keys", s -> Step.to(BaseKeys.opened(s, Focus.HELP))),
-          on('q', "quit", "leave; an unfinished line is kept", BaseKeys::leave),
-          on('d', "delete", "delete the session that is pointed at", DayKeys::delete),
+              FavouriteKeys.FUNCTION_KEYS,
+              "F2-F9",
+              "log",
+              "log the first favourite, the second, …",
+              FavouriteKeys::byFunctionKey),
+          on(
+              Key.control('k'),
+              "Ctrl-K",
+              "keep",
+              "keep this work as a favourite, under a name",
+              DayKeys::keep),
+          on(
+              Key.control('o'),
+              "Ctrl-O",
+              "cautions",
+              "set the cautions aside for this day; bring them back",
+              DayKeys::cautions),
           on('n', "notes", "cautions and remarks in full", DayKeys::notes),
           on('f', "form", "log work field by field", DayKeys::form),
-          on('v', "favourites", "the lines you say often", BaseKeys::favourites),
-          on('k', "keep", "keep this work as a favourite", DayKeys::keep),
-          on('g', "go to", "another day, by its date", s -> BaseKeys.ask(s, Prompt.Kind.GO_TO)),
-          on('/', "find", "find earlier work", s -> BaseKeys.ask(s, Prompt.Kind.FIND)),
-          on('c', "cautions", "set the cautions aside for this day; back", DayKeys::cautions),
-          on('m', "masks", "masks and filters, and what is due", CareKeys::open),
-          on('b', "plan", "what work would bring, before it is done", PlanKeys::open),
-          on('i', "evidence", "what measurements taught", EvidenceKeys::open),
           on('p', "person", "the next person's day", DayKeys::nextPerson),
           on('r', "room", "the air of the day's next place", DayKeys::nextPlace),
-          on('o', "settings", "your own settings", BaseKeys::settings),
-          on('t', "today", "back to today", s -> read(s, s.sheet().on(s.today()))),
+          on('t', "today", "back to today", DayKeys::today),
           on(Key.Name.LEFT, "←", "", "the day before", s -> day(s, -1)),
           on(Key.Name.RIGHT, "→", "", "the day after", s -> day(s, 1)),
           on(Key.Name.UP, "↑", "", "the session before", s -> point(s, -1)),
           on(Key.Name.DOWN, "↓", "", "the session after", s -> point(s, 1)),
           on(Key.Name.PAGE_UP, "PgUp", "", "some sessions back", s -> point(s, -SOME)),
           on(Key.Name.PAGE_DOWN, "PgDn", "", "some sessions on", s -> point(s, SOME)),
-          new Binding(
-              FavouriteKeys.FUNCTION_KEYS,
-              "F2-F9",
-              "",
-              "log the first favourite, the second, …",
-              FavouriteKeys::byFunctionKey),
-          on('l', "", "log work, too", BaseKeys::line),
-          on(Key.Name.F1, "F1", "", "these keys", s -> Step.to(BaseKeys.opened(s, Focus.HELP))),
-          on(Key.control('z'), "Ctrl-Z", "", "undo, too", DayKeys::undo),
-          on(Key.control('c'), "Ctrl-C", "", "quit, too", BaseKeys::leave));
+          on(Key.Name.HOME, "Home", "", "back to today", DayKeys::today));
 
   private DayKeys() {}
 
   private static Step day(State state, int by) {
     return read(state, state.sheet().on(state.sheet().date().plusDays(by)));
+  }
+
+  /** The day, from wherever one is. */
+  static Step open(State state) {
+    return read(state.with(Focus.DAY), state.sheet());
+  }
+
+  static Step today(State state) {
+    return read(state.with(Focus.DAY), state.sheet().on(state.today()));
   }
 
   static Step read(State state, Sheet sheet) {
@@ -80,13 +92,13 @@ final class DayKeys {
     return Step.to(BaseKeys.opened(state, Focus.NOTES));
   }
 
-  private static Step nextPerson(State state) {
+  static Step nextPerson(State state) {
     return BaseKeys.nextPerson(state)
         .map(sheet -> read(state, sheet))
         .orElseGet(() -> BaseKeys.nobodyElse(state));
   }
 
-  private static Step nextPlace(State state) {
+  static Step nextPlace(State state) {
     boolean several = state.sheet().current().map(page -> page.air().size() > 1).orElse(false);
     return several
         ? Step.to(state.with(state.sheet().nextPlace()))
@@ -102,20 +114,25 @@ final class DayKeys {
   }
 
   private static Step nothingThere(State state) {
-    return Step.to(state.saying("There is no session of yours to do that with.", Tone.DONE));
+    return Step.to(
+        state.saying(
+            "No session of yours is pointed at. Type what you did, such as: 40m drilling of oak",
+            Tone.DONE));
   }
 
-  private static Step again(State state) {
-    long session = pointedAt(state).map(Session::id).orElse(0L);
+  /** The work that is pointed at where the day is shown, else what was done last. */
+  static Step again(State state) {
+    Optional<Session> shown = state.focus() == Focus.DAY ? pointedAt(state) : Optional.empty();
+    long session = shown.map(Session::id).orElse(0L);
     return Step.to(state, new Task.LogAgain(session, state.sheet().person()));
   }
 
-  private static Step form(State state) {
+  static Step form(State state) {
     Sheet sheet = state.sheet();
     return Step.to(state, new Task.OpenForm(Optional.empty(), sheet.date(), sheet.person()));
   }
 
-  private static Step edit(State state) {
+  static Step edit(State state) {
     Sheet sheet = state.sheet();
     return pointedAt(state)
         .map(
@@ -125,7 +142,7 @@ final class DayKeys {
         .orElseGet(() -> nothingThere(state));
   }
 
-  private static Step delete(State state) {
+  static Step delete(State state) {
     return pointedAt(state)
         .map(session -> Step.to(state.asking(new Question.Delete(session, said(state)))))
         .orElseGet(() -> nothingThere(state));
@@ -140,13 +157,13 @@ final class DayKeys {
         .orElse("");
   }
 
-  private static Step keep(State state) {
+  static Step keep(State state) {
     return pointedAt(state).isPresent()
         ? BaseKeys.ask(state, Prompt.Kind.NAME)
         : nothingThere(state);
   }
 
-  private static Step cautions(State state) {
+  static Step cautions(State state) {
     Sheet sheet = state.sheet();
     List<String> shown =
         sheet

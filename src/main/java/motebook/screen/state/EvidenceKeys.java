@@ -10,14 +10,10 @@ final class EvidenceKeys {
 
   static final List<Binding> ALL =
       List.of(
-          on(Key.Name.ESCAPE, "Esc", "close", "back", s -> Step.to(s.home())),
           on(Key.Name.DOWN, "↓", "further", "further down", s -> scroll(s, 1)),
           on(Key.Name.UP, "↑", "", "further up", s -> scroll(s, -1)),
           on(Key.Name.PAGE_DOWN, "PgDn", "", "a piece further down", s -> scroll(s, SOME)),
-          on(Key.Name.PAGE_UP, "PgUp", "", "a piece further up", s -> scroll(s, -SOME)),
-          on('i', "", "back", s -> Step.to(s.home())),
-          on('?', "help", "these keys", s -> Step.to(BaseKeys.opened(s, Focus.HELP))),
-          on(Key.control('c'), "Ctrl-C", "", "quit", BaseKeys::leave));
+          on(Key.Name.PAGE_UP, "PgUp", "", "a piece further up", s -> scroll(s, -SOME)));
 
   private EvidenceKeys() {}
 

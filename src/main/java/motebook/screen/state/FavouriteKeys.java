@@ -22,20 +22,27 @@ final class FavouriteKeys {
 
   static final List<Binding> ALL =
       List.of(
-          on(Key.Name.ENTER, "Enter", "log it", "log it, ending now", FavouriteKeys::logChosen),
-          on('l', "into the line", "put it into the line, to change it", FavouriteKeys::intoLine),
-          on('d', "forget", "forget this favourite", FavouriteKeys::forget),
+          on(
+              Key.Name.ENTER,
+              "Enter",
+              "into the line",
+              "put it into the line, to log it",
+              FavouriteKeys::intoLine),
+          on(
+              Key.Name.DELETE,
+              "Del",
+              "forget",
+              "forget this favourite, after a question",
+              FavouriteKeys::forget),
           on(Key.Name.ESCAPE, "Esc", "close", "back", s -> Step.to(s.home())),
           on(Key.Name.UP, "↑", "", "the one before", s -> point(s, -1)),
           on(Key.Name.DOWN, "↓", "", "the one after", s -> point(s, 1)),
           new Binding(
               FUNCTION_KEYS,
               "F2-F9",
-              "",
+              "log",
               "log the first of them, the second, …",
-              FavouriteKeys::byFunctionKey),
-          on('v', "", "back", s -> Step.to(s.home())),
-          on(Key.control('c'), "Ctrl-C", "", "quit", BaseKeys::leave));
+              FavouriteKeys::byFunctionKey));
 
   private FavouriteKeys() {}
 
@@ -45,10 +52,6 @@ final class FavouriteKeys {
 
   static Step byFunctionKey(State state, Key key) {
     return log(state, FUNCTION_KEYS.indexOf(key));
-  }
-
-  private static Step logChosen(State state) {
-    return log(state, state.pages().favourite());
   }
 
   private static Step log(State state, int index) {
@@ -62,7 +65,7 @@ final class FavouriteKeys {
   private static Step none(State state) {
     String said =
         all(state).isEmpty()
-            ? "There is no favourite yet; k on the day keeps the work that is pointed at."
+            ? "There is no favourite yet; Ctrl-K on the day keeps the work that is pointed at."
             : "There are only " + all(state).size() + " favourites.";
     return Step.to(state.saying(said, Tone.DONE));
   }

@@ -1,19 +1,15 @@
 package motebook.screen.state;
 
-/** What the keys act on. */
+/** The page that is shown, or what is filled in. */
 public enum Focus {
   /** The day. */
   DAY,
   /** The week. */
   WEEK,
-  /** The line that is being typed. */
-  LINE,
   /** A session, or the settings, by fields. */
   FORM,
   /** A short question that is answered by typing. */
   PROMPT,
-  /** A question that is answered by yes or no. */
-  QUESTION,
   /** The lines that are said often. */
   FAVOURITES,
   /** The sessions that were found. */
@@ -34,5 +30,15 @@ public enum Focus {
   /** Whether it is a page of text that lies over something else. */
   boolean isPage() {
     return this == NOTES || this == HELP || this == WORDS;
+  }
+
+  /** Whether it has fields of its own into which what is typed goes. */
+  public boolean isFilledIn() {
+    return this == FORM || this == PROMPT;
+  }
+
+  /** Whether the escape key leaves it for what lies under it, whether the line is open or not. */
+  boolean liesOver() {
+    return isPage() || this == FAVOURITES || this == FOUND;
   }
 }

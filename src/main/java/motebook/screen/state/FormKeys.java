@@ -82,7 +82,10 @@ final class FormKeys {
       return Step.to(state.with(Focus.CARE).saying("Nothing was changed.", Tone.DONE));
     }
     return form(state).kind() == Form.Kind.FIRST
-        ? Step.to(state.home().saying("Left as it is. o on the day opens the settings.", Tone.DONE))
+        ? Step.to(
+            state
+                .home()
+                .saying("Left as it is. The word settings in the line opens them.", Tone.DONE))
         : Step.to(state.home().saying("Nothing was changed.", Tone.DONE));
   }
 }

@@ -18,9 +18,7 @@ final class FoundKeys {
           on(Key.Name.PAGE_DOWN, "PgDn", "", "some older ones", s -> point(s, SOME)),
           on(Key.Name.PAGE_UP, "PgUp", "", "some newer ones", s -> point(s, -SOME)),
           on(Key.Name.HOME, "Home", "", "the newest", s -> point(s, -s.pages().found().chosen())),
-          on('/', "find", "look for something else", s -> BaseKeys.ask(s, Prompt.Kind.FIND)),
-          on(Key.Name.ESCAPE, "Esc", "close", "back", s -> Step.to(s.home())),
-          on(Key.control('c'), "Ctrl-C", "", "quit", BaseKeys::leave));
+          on(Key.Name.ESCAPE, "Esc", "close", "back", s -> Step.to(s.home())));
 
   private FoundKeys() {}
 

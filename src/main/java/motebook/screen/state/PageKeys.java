@@ -17,23 +17,14 @@ final class PageKeys {
           on(Key.Name.PAGE_DOWN, "PgDn", "", "a piece further down", s -> scroll(s, SOME)),
           on(Key.Name.PAGE_UP, "PgUp", "", "a piece further up", s -> scroll(s, -SOME)),
           on(Key.Name.ENTER, "Enter", "", "close this page", PageKeys::close),
-          on('q', "", "close this page", PageKeys::close),
-          on('?', "", "close this page", PageKeys::close),
           on(Key.Name.F1, "F1", "", "close this page", PageKeys::close),
-          on(Key.control('c'), "Ctrl-C", "", "quit", BaseKeys::leave));
+          on('?', "", "close this page", PageKeys::close));
 
   /** Those of what a day calls for. */
   static final List<Binding> NOTES =
       Stream.concat(
               Stream.of(on(Key.Name.ENTER, "Enter", "do it", "take up the first", PageKeys::take)),
               ALL.stream().filter(binding -> !binding.label().equals("Enter")))
-          .toList();
-
-  /** Those of the help. */
-  static final List<Binding> HELP =
-      Stream.concat(
-              ALL.stream(),
-              Stream.of(on('w', "words", "the words that a line understands", PageKeys::words)))
           .toList();
 
   /** Those of the page of words. */
@@ -46,10 +37,6 @@ final class PageKeys {
           .toList();
 
   private PageKeys() {}
-
-  private static Step words(State state) {
-    return BaseKeys.words(state, WordsSheet.wanted(state.line().text()));
-  }
 
   private static Step kind(State state, int by) {
     State turned = state.with(state.pages().with(state.pages().words().next(by)));
@@ -65,8 +52,9 @@ final class PageKeys {
         .orElseGet(() -> close(state));
   }
 
-  private static Step close(State state) {
-    return Step.to(state.closed());
+  /** Closes what lies over a page. */
+  static Step close(State state) {
+    return Step.to(state.focus().isPage() ? state.under() : state.home());
   }
 
   private static Step scroll(State state, int by) {

@@ -17,10 +17,13 @@ final class PlanKeys {
               "another way",
               "say another way, or other work",
               PlanKeys::ask),
-          on('l', "log it", "put it into the line, to log it", PlanKeys::intoLine),
-          on('d', "drop", "drop the one that is pointed at", PlanKeys::drop),
-          on('?', "help", "these keys", s -> Step.to(BaseKeys.opened(s, Focus.HELP))),
-          on(Key.Name.ESCAPE, "Esc", "close", "back; the plans stay", s -> Step.to(s.home())),
+          on(
+              Key.control('l'),
+              "Ctrl-L",
+              "into the line",
+              "put it into the line, to log it",
+              PlanKeys::intoLine),
+          on(Key.Name.DELETE, "Del", "drop", "drop the one that is pointed at", PlanKeys::drop),
           on(Key.Name.UP, "↑", "", "the one before", s -> point(s, -1)),
           on(Key.Name.DOWN, "↓", "", "the one after", s -> point(s, 1)),
           on(
@@ -29,17 +32,22 @@ final class PlanKeys {
               "",
               "further down in what it brings",
               s -> scroll(s, SOME)),
-          on(Key.Name.PAGE_UP, "PgUp", "", "further up", s -> scroll(s, -SOME)),
-          on('b', "", "back", s -> Step.to(s.home())),
-          on(Key.control('c'), "Ctrl-C", "", "quit", BaseKeys::leave));
+          on(Key.Name.PAGE_UP, "PgUp", "", "further up", s -> scroll(s, -SOME)));
 
   private PlanKeys() {}
 
   /** The plans there are, reckoned anew; without any the question for one. */
   static Step open(State state) {
-    return state.pages().plan().lines().isEmpty()
+    return state.pages().plan().lines().isEmpty() || state.focus() == Focus.PLAN
         ? ask(state)
-        : reckoned(state.with(Focus.PLAN), state.pages().plan().typed());
+        : show(state);
+  }
+
+  /** The page itself, whether there are plans or not. */
+  static Step show(State state) {
+    State shown = state.with(Focus.PLAN);
+    List<String> lines = state.pages().plan().typed();
+    return lines.isEmpty() ? Step.to(shown) : reckoned(shown, lines);
   }
 
   private static Step ask(State state) {
@@ -55,18 +63,20 @@ final class PlanKeys {
         .pages()
         .plan()
         .pointedAt()
-        .map(line -> LineKeys.offered(state.home(), line.again()))
+        .map(line -> LineKeys.offered(state, line.again()))
         .orElseGet(() -> Step.to(state));
   }
 
   private static Step drop(State state) {
+    if (state.pages().plan().lines().isEmpty()) {
+      return Step.to(state);
+    }
     List<String> others = state.pages().plan().others();
     return others.isEmpty()
         ? Step.to(
             state
                 .with(PlanSheet.NOTHING)
-                .home()
-                .saying("No plan is left; b begins another.", Tone.DONE))
+                .saying("No plan is left; the word plan begins another.", Tone.DONE))
         : reckoned(state, others);
   }
 

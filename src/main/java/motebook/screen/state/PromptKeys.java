@@ -34,7 +34,13 @@ final class PromptKeys {
                       "",
                       "the words that can be said here",
                       s -> BaseKeys.words(s, wanted(s))),
-                  on(Key.control('c'), "Ctrl-C", "", "quit", BaseKeys::leave)),
+                  on(
+                      Key.Name.F1,
+                      "F1",
+                      "help",
+                      "these keys",
+                      s -> Step.to(BaseKeys.opened(s, Focus.HELP))),
+                  on(Key.control('c'), "Ctrl-C", "quit", "quit", BaseKeys::leave)),
               TYPING.keys().stream())
           .toList();
 

@@ -113,6 +113,28 @@ public sealed interface Question {
   }
 
   /**
+   * Whether an element is to be taken off its mask at once.
+   *
+   * @param element its name
+   */
+  record Damaged(String element) implements Question {
+    @Override
+    public String text() {
+      return "Take \"" + element + "\" off for good? It is damaged, soiled or hard to breathe.";
+    }
+
+    @Override
+    public Task task() {
+      return new Task.Damaged(element);
+    }
+
+    @Override
+    public String left() {
+      return "It stays on its mask.";
+    }
+  }
+
+  /**
    * Whether what was asked for is done.
    *
    * @param action what would be done

@@ -3,31 +3,49 @@ package motebook.screen.state;
 import static motebook.screen.state.Binding.on;
 
 import java.util.List;
+import java.util.Optional;
 import motebook.screen.state.Notice.Tone;
 
-/** The keys that answer a question. */
+/** The keys that answer a question: y and then Enter. Every other key goes where it always goes. */
 final class QuestionKeys {
   static final List<Binding> ALL =
       List.of(
-          on('y', "yes", "yes, do it", QuestionKeys::yes),
-          on('n', "no", "no, leave it as it is", QuestionKeys::no),
-          on(Key.Name.ESCAPE, "Esc", "", "no, leave it as it is", QuestionKeys::no),
-          on(Key.control('c'), "Ctrl-C", "", "quit; nothing is done", BaseKeys::leave));
+          new Binding(
+              List.of(Key.of('y'), Key.of('Y')),
+              "y Enter",
+              "do it",
+              "y and then Enter: yes, do it; whatever else is typed goes into the line",
+              QuestionKeys::typed),
+          on(Key.Name.ESCAPE, "Esc", "leave it", "no, leave it as it is", QuestionKeys::no),
+          on(Key.Name.ENTER, "Enter", "", "after y: do it; else leave it", QuestionKeys::enter),
+          on(Key.control('c'), "Ctrl-C", "quit", "quit; nothing is done", BaseKeys::leave));
 
   private QuestionKeys() {}
 
-  // A question about masks and filters leads back to them, every other one to the day or the week.
-  private static State back(State state) {
-    return state.where().back() == Focus.CARE ? state.closed() : state.home();
+  private static Step typed(State state, Key key) {
+    Asked asked = state.asked().orElseThrow();
+    return asked.before().isPresent()
+        ? Update.acted(state.asked(Optional.empty()), key)
+        : LineKeys.typed(state.asked(Optional.of(asked.yes(state.line()))), key.typed());
   }
 
-  private static Step yes(State state) {
-    Task[] tasks = state.question().stream().map(Question::task).toArray(Task[]::new);
-    return Step.to(back(state).quiet(), tasks);
+  private static Step enter(State state) {
+    Asked asked = state.asked().orElseThrow();
+    return asked
+        .before()
+        .map(line -> Step.to(closed(state).with(line), asked.question().task()))
+        .orElseGet(() -> no(state));
   }
 
   private static Step no(State state) {
-    String left = state.question().map(Question::left).orElse("");
-    return Step.to(back(state).saying(left, Tone.DONE));
+    Asked asked = state.asked().orElseThrow();
+    return Step.to(
+        closed(state)
+            .with(asked.before().orElse(state.line()))
+            .saying(asked.question().left(), Tone.DONE));
+  }
+
+  private static State closed(State state) {
+    return state.asked(Optional.empty());
   }
 }

@@ -14,7 +14,7 @@ import motebook.report.Invocation;
  * @param line the line that is being typed
  * @param kept the line as it was last kept on the disk
  * @param notice what has just happened
- * @param question what is asked, if something is
+ * @param asked what is asked, if something is
  * @param over whether the person wants to leave
  */
 public record State(
@@ -24,7 +24,7 @@ public record State(
     Line line,
     String kept,
     Notice notice,
-    Optional<Question> question,
+    Optional<Asked> asked,
     boolean over) {
   /**
    * The state in which the screens open.
@@ -90,8 +90,23 @@ public record State(
     return pages.week();
   }
 
+  /** What is asked, if something is. */
+  public Optional<Question> question() {
+    return asked.map(Asked::question);
+  }
+
+  /** Whether the line is open and something stands in it, so that the keys act on it. */
+  public boolean typing() {
+    return where.open() && !line.text().isEmpty();
+  }
+
+  /** Whether a stopwatch of the person is under way, as far as that has been read. */
+  public boolean timed() {
+    return pages.sheet().page().map(page -> page.ready().underWay()).orElse(false);
+  }
+
   State with(Surface other) {
-    return new State(other, where, pages, line, kept, notice, question, over);
+    return new State(other, where, pages, line, kept, notice, asked, over);
   }
 
   State with(Size other) {
@@ -106,14 +121,19 @@ public record State(
     return new State(surface, other, pages, line, kept, notice, Optional.empty(), over);
   }
 
+  /** With the line open or closed. */
+  State opening(boolean open) {
+    return with(where.open(open));
+  }
+
   /** With another focus; a question is left unanswered. */
   State with(Focus other) {
     return with(where.to(other));
   }
 
   /** Back to the page that lies below what is closed. */
-  State closed() {
-    return with(where.closed());
+  State under() {
+    return with(where.under());
   }
 
   /** Back to the day or the week, whichever was shown last. */
@@ -122,7 +142,7 @@ public record State(
   }
 
   State with(Pages other) {
-    return new State(surface, where, other, line, kept, notice, question, over);
+    return new State(surface, where, other, line, kept, notice, asked, over);
   }
 
   State with(Sheet other) {
@@ -158,27 +178,31 @@ public record State(
   }
 
   State with(Line other) {
-    return new State(surface, where, pages, other, kept, notice, question, over);
+    return new State(surface, where, pages, other, kept, notice, asked, over);
   }
 
   State keeping(String draft) {
-    return new State(surface, where, pages, line, draft, notice, question, over);
+    return new State(surface, where, pages, line, draft, notice, asked, over);
   }
 
   State saying(String text, Notice.Tone tone) {
-    return new State(surface, where, pages, line, kept, new Notice(text, tone), question, over);
+    return new State(surface, where, pages, line, kept, new Notice(text, tone), asked, over);
   }
 
   State quiet() {
-    return new State(surface, where, pages, line, kept, Notice.NONE, question, over);
+    return new State(surface, where, pages, line, kept, Notice.NONE, asked, over);
   }
 
+  /** Asking something; what is typed instead of an answer goes into the line. */
   State asking(Question other) {
-    return new State(
-        surface, where.to(Focus.QUESTION), pages, line, kept, notice, Optional.of(other), over);
+    return with(where.open(true)).asked(Optional.of(new Asked(other, Optional.empty())));
+  }
+
+  State asked(Optional<Asked> other) {
+    return new State(surface, where, pages, line, kept, notice, other, over);
   }
 
   State leaving() {
-    return new State(surface, where, pages, line, kept, notice, question, true);
+    return new State(surface, where, pages, line, kept, notice, asked, true);
   }
 }

@@ -8,22 +8,27 @@ import motebook.model.Session;
 
 /** Something to be done with the book; its answer comes back as a message. */
 public sealed interface Task {
+  /**
+   * One that keys need not wait for. All others decide what the keys pressed after them act on:
+   * they are taken only when the answer has come, however fast somebody types.
+   */
+  sealed interface Background extends Task {}
 
   /**
    * Read and reckon a day.
    *
    * @param person whose; empty for the book's own person
    */
-  record ReadDay(LocalDate date, String person) implements Task {}
+  record ReadDay(LocalDate date, String person) implements Background {}
 
   /** Read what somebody said last. */
-  record ReadHabits(String person) implements Task {}
+  record ReadHabits(String person) implements Background {}
 
   /** The day, but only if another program has written to the book since. */
-  record LookAgain(LocalDate date, String person) implements Task {}
+  record LookAgain(LocalDate date, String person) implements Background {}
 
   /** Read a line and reckon what it would make of its day; nothing is written. */
-  record ReadLine(String text, String person) implements Task {}
+  record ReadLine(String text, String person) implements Background {}
 
   /** Log a line. */
   record LogLine(String text, String person) implements Task {}
@@ -49,10 +54,10 @@ public sealed interface Task {
   record Undo(Undoable change) implements Task {}
 
   /** Keep the line that is being typed, lest it be lost; an empty one is forgotten. */
-  record KeepDraft(String text) implements Task {}
+  record KeepDraft(String text) implements Background {}
 
   /** Read and reckon a week and those before it. */
-  record ReadWeek(LocalDate monday, String person) implements Task {}
+  record ReadWeek(LocalDate monday, String person) implements Background {}
 
   /** Log the work of a session again, ending now. */
   record LogAgain(long session, String person) implements Task {}
@@ -70,10 +75,10 @@ public sealed interface Task {
   record OpenSettings(Form.Kind kind) implements Task {}
 
   /** Open the form of the settings if nothing was ever written into the book. */
-  record OpenFirst() implements Task {}
+  record OpenFirst() implements Background {}
 
   /** Read what a form says and reckon what it would make of its day; nothing is written. */
-  record ReadForm(Form form, String person) implements Task {}
+  record ReadForm(Form form, String person) implements Background {}
 
   /** Write what a form says into the book. */
   record SaveForm(Form form, String person) implements Task {}
@@ -89,10 +94,10 @@ public sealed interface Task {
   record BringBack(LocalDate date, String person) implements Task {}
 
   /** Read what the stopwatch is to be started for; nothing is written. */
-  record ReadStart(String text, String person) implements Task {}
+  record ReadStart(String text, String person) implements Background {}
 
   /** Read what may come to be done; nothing is written. */
-  record ReadPlan(String text, String person) implements Task {}
+  record ReadPlan(String text, String person) implements Background {}
 
   /** Reckon what some work would bring, each line for itself; nothing is written. */
   record Plan(List<String> lines, String person) implements Task {
@@ -131,13 +136,13 @@ public sealed interface Task {
   record RemoveFavourite(String name) implements Task {}
 
   /** Read how masks and filters stand. */
-  record ReadCare() implements Task {}
+  record ReadCare() implements Background {}
 
   /** Read what measurements taught. */
-  record ReadEvidence() implements Task {}
+  record ReadEvidence() implements Background {}
 
   /** Read the words that a line understands. */
-  record ReadWords(String person) implements Task {}
+  record ReadWords(String person) implements Background {}
 
   /** Do what was asked about. */
   record Settle(Action action) implements Task {}
@@ -151,7 +156,7 @@ public sealed interface Task {
    * @param form the form
    * @param field key of the field
    */
-  record CheckField(Form form, String field) implements Task {}
+  record CheckField(Form form, String field) implements Background {}
 
   /**
    * Opens a form of masks.

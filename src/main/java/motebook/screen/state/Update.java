@@ -16,17 +16,19 @@ public final class Update {
     return state.line().blank()
         ? Step.to(state, day, new Task.OpenFirst(), new Task.ReadCare())
         : Step.to(
-            state.saying("A line was left unfinished: Enter goes on with it.", Tone.ASKED),
+            state.saying(
+                "A line was left unfinished: Enter logs it, Ctrl-U clears it.", Tone.ASKED),
             day,
+            new Task.ReadLine(state.line().text(), state.sheet().person()),
             new Task.ReadCare());
   }
 
   /** The state after a message, and what is to be done. */
   public static Step update(State state, Message message) {
     if (message instanceof Message.Pressed pressed) {
-      return pressed(state.focus() == Focus.QUESTION ? state : state.quiet(), pressed.key());
+      return pressed(state.quiet(), pressed.key());
     } else if (message instanceof Message.Pasted pasted) {
-      return pasted(state.quiet(), pasted.text());
+      return pasted(state.quiet().asked(Optional.empty()), pasted.text());
     } else if (message instanceof Message.Resized resized) {
       return Step.to(state.with(resized.size()));
     } else if (message instanceof Message.Ticked ticked) {
@@ -42,17 +44,30 @@ public final class Update {
     if (!state.size().holds(Size.SMALLEST)) {
       return key.equals(Key.control('c')) ? BaseKeys.leave(state) : Step.to(state);
     }
-    return Bindings.of(state.focus(), key)
-        .map(binding -> binding.act().by(state, key))
+    return acted(state, key);
+  }
+
+  /** What a key does; one that the question does not know leaves it for what it always does. */
+  static Step acted(State state, Key key) {
+    Optional<Binding> binding = Bindings.of(state, key);
+    if (binding.isEmpty() && state.asked().isPresent()) {
+      return acted(state.asked(Optional.empty()), key);
+    }
+    return binding
+        .map(found -> found.act().by(state, key))
         .orElseGet(() -> key.types() ? typed(state, key.typed()) : Step.to(state));
+  }
+
+  /** What a key of the page does that is called by its name, whether the line is open or not. */
+  public static Step named(State state, Binding binding, Key key) {
+    return binding.act().by(state.quiet(), key);
   }
 
   private static Step typed(State state, String text) {
     return switch (state.focus()) {
-      case LINE -> LineKeys.typed(state, text);
       case PROMPT -> PromptKeys.typed(state, text);
       case FORM -> FormKeys.typed(state, text);
-      default -> Step.to(state);
+      default -> state.where().open() ? LineKeys.typed(state, text) : Step.to(state);
     };
   }
 
