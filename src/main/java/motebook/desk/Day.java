@@ -51,6 +51,7 @@ public final class Day {
         estimate.inside(),
         day.outside(Limit.Fraction.RESPIRABLE).typical(),
         others(day, expected),
+        day.leftOut(),
         own.stream().mapToInt(source -> source.session().work().minutes()).sum(),
         day.minutesBetween(),
         Remarks.of(day, estimate.limit()),

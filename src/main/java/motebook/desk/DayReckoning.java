@@ -10,6 +10,8 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import motebook.journal.Flawed;
+import motebook.journal.Logged;
 import motebook.model.Session;
 import motebook.model.Surroundings;
 import motebook.reference.Limit;
@@ -43,6 +45,11 @@ public final class DayReckoning {
     this(person, DayWork.of(date, sessions, shop));
   }
 
+  /** Reckons a day from all that is on record of it. */
+  public DayReckoning(LocalDate date, String person, Logged logged, Shop shop) {
+    this(person, DayWork.of(date, logged, shop));
+  }
+
   /** Reckons a day of one of those who were in the shop. */
   DayReckoning(String person, DayWork work) {
     this(person, work, 0, RoomDay.DAY_ENDS);
@@ -64,7 +71,7 @@ public final class DayReckoning {
 
   /** Reckons a day from sources whose emission is known. */
   static DayReckoning ofSources(LocalDate date, String person, List<Source> sources, Shop shop) {
-    return new DayReckoning(person, new DayWork(date, sources, shop));
+    return new DayReckoning(person, new DayWork(date, sources, List.of(), shop));
   }
 
   /** What the person breathed of each source outside the mask; reckoned when it is asked for. */
@@ -100,6 +107,11 @@ public final class DayReckoning {
   private void addNear(Breathed sums, Source own, double times) {
     Portion near = nearField(own);
     sums.add(work.placeOf(own), near.coarse(), near.fine(), times);
+  }
+
+  /** What else is on record of the day and cannot be gone by. */
+  List<Flawed> leftOut() {
+    return work.leftOut();
   }
 
   /** What the respirator of a stretch counts for; nothing between sessions. */

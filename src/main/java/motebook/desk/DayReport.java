@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import motebook.journal.Flawed;
 import motebook.reference.Caution;
 import motebook.science.Estimate;
 
@@ -21,6 +22,7 @@ import motebook.science.Estimate;
  * @param inside the same inside it
  * @param respirableOutsideTypical typical 8-hour TWA of respirable dust outside, mg/m³
  * @param others sources of other people that the person breathed from
+ * @param leftOut sessions of the day, anybody's, that cannot be gone by and are not estimated
  * @param minutesLogged length of the person's sessions
  * @param minutesBetween short gaps counted as spent in the room
  * @param remarks what a reader must know beside the figures
@@ -38,6 +40,7 @@ public record DayReport(
     Twa inside,
     double respirableOutsideTypical,
     List<OtherSource> others,
+    List<Flawed> leftOut,
     int minutesLogged,
     int minutesBetween,
     List<String> remarks,

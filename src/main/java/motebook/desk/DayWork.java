@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import motebook.journal.Flawed;
+import motebook.journal.Logged;
 import motebook.model.Session;
 import motebook.model.Surroundings;
 import motebook.science.SharedDoubts;
@@ -14,6 +16,7 @@ final class DayWork {
   private final LocalDate date;
   private final Shop shop;
   private final List<Source> sources;
+  private final List<Flawed> leftOut;
   private final Map<String, Optional<RoomDay>> rooms = new HashMap<>();
   private final Map<Source, Integer> places = new HashMap<>();
   private SharedDoubts doubts;
@@ -22,10 +25,12 @@ final class DayWork {
    * A day.
    *
    * @param sources what everybody did
+   * @param leftOut what else is on record of the day and cannot be gone by
    */
-  DayWork(LocalDate date, List<Source> sources, Shop shop) {
+  DayWork(LocalDate date, List<Source> sources, List<Flawed> leftOut, Shop shop) {
     this.date = date;
     this.sources = List.copyOf(sources);
+    this.leftOut = List.copyOf(leftOut);
     this.shop = shop;
     for (int i = 0; i < this.sources.size(); i++) {
       places.put(this.sources.get(i), i);
@@ -34,11 +39,17 @@ final class DayWork {
 
   /** A day from everybody's sessions. */
   static DayWork of(LocalDate date, List<Session> sessions, Shop shop) {
+    return of(date, new Logged(sessions, List.of()), shop);
+  }
+
+  /** A day from all that is on record of it. */
+  static DayWork of(LocalDate date, Logged logged, Shop shop) {
     return new DayWork(
         date,
-        sessions.stream()
+        logged.sessions().stream()
             .map(session -> shop.learned().source(Source.of(session, shop.reference())))
             .toList(),
+        logged.leftOut(),
         shop);
   }
 
@@ -52,6 +63,11 @@ final class DayWork {
 
   List<Source> sources() {
     return sources;
+  }
+
+  /** What else is on record of the day and cannot be gone by. */
+  List<Flawed> leftOut() {
+    return leftOut;
   }
 
   /** The place of a source in the list; −1 where it is of another day. */

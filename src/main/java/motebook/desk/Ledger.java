@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import motebook.entry.Scene;
 import motebook.journal.Book;
+import motebook.journal.Logged;
 import motebook.journal.Settings;
 import motebook.model.Gear;
 import motebook.model.OwnFinish;
@@ -66,7 +67,7 @@ public final class Ledger {
 
   /** A person's day, source by source. */
   public DayReckoning reckoning(LocalDate date, String person) {
-    return new DayReckoning(date, person, book.sessionsOn(date), shop(date));
+    return new DayReckoning(date, person, book.loggedBetween(date, date), shop(date));
   }
 
   /** What a person breathed in the week that a day lies in. */
@@ -106,15 +107,13 @@ public final class Ledger {
 
   private Reviews between(LocalDate firstMonday, LocalDate lastMonday, String person) {
     LocalDate last = lastMonday.plusDays(6);
-    Map<LocalDate, List<Session>> byDate =
-        book.sessionsBetween(firstMonday.minusDays(1), last.plusDays(1)).stream()
-            .collect(Collectors.groupingBy(session -> session.work().date()));
+    Logged logged = book.loggedBetween(firstMonday.minusDays(1), last.plusDays(1));
     Care lastCare = care(last);
     CreditRule credits = lastCare.credits();
     ShopDays shops = new ShopDays(book, firstMonday, last, day -> shop(day, credits));
     return new Reviews(
         person,
-        byDate,
+        logged,
         shops::on,
         monday ->
             (monday.equals(lastMonday) ? lastCare : care(monday.plusDays(6))).week(monday, person));

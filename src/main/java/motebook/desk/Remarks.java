@@ -16,12 +16,19 @@ final class Remarks {
 
   static List<String> of(DayReckoning day, Optional<HeldLimit> limit) {
     List<String> remarks = new ArrayList<>();
+    String set = day.shop().settings().limitSet();
     boolean dusty = day.sources().stream().anyMatch(day::reached);
     boolean uncovered = Uncovered.of(day).map(Uncovered::alone).orElse(false);
-    if (dusty && limit.isEmpty() && !uncovered) {
+    if (!day.shop().reference().limitSets().contains(set)) {
+      remarks.add(
+          "This Motebook has no limits \""
+              + set
+              + "\", which the settings name: nothing is held against a limit. Choose others in the"
+              + " settings, or with the command limits use.");
+    } else if (dusty && limit.isEmpty() && !uncovered) {
       remarks.add(
           "No limit of the set \""
-              + day.shop().settings().limitSet()
+              + set
               + "\" applies to this day's wood on this date; the figures stand without one.");
     }
     limit

@@ -7,12 +7,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import motebook.journal.Flawed;
+import motebook.journal.Logged;
 import motebook.model.Session;
 
 /** The weeks of one person in a stretch of a book, each reckoned when it is asked for. */
 public final class Reviews {
   private final String person;
   private final Map<LocalDate, List<Session>> byDate;
+  private final Map<LocalDate, List<Flawed>> leftOut;
   private final Function<LocalDate, Shop> shops;
   private final Function<LocalDate, WeekWear> wear;
   private final Map<LocalDate, OptionalDouble> means = new HashMap<>();
@@ -20,24 +24,26 @@ public final class Reviews {
   /**
    * Weeks of one person.
    *
-   * @param byDate everybody's sessions by their date
+   * @param logged all that is on record of everybody
    * @param shops the shop on a day
    * @param wear what the week from a Monday used up of masks and filters
    */
   Reviews(
       String person,
-      Map<LocalDate, List<Session>> byDate,
+      Logged logged,
       Function<LocalDate, Shop> shops,
       Function<LocalDate, WeekWear> wear) {
     this.person = person;
-    this.byDate = Map.copyOf(byDate);
+    byDate = logged.sessions().stream().collect(Collectors.groupingBy(s -> s.work().date()));
+    leftOut = logged.leftOut().stream().collect(Collectors.groupingBy(Flawed::date));
     this.shops = shops;
     this.wear = wear;
   }
 
   /** A day, source by source. */
   public DayReckoning reckoning(LocalDate date) {
-    return new DayReckoning(date, person, sessions(date), shops.apply(date));
+    Logged logged = new Logged(sessions(date), leftOut.getOrDefault(date, List.of()));
+    return new DayReckoning(date, person, logged, shops.apply(date));
   }
 
   private List<Session> sessions(LocalDate date) {

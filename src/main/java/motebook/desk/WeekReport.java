@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.function.Function;
+import motebook.journal.Flawed;
 import motebook.reference.Material;
 import motebook.reference.Operation;
 import motebook.science.Estimate;
@@ -54,6 +55,11 @@ public record WeekReport(
   /** How many of the shop's own samples the estimates learned from. */
   public int learnedFrom() {
     return days.stream().mapToInt(DayReport::learnedFrom).max().orElse(0);
+  }
+
+  /** Sessions of the week that cannot be gone by and are in no figure. */
+  public List<Flawed> leftOut() {
+    return days.stream().flatMap(day -> day.leftOut().stream()).toList();
   }
 
   /** Minutes of the person's sessions. */

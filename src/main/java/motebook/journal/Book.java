@@ -114,14 +114,22 @@ public final class Book implements AutoCloseable {
     return changes;
   }
 
+  /**
+   * All that is on record of some days, both included: the sessions, and those that cannot be gone
+   * by, which no other answer about days has.
+   */
+  public Logged loggedBetween(LocalDate first, LocalDate last) {
+    return sessions.between(first, last);
+  }
+
   /** Everyone's sessions of a day, by start, then by number. */
   public List<Session> sessionsOn(LocalDate day) {
-    return sessions.between(day, day);
+    return sessions.between(day, day).sessions();
   }
 
   /** Everyone's sessions of some days, both included, by day, start and number. */
   public List<Session> sessionsBetween(LocalDate first, LocalDate last) {
-    return sessions.between(first, last);
+    return sessions.between(first, last).sessions();
   }
 
   /** The session of that number. */
@@ -312,6 +320,11 @@ public final class Book implements AutoCloseable {
           }
           air.ifPresent(figures -> places.change(settings.place(), figures, Optional.empty()));
         });
+  }
+
+  /** Where rows that are not what the history holds of them are put right. */
+  public Mending mending() {
+    return new Mending(store, changes);
   }
 
   /** What is wrong with the book, a sentence each; empty when it is sound. */

@@ -1,5 +1,6 @@
 package motebook.journal;
 
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -23,11 +24,18 @@ final class Checkup {
   static List<String> problems(Store store) {
     Checkup checkup = new Checkup(store);
     checkup.attempt(checkup::file);
-    if (checkup.problems.isEmpty()) {
+    boolean readable = checkup.problems.isEmpty();
+    checkup.attempt(checkup::history);
+    if (readable) {
       checkup.attempt(checkup::tables);
       checkup.attempt(checkup::content);
     }
     return List.copyOf(checkup.problems);
+  }
+
+  /** Whether the file is as SQLite needs it, whatever stands in its rows. */
+  static boolean wholeFile(Store store) {
+    return store.list("integrity", Row::text).equals(List.of("ok"));
   }
 
   private void attempt(Runnable check) {
@@ -45,6 +53,17 @@ final class Checkup {
     store
         .list("foreign-keys", row -> row.getString("table") + " row " + row.getString("rowid"))
         .forEach(row -> problems.add("A reference leads nowhere: " + row + "."));
+  }
+
+  /** Every row is what the history last held of it. */
+  private void history() {
+    RowHistory history = new RowHistory(store);
+    long unreadable = history.unreadable();
+    if (unreadable == 0) {
+      history.mismatches().forEach(row -> problems.add(row.sentence()));
+    } else {
+      problems.add("The history is damaged: " + unreadable + " of its rows cannot be read.");
+    }
   }
 
   /** A table or a trigger that is missing or was altered no longer keeps its promise. */
@@ -83,10 +102,43 @@ final class Checkup {
 
   private void content() {
     problems.addAll(contradictions(store));
-    OwnFinishes.read(store);
     new People(store).all();
     new Places(store).on(LAST);
-    store.list("sessions-between", Sessions::read, FIRST, LAST);
     GearTables.of(store).read();
+    new Sessions(store, Clock.systemUTC())
+        .between(FIRST, LAST)
+        .leftOut()
+        .forEach(session -> problems.addAll(told(session)));
+    unknown("The settings name the limit set", "limits", store.list("limit-set", Row::text));
+    unknown("An element is of the class", "elements", store.list("element-classes", Row::text));
+    OwnFinishes.read(store)
+        .forEach(
+            sheet ->
+                KnownKeys.unknown(sheet)
+                    .forEach(
+                        key ->
+                            problems.add(
+                                "The data sheet of the finish \"%s\" names the %s, which this Motebook does not know."
+                                    .formatted(sheet.name(), key))));
+  }
+
+  /** What is damaged is told row by row already. */
+  private static List<String> told(Flawed session) {
+    String which = "Session " + session.id() + " of " + session.date();
+    return switch (session.reason()) {
+      case DAMAGED -> List.of();
+      case IMPOSSIBLE -> List.of(which + " holds what no session can.");
+      case UNKNOWN ->
+          session.details().stream()
+              .map(key -> which + " names the " + key + ", which this Motebook does not know.")
+              .toList();
+    };
+  }
+
+  private void unknown(String what, String table, List<String> keys) {
+    keys.stream()
+        .filter(key -> !KnownKeys.of(table).contains(key))
+        .forEach(
+            key -> problems.add(what + " \"" + key + "\", which this Motebook does not know."));
   }
 }

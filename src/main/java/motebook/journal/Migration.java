@@ -19,7 +19,8 @@ record Migration(int version, String script) {
           "005-samples.sql",
           "006-element-times.sql",
           "007-plain-views.sql",
-          "008-plain-record.sql");
+          "008-plain-record.sql",
+          "009-rows-by-history.sql");
 
   /** The steps this program knows, read when a book needs one. */
   static Migration shipped(int version) {

@@ -23,9 +23,16 @@ public final class OwnFinishes {
     this.changes = changes;
   }
 
-  /** All of them, in the order in which they were added. */
+  /**
+   * All of them, in the order in which they were added, but those that speak of what this program
+   * does not know: sessions that used one are not estimated.
+   */
   public List<OwnFinish> all() {
-    return read(store);
+    return known(store);
+  }
+
+  static List<OwnFinish> known(Store store) {
+    return read(store).stream().filter(sheet -> KnownKeys.unknown(sheet).isEmpty()).toList();
   }
 
   /** The days on which an amount of any finish was used. */
@@ -95,7 +102,8 @@ public final class OwnFinishes {
 
   /** Whether there is a data sheet of that name, whatever its case. */
   public boolean holds(String name) {
-    return all().stream().anyMatch(sheet -> Text.folded(sheet.name()).equals(Text.folded(name)));
+    return read(store).stream()
+        .anyMatch(sheet -> Text.folded(sheet.name()).equals(Text.folded(name)));
   }
 
   /** What became of a data sheet that was to be removed. */

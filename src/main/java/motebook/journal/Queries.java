@@ -21,7 +21,8 @@ final class Queries {
           "queries-finishes.sql",
           "queries-samples.sql",
           "queries-exchange.sql",
-          "queries-copies.sql");
+          "queries-copies.sql",
+          "queries-checkup.sql");
 
   private static final Map<String, String> TEXTS = parse(texts());
 

@@ -10,6 +10,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import motebook.model.Amount;
 import motebook.model.MaskUse;
@@ -33,8 +34,11 @@ final class Sessions {
     this.clock = clock;
   }
 
-  List<Session> between(LocalDate first, LocalDate last) {
-    return store.list("sessions-between", Sessions::read, first, last);
+  /** All that is on record of some days. */
+  Logged between(LocalDate first, LocalDate last) {
+    Soundness soundness = new Soundness(store, first);
+    List<Session> sound = store.list("sessions-between", soundness::read, first, last);
+    return new Logged(sound.stream().filter(Objects::nonNull).toList(), soundness.flawed());
   }
 
   Optional<Session> find(long id) {
@@ -72,7 +76,7 @@ final class Sessions {
   }
 
   /** Columns of the view session_read: by number, since a long book has many rows to read. */
-  private static final class Column {
+  static final class Column {
     static final int ID = 1;
     static final int DATE = 2;
     static final int START_MINUTE = 3;
@@ -87,6 +91,11 @@ final class Sessions {
     static final int PLACE = 13;
     static final int CONTROLS = 14;
     static final int AMOUNTS = 15;
+
+    /** Only where days are read. */
+    static final int DOUBTED = 16;
+
+    private Column() {}
   }
 
   static Session read(ResultSet row) throws SQLException {

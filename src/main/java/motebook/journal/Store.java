@@ -51,15 +51,23 @@ final class Store implements AutoCloseable {
   }
 
   /** Every row of the answer. */
-  synchronized <T> List<T> list(String query, Row<T> row, Object... values) {
+  <T> List<T> list(String query, Row<T> row, Object... values) {
+    return answer(Queries.named(query), row, values);
+  }
+
+  private synchronized <T> List<T> answer(String sql, Row<T> row, Object... values) {
     try {
-      String sql = Queries.named(query);
       return runner.query(connection, sql, rows -> readAll(rows, row), plain(values));
     } catch (SQLException e) {
       throw Troubles.of(file, e);
     } catch (Refusal e) {
       throw new BookTrouble(Troubles.damaged(file) + " It holds: " + e.getMessage(), e);
     }
+  }
+
+  /** Every row of the answer to a statement that another statement composed. */
+  <T> List<T> composed(String sql, Row<T> row, Object... values) {
+    return answer(sql, row, values);
   }
 
   private static <T> List<T> readAll(ResultSet rows, Row<T> row) throws SQLException {

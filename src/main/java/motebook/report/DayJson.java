@@ -43,6 +43,7 @@ public final class DayJson {
                     "inside", twa(day.inside()),
                     "respirable_outside_typical_mg_m3", day.respirableOutsideTypical()),
             "others", day.others().stream().map(DayJson::other).toList(),
+            "left_out", LeftOut.objects(day.leftOut()),
             "minutes_logged", day.minutesLogged(),
             "minutes_between_counted", day.minutesBetween(),
             "remarks", day.remarks(),

@@ -31,7 +31,11 @@ public final class DayText {
     List<String> lines = new ArrayList<>();
     lines.add(ink.headline(Wording.date(day.date()) + ", " + day.person()));
     if (day.sessions().isEmpty()) {
-      lines.add("  Nothing is logged on this day.");
+      lines.addAll(leftOut(day));
+      lines.add(
+          day.leftOut().isEmpty()
+              ? "  Nothing is logged on this day."
+              : "  Nothing else is logged on this day.");
       return lines;
     }
     List<String> shares = Wording.shares(day);
@@ -48,6 +52,7 @@ public final class DayText {
     for (int index = 0; index < day.others().size(); index++) {
       lines.add(other(day.others().get(index), shares.get(day.sessions().size() + index)));
     }
+    lines.addAll(leftOut(day));
     lines.addAll(dose(day, ink));
     lines.addAll(warnings(day));
     lines.add(Wording.ESTIMATES);
@@ -84,6 +89,10 @@ public final class DayText {
     ProtectionWords.alarms(day).forEach(alarm -> lines.add("warning   " + ink.warning(alarm)));
     Wording.learned(day.learnedFrom()).ifPresent(said -> lines.add("learned   " + said));
     return lines;
+  }
+
+  private static List<String> leftOut(DayReport day) {
+    return LeftOut.sentences(day.leftOut()).stream().map(said -> "left out  " + said).toList();
   }
 
   private static List<String> warnings(DayReport day) {

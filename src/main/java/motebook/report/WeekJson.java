@@ -34,6 +34,7 @@ public final class WeekJson {
         "mean_of_days_mg_m3", week.meanOfDays(),
         "mean_of_days_inside_mg_m3", week.meanOfDaysInside(),
         "nights", week.nights().stream().map(DayJson::night).toList(),
+        "left_out", LeftOut.objects(week.leftOut()),
         "minutes_logged", week.minutesLogged(),
         "learned_from_samples", week.learnedFrom(),
         "days_over_limit", week.daysOverLimit(),

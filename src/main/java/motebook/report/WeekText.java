@@ -32,6 +32,7 @@ public final class WeekText {
     lines.add(ink.headline("Week from " + Wording.date(week.monday()) + ", " + week.person()));
     week.days().forEach(day -> lines.addAll(day(day)));
     if (week.minutesLogged() == 0) {
+      lines.addAll(leftOut(week));
       lines.add("Nothing is logged in this week.");
       return lines;
     }
@@ -124,9 +125,14 @@ public final class WeekText {
         .ifPresent(change -> lines.add("change      " + WeekWords.change(change, person)));
     review.best().ifPresent(best -> lines.add("would help  " + WeekWords.best(best, person)));
     WearText.lines(review.wear(), person).forEach(used -> lines.add("used up     " + used));
+    lines.addAll(leftOut(review.week()));
     review.remarks().forEach(remark -> lines.add("note        " + remark));
     review.cautions().forEach(caution -> lines.add("caution     " + caution.sentence()));
     return lines;
+  }
+
+  private static List<String> leftOut(WeekReport week) {
+    return LeftOut.sentences(week.leftOut()).stream().map(said -> "left out    " + said).toList();
   }
 
   private static List<String> day(DayReport day) {

@@ -215,6 +215,9 @@ public final class Wording {
 
   private static Optional<String> aloneJudged(DayReport day) {
     OptionalDouble outside = day.outside().chanceOverLimit();
+    if (!day.leftOut().isEmpty() && outside.orElse(0) < 0.5) {
+      return Optional.of("Not all of this day's work is in its figures; see what is left out.");
+    }
     return day.limit()
         .filter(held -> outside.isPresent())
         .map(

@@ -12,6 +12,7 @@ import motebook.desk.Finder;
 import motebook.desk.Timing;
 import motebook.entry.Days;
 import motebook.journal.Book;
+import motebook.journal.Logged;
 import motebook.journal.Settings;
 import motebook.model.Person;
 import motebook.model.Session;
@@ -47,11 +48,14 @@ final class Looking {
     Settings settings = book.settings();
     List<String> people = people();
     String whose = people.contains(person) ? person : settings.person();
-    List<Session> logged = book.sessionsOn(date);
+    Logged onRecord = book.loggedBetween(date, date);
+    List<Session> logged = onRecord.sessions();
     Optional<Timing> timing =
         date.equals(LocalDate.now(clock)) ? watch.timing(whose, logged) : Optional.empty();
     List<Session> sessions = timing.map(t -> Timing.with(logged, on(date, t))).orElse(logged);
-    DayReckoning day = new DayReckoning(date, whose, sessions, lines.ledger().shop(date));
+    DayReckoning day =
+        new DayReckoning(
+            date, whose, new Logged(sessions, onRecord.leftOut()), lines.ledger().shop(date));
     boolean empty = sessions.isEmpty() && !book.hasSessions();
     DayReport report = Day.report(day, other -> timed(other, timing));
     // found here, where the book may be read, and not where it is drawn

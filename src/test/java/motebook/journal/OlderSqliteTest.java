@@ -45,6 +45,7 @@ class OlderSqliteTest {
           "iif",
           "instr",
           "json_array",
+          "json_extract",
           "json_group_array",
           "json_object",
           "json_valid",

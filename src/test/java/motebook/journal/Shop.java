@@ -61,7 +61,7 @@ final class Shop {
         minutes,
         "table-saw",
         Optional.of("oak"),
-        List.of("dust-collector", "air-cleaner"),
+        List.of("collector", "air-cleaner"),
         Optional.of(new MaskUse("half mask", true, 95.5)),
         "a note");
   }

@@ -110,7 +110,7 @@ class UndoPropertiesTest {
       case 5 ->
           book.change(
               new Settings(
-                      person(book, random), place(book, random), "set", 1 + random.nextDouble(), 7)
+                      person(book, random), place(book, random), "osha", 1 + random.nextDouble(), 7)
                   .withUnits(random.nextBoolean() ? Units.US : Units.METRIC)
                   .withEquipment(List.of("a", "b").subList(0, random.nextInt(3)))
                   .withVapourLimits(
@@ -253,7 +253,7 @@ class UndoPropertiesTest {
         random.nextBoolean()
             ? Optional.of(new MaskUse("mask", random.nextBoolean(), 1 + 99 * random.nextDouble()))
             : Optional.empty();
-    List<String> controls = new ArrayList<>(List.of("a-b", "c", "d"));
+    List<String> controls = new ArrayList<>(List.of("collector", "air-cleaner", "doors-open"));
     controls.subList(0, random.nextInt(4)).clear();
     return new Work(
         person(book, random),
@@ -270,7 +270,7 @@ class UndoPropertiesTest {
   }
 
   private static List<Amount> amounts(Random random) {
-    return Stream.of("lacquer", "shellac", "x")
+    return Stream.of("lacquer", "shellac", "epoxy")
         .limit(random.nextInt(4))
         .map(key -> new Amount(key, 0.1 + 1000 * random.nextDouble()))
         .toList();
@@ -280,7 +280,10 @@ class UndoPropertiesTest {
     double part = random.nextDouble() * 0.9 + 0.05;
     String name = "Can " + (char) ('a' + random.nextInt(3));
     return new OwnFinish(
-        name, "lacquer", 1 + 1000 * random.nextDouble(), Map.of("a", part, "b", 1 - part));
+        name,
+        "lacquer",
+        1 + 1000 * random.nextDouble(),
+        Map.of("toluene", part, "acetone", 1 - part));
   }
 
   private static String person(Book book, Random random) {

@@ -15,6 +15,7 @@ import motebook.desk.WeekVapour;
 import motebook.model.Figures;
 import motebook.model.Text;
 import motebook.model.Units;
+import motebook.report.LeftOut;
 import motebook.report.LimitText;
 import motebook.report.PlaceReport;
 import motebook.report.VapourWords;
@@ -106,6 +107,7 @@ final class SheetWords {
     review.week().longDays().forEach(day -> said.add(WeekWords.longDay(day) + "."));
     review.week().nights().forEach(night -> said.add(LimitText.night(night) + "."));
     WeekWords.uncovered(review.week()).ifPresent(said::add);
+    said.addAll(LeftOut.sentences(review.week().leftOut()));
     said.addAll(review.remarks());
     return said;
   }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import motebook.model.Session;
 import motebook.report.DayText;
 import motebook.report.Ink;
+import motebook.report.LeftOut;
 import motebook.report.WeekText;
 import motebook.report.Wording;
 import motebook.screen.state.DayPage;
@@ -64,6 +65,7 @@ public final class Aloud {
     List<String> lines = new ArrayList<>();
     if (page.get().sessions().isEmpty()) {
       lines.add(Wording.date(page.get().date()) + ", " + page.get().person());
+      lines.addAll(LeftOut.sentences(page.get().report().leftOut()));
       lines.add(
           page.get().bookEmpty()
               ? "Nothing is in this book yet."

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import motebook.reference.Caution;
+import motebook.report.LeftOut;
 import motebook.report.LimitText;
 import motebook.report.ProtectionWords;
 import motebook.report.Wording;
@@ -27,8 +28,10 @@ final class Cautions {
 
   private static List<String> sentences(DayPage page) {
     List<String> all = new ArrayList<>();
+    LeftOut.sentences(page.report().leftOut()).stream().map("! "::concat).forEach(all::add);
+    int before = all.size();
     page.cautions().stream().map(Caution::sentence).map("! "::concat).forEach(all::add);
-    int aside = page.report().cautions().size() - all.size();
+    int aside = page.report().cautions().size() - (all.size() - before);
     if (aside > 0) {
       all.add(
           "! "

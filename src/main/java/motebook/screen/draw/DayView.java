@@ -3,6 +3,7 @@ package motebook.screen.draw;
 import java.util.List;
 import java.util.Optional;
 import motebook.desk.Air;
+import motebook.report.LeftOut;
 import motebook.screen.state.DayPage;
 import motebook.screen.state.State;
 
@@ -50,6 +51,11 @@ final class DayView {
 
   private void empty(DayPage page) {
     int row = 2;
+    for (String said : LeftOut.sentences(page.report().leftOut())) {
+      for (String line : Fit.wrap("! " + said, canvas.columns() - 2)) {
+        canvas.text(row++, 1, line, Role.WARNING);
+      }
+    }
     for (String paragraph : page.bookEmpty() ? FIRST_WORDS : NO_WORK) {
       boolean example = paragraph.startsWith(EXAMPLE);
       for (String line : Fit.wrap(paragraph.strip(), canvas.columns() - 8)) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import motebook.desk.DayReport;
 import motebook.report.Ink;
+import motebook.report.LeftOut;
 import motebook.report.ProtectionWords;
 import motebook.report.VapourText;
 import motebook.report.WordPart;
@@ -183,6 +184,7 @@ final class Pages {
   }
 
   private static void notes(DayReport report, List<Entry> page) {
+    LeftOut.sentences(report.leftOut()).forEach(s -> page.add(new Entry("! " + s, Role.WARNING)));
     ProtectionWords.alarms(report).forEach(a -> page.add(new Entry("! " + a, Role.WARNING)));
     ProtectionWords.needs(report).forEach(needs -> page.add(plain("Mask: " + needs + ".")));
     report.cautions().forEach(c -> page.add(new Entry("! " + c.sentence(), Role.WARNING)));
