@@ -138,6 +138,9 @@ final class ReckonStatistics {
     }
 
     private static String text(Found found, int n) {
+      if (found.test().variance() == 0) {
+        return "No clear trend: all values are equal.";
+      }
       boolean enough = n >= motebook.desk.Trend.LEAST;
       return (enough ? way(found.direction()) : tooFew(n))
           + ": median step "

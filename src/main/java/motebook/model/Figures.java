@@ -30,19 +30,23 @@ public final class Figures {
 
   /** A figure that was calculated: {@code 3.13}, {@code 1450}, {@code less than 0.001}. */
   public static String rounded(double value) {
-    if (value == 0 || Math.abs(value) >= FLOOR) {
-      return scaled(value);
-    }
-    return value > 0 ? "less than 0.001" : "less than 0.001 below 0";
+    return floored(value, FLOOR);
   }
 
   /**
    * A figure in a unit that the person chose, who may have chosen a small one: {@link #rounded}
-   * without its floor.
+   * with a tenth of its floor.
    */
   public static String scaled(double value) {
+    return floored(value, FLOOR / 10);
+  }
+
+  private static String floored(double value, double floor) {
     if (value == 0) {
       return "0";
+    }
+    if (Math.abs(value) < floor) {
+      return "less than " + plain(floor) + (value < 0 ? " below 0" : "");
     }
     BigDecimal three = new BigDecimal(value).round(THREE_DIGITS);
     int decimals = three.scale() + THREE_DIGITS.getPrecision() - three.precision();

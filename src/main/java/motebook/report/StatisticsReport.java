@@ -144,7 +144,7 @@ public final class StatisticsReport {
   // A share that a fitted distribution leaves over a limit is never none and never all.
   private static String exceedance(double percent) {
     if (percent < LEAST_PERCENT) {
-      return "under 0.001 %";
+      return "less than 0.001 %";
     }
     return percent > MOST_PERCENT ? "over 99.9 %" : Figures.rounded(percent) + " %";
   }

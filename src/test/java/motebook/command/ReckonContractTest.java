@@ -180,7 +180,7 @@ class ReckonContractTest {
             """);
     assertThat(shell.say("reckon stats 0.010 0.011 0.012 --limit 5").out())
         .contains("Fewer than six results")
-        .contains("under 0.001 % over 5 (90 % interval under 0.001 % to");
+        .contains("less than 0.001 % over 5 (90 % interval less than 0.001 % to");
     assertThat(shell.say("reckon stats 90 91 92 93 94 95 --limit 5").out())
         .contains("over 99.9 % over 5 (90 % interval over 99.9 % to over 99.9 %)");
   }
@@ -199,6 +199,8 @@ class ReckonContractTest {
         .containsEntry("sen_low95", null)
         .containsEntry("sen_high95", null);
     assertThat(shell.say("reckon trend 2 2 2 2 2 1 1 1").out()).startsWith("No clear trend");
+    assertThat(shell.say("reckon trend 5 5 5 5 5").out())
+        .isEqualTo("No clear trend: all values are equal.\n");
   }
 
   @Test
