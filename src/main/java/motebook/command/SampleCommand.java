@@ -4,11 +4,13 @@ import static motebook.command.Numbers.notNegative;
 import static motebook.command.Numbers.positive;
 import static motebook.command.Numbers.within;
 
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import motebook.desk.Evidence;
 import motebook.desk.Ledger;
+import motebook.desk.Unlikely;
 import motebook.journal.Book;
 import motebook.model.Refusal;
 import motebook.model.Sample;
@@ -92,6 +94,8 @@ final class SampleCommand {
     @Option(names = "--note", paramLabel = "TEXT")
     private String note = "";
 
+    @Mixin private Confirmation confirmation;
+
     Add(Desk desk) {
       this.desk = desk;
     }
@@ -112,6 +116,10 @@ final class SampleCommand {
                 mg == null ? told() : weighed(),
                 cv == null ? kind.cv() : within("--cv", cv, 0.01, 2),
                 note);
+        if (!confirmation.given(
+            desk.world(), unlikely(read, desk, book), book.settings().units())) {
+          return ExitCode.DONE;
+        }
         Sample sample =
             book.samples()
                 .add(List.of(read), "Added a sample: " + EvidenceReport.said(read))
@@ -151,6 +159,16 @@ final class SampleCommand {
           ? new Sample.Told(below ? value : least, true)
           : new Sample.Told(value, false);
     }
+  }
+
+  /** What is unlikely of a sample, held against its person's work of the day. */
+  static List<Unlikely> unlikely(Sample sample, Desk desk, Book book) {
+    return Unlikely.of(
+        sample,
+        LocalDateTime.now(desk.clock()),
+        book.sessionsOn(sample.date()).stream()
+            .filter(session -> session.work().person().equals(sample.person()))
+            .toList());
   }
 
   /** A fraction of the dust as a person says it. */

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import motebook.desk.SampledStretches;
+import motebook.desk.Unlikely;
 import motebook.entry.InstrumentFile;
 import motebook.entry.MinuteMeans.Stretch;
 import motebook.journal.Book;
@@ -77,6 +78,8 @@ final class SampleImport implements Callable<Integer> {
   @Option(names = "--whole", description = "One sample for the whole, not one for each session.")
   private boolean whole;
 
+  @Mixin private Confirmation confirmation;
+
   SampleImport(Desk desk) {
     this.desk = desk;
   }
@@ -92,6 +95,14 @@ final class SampleImport implements Callable<Integer> {
               .map(stretch -> sample(stretch, contents.means().mean(stretch), wearer, of))
               .toList();
       List<Sample> fresh = all.stream().filter(s -> !book.samples().holds(s)).toList();
+      List<Unlikely> unlikely =
+          fresh.stream()
+              .flatMap(s -> SampleCommand.unlikely(s, desk, book).stream())
+              .distinct()
+              .toList();
+      if (!confirmation.given(desk.world(), unlikely, book.settings().units())) {
+        return ExitCode.DONE;
+      }
       List<Sample> added =
           fresh.isEmpty()
               ? List.of()

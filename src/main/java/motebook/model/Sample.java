@@ -114,7 +114,7 @@ public record Sample(
       if (!(mgPerM3 > 0 && mgPerM3 <= MOST_MG_M3)) {
         throw new Refusal(
             "A result must be above 0 mg/m³ and no more than a million: got "
-                + mgPerM3
+                + Figures.exact(mgPerM3)
                 + ". One below detection is not zero; give the limit of detection.");
       }
     }

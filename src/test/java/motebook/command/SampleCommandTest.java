@@ -29,6 +29,29 @@ class SampleCommandTest {
     shell.say("log 60m orbital sanding of oak at 9:00 on 2026-03-02");
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--from 9:00 --to 10:00 --mg-m3 501 | A result of 501 mg/m³ is far above any wood dust",
+        "--from 9:00 --to 10:00 --mg 1 --flow 26 | A pump of 26.0 L/min is no personal pump",
+        "--from 9:00 --to 19:00 --mg-m3 2 | The sampled time is not over yet",
+        "--from 10:00 --to 11:00 --mg-m3 2 | No work of this person lies in the sampled time"
+      })
+  void a_result_that_no_shop_has_is_refused_unless_it_is_meant(String figures, String why) {
+    shell.say("log 60m orbital sanding of oak at 9:00");
+    String line = "sample add --fraction inhalable " + figures;
+    Shell.Said said = shell.say(line);
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err()).contains(why).contains("add --yes");
+    assertThat(shell.say("sample list").out()).contains("no samples");
+    assertThat(shell.say(line + " --yes").code()).isZero();
+    shell.say("undo");
+    shell.atTerminal().typing("yes\n");
+    assertThat(shell.say(line).code()).isZero();
+    assertThat(shell.say("sample list").out()).contains("me:");
+  }
+
   @Test
   void a_sampled_hour_reads_close_to_its_sample_on_every_command() {
     assertThat(number(shell.json("day 2026-03-02"), "learned_from_samples")).isZero();
@@ -96,7 +119,7 @@ class SampleCommandTest {
 
   @Test
   void an_instrument_has_the_larger_error_and_a_wild_result_is_pointed_at() {
-    shell.say(HOUR + "--mg-m3 5000 --fraction inhalable --direct-reading");
+    shell.say(HOUR + "--mg-m3 5000 --fraction inhalable --direct-reading --yes");
     assertThat(number(shell.json("sample list"), "samples", 0, "cv")).isEqualTo(0.3);
     assertThat(shell.say("sample list").out()).contains("warning   Sample 1 lies more than three");
   }

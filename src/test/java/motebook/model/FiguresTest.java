@@ -37,7 +37,10 @@ class FiguresTest {
       @ForAll @DoubleRange(min = -1e12, max = 1e12) double value) {
     assertThat(Figures.rounded(value)).doesNotContainIgnoringCase("e+").doesNotContain("E");
     String scaled = Figures.scaled(value);
-    assertThat(scaled.startsWith("less") ? "" : scaled.replaceAll("[-.]", "").replaceAll("^0+|0+$", ""))
+    assertThat(
+            scaled.startsWith("less")
+                ? ""
+                : scaled.replaceAll("[-.]", "").replaceAll("^0+|0+$", ""))
         .hasSizeLessThanOrEqualTo(3);
   }
 
