@@ -78,8 +78,12 @@ final class LimitsCommand {
           Wording.wood(limit),
           limit.edition().isEmpty() ? "edition not known" : limit.edition(),
           limit.evidence(),
-          limit.judges() ? "" : "; shown only, days are not judged by it");
+          shown(limit));
     }
+  }
+
+  private static String shown(Limit limit) {
+    return limit.judges() ? "" : "; shown only, days are not judged by it";
   }
 
   private static String word(Enum<?> constant) {
@@ -119,7 +123,8 @@ final class LimitsCommand {
                                 + ", "
                                 + Wording.wood(limit)
                                 + ", over "
-                                + Figures.duration(limit.averagingMinutes())));
+                                + Figures.duration(limit.averagingMinutes())
+                                + shown(limit)));
       }
       return ExitCode.DONE;
     }

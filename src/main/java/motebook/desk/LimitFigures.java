@@ -53,7 +53,7 @@ public final class LimitFigures {
       parts.add(
           Figures.plain(limit.mgPerM3())
               + unit
-              + wood(limit)
+              + (limit.judges() ? wood(limit) : "shown only")
               + (dated ? dates(limit, limits) : ""));
       before = Optional.of(limit);
     }

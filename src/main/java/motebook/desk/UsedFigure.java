@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import motebook.model.Place;
 import motebook.reference.Control;
 import motebook.reference.Figure;
@@ -51,7 +52,11 @@ public record UsedFigure(
           .filter(source -> day.isOwn(source) || day.reached(source))
           .forEach(source -> add(source, day, used));
     }
-    week.days().forEach(day -> day.limit().ifPresent(held -> used.add(limit(held.limit()))));
+    for (DayReport day : week.days()) {
+      Stream.concat(day.limit().stream(), day.limits().beside().stream())
+          .flatMap(held -> Stream.concat(Stream.of(held.limit()), held.other().stream()))
+          .forEach(row -> used.add(limit(row)));
+    }
     List<UsedFigure> sorted = new ArrayList<>(used);
     sorted.sort(Comparator.comparing(UsedFigure::kind));
     return sorted;

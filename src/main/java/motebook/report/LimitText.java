@@ -41,6 +41,13 @@ public final class LimitText {
                   .ifPresent(chance -> lines.add("          " + chance + " outside the mask"));
             });
     day.uncovered().ifPresent(dust -> labelled("limit     ", uncovered(dust), lines));
+    lines.addAll(besides(day));
+    return lines;
+  }
+
+  /** What stands beside the limit of a day, each line with its label in ten columns. */
+  public static List<String> besides(DayReport day) {
+    List<String> lines = new ArrayList<>();
     day.limits().longDay().ifPresent(longer -> lines.add("long day  " + longDay(longer)));
     day.limits().beside().forEach(held -> lines.add("beside    " + beside(held)));
     day.limits().nights().forEach(night -> lines.add("night     " + night(night)));

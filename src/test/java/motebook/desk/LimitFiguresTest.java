@@ -22,7 +22,7 @@ class LimitFiguresTest {
           """
           acgih         | 1 mg/m³ inhalable, most woods; 0.5 red cedar
           niosh         | 1 mg/m³ total, all wood
-          osha          | 15 mg/m³ total, all wood; 5 mg/m³ respirable, all wood
+          osha          | 15 mg/m³ total, all wood; 5 mg/m³ respirable, shown only
           great-britain | 3 mg/m³ inhalable, hardwood and board; 5 softwood and red cedar
           australia     | 1 mg/m³ inhalable, hardwood and board; 5 softwood and red cedar
           """)

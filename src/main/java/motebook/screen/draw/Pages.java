@@ -7,6 +7,7 @@ import java.util.Map;
 import motebook.desk.DayReport;
 import motebook.report.Ink;
 import motebook.report.LeftOut;
+import motebook.report.LimitText;
 import motebook.report.ProtectionWords;
 import motebook.report.VapourText;
 import motebook.report.WordPart;
@@ -189,6 +190,7 @@ final class Pages {
     ProtectionWords.needs(report).forEach(needs -> page.add(plain("Mask: " + needs + ".")));
     report.cautions().forEach(c -> page.add(new Entry("! " + c.sentence(), Role.WARNING)));
     MaskNotes.of(report).forEach(line -> page.add(plain(line)));
+    LimitText.besides(report).forEach(line -> page.add(plain(line)));
     report.remarks().forEach(remark -> page.add(plain(remark)));
     report
         .vapour()
