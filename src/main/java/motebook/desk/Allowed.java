@@ -108,6 +108,7 @@ public final class Allowed {
       throw new Refusal(
           "\"%s\" is fed with supplied air and takes no element.".formatted(respirator.name()));
     }
+    masks.requireHeldBy(respirator, raw);
     ElementClass found =
         masks
             .elementClass(raw)

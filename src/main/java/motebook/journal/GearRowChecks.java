@@ -23,19 +23,18 @@ import motebook.model.Upkeep;
 final class GearRowChecks {
   private GearRowChecks() {}
 
-  static void respirator(Entry row) {
+  static Respirator respirator(Entry row) {
     List<String> people = row.items("people").stream().map(i -> (String) i.get(0)).toList();
-    accept(
-        new Respirator(
-            row.id(),
-            row.text("name"),
-            oneOf(row, "scheme", List.of(Scheme.values()), Scheme::key, "osha or uk"),
-            row.text("kind"),
-            row.text("facepiece"),
-            row.words("size"),
-            row.words("make"),
-            people,
-            row.retired()));
+    return new Respirator(
+        row.id(),
+        row.text("name"),
+        oneOf(row, "scheme", List.of(Scheme.values()), Scheme::key, "osha or uk"),
+        row.text("kind"),
+        row.text("facepiece"),
+        row.words("size"),
+        row.words("make"),
+        people,
+        row.retired());
   }
 
   static void element(Entry row) {

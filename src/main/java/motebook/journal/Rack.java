@@ -10,6 +10,7 @@ import motebook.model.Respirator;
 import motebook.model.Retirement;
 import motebook.model.ShopFilter;
 import motebook.model.Upkeep;
+import motebook.reference.Masks;
 
 /**
  * Where masks and filters hang: what is added there, opened, changed and looked after. Each method
@@ -103,6 +104,7 @@ public final class Rack {
         "Added the element %s to %s".formatted(element.name(), element.respirator()),
         () -> {
           Respirator respirator = tables.names().respirator(element.respirator(), element.from());
+          Masks.shipped().requireHeldBy(respirator, element.elementClass());
           tables.names().requireFresh(element.name());
           Element told =
               element.retired().isPresent()
@@ -129,9 +131,18 @@ public final class Rack {
         () -> {
           Element sealed = tables.names().element(name);
           sealed.opened().ifPresent(day -> refuseOpen(sealed, day));
+          requireHeld(sealed);
           tables.respirators().open(sealed.opened(on), on);
           return tables.names().element(name);
         });
+  }
+
+  private void requireHeld(Element element) {
+    tables
+        .names()
+        .gear()
+        .respirator(element.respirator())
+        .ifPresent(mask -> Masks.shipped().requireHeldBy(mask, element.elementClass()));
   }
 
   private static void refuseOpen(Element element, LocalDate since) {
@@ -164,6 +175,7 @@ public final class Rack {
           Element worn =
               names.gear().elementAt(name, on, minute).orElseGet(() -> names.element(name));
           refuseSealed(worn);
+          requireHeld(worn);
           Element gone = worn.retired(new Retirement(on, minute, Retirement.CHANGED));
           Element fresh = worn.heir(on, minute);
           tables.respirators().retire(gone, gone.retired().orElseThrow());

@@ -34,7 +34,7 @@ final class RowChecks {
           Map.entry("preferences", RowChecks::preference),
           Map.entry(
               "favourites", row -> new Favourite(row.id(), row.text("name"), row.text("line"))),
-          Map.entry("respirators", GearRowChecks::respirator),
+          Map.entry("respirators", row -> accept(GearRowChecks.respirator(row))),
           Map.entry("elements", GearRowChecks::element),
           Map.entry("shop-filters", GearRowChecks::shopFilter),
           Map.entry("upkeep", GearRowChecks::upkeep),

@@ -11,11 +11,15 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import motebook.model.Refusal;
 import motebook.model.Respirator;
 import motebook.model.Text;
 
 /** The shipped tables of respirators: factors, classes of elements, hazards, breathing. */
 public final class Masks {
+  /** How the layers of carbon in disposable masks are called. */
+  private static final List<String> ODOUR = List.of("odour", "odor", "nuisance");
+
   private final List<ProtectionFactor> factors;
   private final List<ElementClass> classes;
   private final Map<String, ElementClass> byName = new HashMap<>();
@@ -94,6 +98,28 @@ public final class Masks {
   /** Whether a respirator is a filter itself, so that no gas or vapour class counts on it. */
   public boolean particlesOnly(Respirator mask) {
     return factors(mask).stream().anyMatch(ProtectionFactor::filteringFacepiece);
+  }
+
+  /**
+   * Sees to it that a class may be on a respirator: nothing but a particulate one is on a filtering
+   * facepiece, 42 CFR 84 subpart K and EN 149. A layer of carbon against nuisance odours is neither
+   * a gas nor a vapour class.
+   *
+   * @param elementClass a key or a name of the class
+   * @throws Refusal if it is for a gas or a vapour
+   */
+  public void requireHeldBy(Respirator mask, String elementClass) {
+    boolean gas =
+        elementClass(elementClass)
+            .map(ElementClass::gas)
+            .orElseGet(() -> ODOUR.stream().anyMatch(Text.folded(elementClass)::contains));
+    if (gas && particlesOnly(mask)) {
+      throw new Refusal(
+          ("\"%s\" is a filtering facepiece and holds particles only: \"%s\" counts for nothing on"
+                  + " it, and so does a layer against odours. Enter the particulate class on its"
+                  + " label, such as N95 or FFP3.")
+              .formatted(mask.name(), Text.clean(elementClass)));
+    }
   }
 
   /** The facepieces one of whose names begins so, as {@link #facepieces} lists them. */

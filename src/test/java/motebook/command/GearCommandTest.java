@@ -395,4 +395,15 @@ class GearCommandTest {
     assertThat(number(shell.json("day"), "sessions", 0, "worn_percent")).isEqualTo(90);
     assertThat(done("undo")).startsWith("Taken back: Changed session 1");
   }
+
+  @Test
+  void gas_classes_and_odour_layers_are_refused_on_a_filtering_facepiece() {
+    shell.say("gear add respirator cup --facepiece \"filtering facepiece\"");
+    for (String wrong : List.of("OV/N95", "organic vapour", "multi-gas and P100", "N95 nuisance odor")) {
+      refused(
+          "gear add element pad --for cup --class \"" + wrong + "\"",
+          "\"cup\" is a filtering facepiece and holds particles only");
+    }
+    assertThat(shell.say("gear add element pad --for cup --class N95").code()).isZero();
+  }
 }

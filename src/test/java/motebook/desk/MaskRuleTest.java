@@ -6,6 +6,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import motebook.model.Action.RecordFitTest;
+import motebook.model.Action.RecordSealCheck;
+import motebook.model.Action.WearInSession;
 import motebook.model.Element;
 import motebook.model.FitRecord.FaceChange;
 import motebook.model.FitRecord.FitTest;
@@ -17,6 +20,8 @@ import motebook.model.Respirator;
 import motebook.model.Retirement;
 import motebook.model.Scheme;
 import motebook.model.Session;
+import motebook.report.CreditText;
+import motebook.report.Invocation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -437,5 +442,141 @@ class MaskRuleTest {
     Session session = shop.used(DAY, "09:00", 30, "half mask", used);
     assertThat(shop.credit(session).notes().stream().anyMatch(note -> note.contains("class N")))
         .isEqualTo(told);
+  }
+
+  // 42 CFR 84 subpart K: filtering facepieces are certified for particles alone.
+  @Test
+  void a_filtering_facepiece_counts_for_nothing_against_vapour_whatever_a_book_says() {
+    Workshop shop =
+        new Workshop()
+            .mask("cup", Scheme.OSHA, "air-purifying", "filtering facepiece")
+            .element("cup", "organic-vapour-n95", LAST_MONTH)
+            .tasted("cup", "me", LAST_MONTH);
+    Credit credit = shop.credit(shop.wore(DAY, "09:00", 30, "cup", "finishing of oak"));
+    assertThat(credit.apf()).isEqualTo(10);
+    assertThat(credit.vapourApf()).isEqualTo(1);
+    assertThat(Workshop.refused(credit))
+        .contains("cup is a filtering facepiece and holds particles only, not solvent vapour")
+        .contains("whatever is printed on organic-vapour-n95 0");
+    assertThat(credit.remedy()).isEmpty();
+  }
+
+  @Test
+  void against_vapour_a_filtering_facepiece_is_mended_by_another_mask_and_never_by_a_cartridge() {
+    Workshop shop =
+        new Workshop()
+            .mask("cup", Scheme.OSHA, "air-purifying", "filtering facepiece")
+            .element("cup", "n95", LAST_MONTH)
+            .tasted("cup", "me", LAST_MONTH)
+            .halfMask()
+            .element("half mask", "organic-vapour-p100", LAST_MONTH)
+            .tasted("half mask", "me", LAST_MONTH);
+    Session session = shop.wore(DAY, "09:00", 30, "cup", "finishing of oak");
+    assertThat(shop.credit(session).remedy().orElseThrow().steps())
+        .extracting(Remedy.Step::action)
+        .containsExactly(new WearInSession(session.id(), "half mask"));
+  }
+
+  // Of a cartridge with a filter in one, vapour uses up the sorbent and leaves the filter.
+  @Test
+  void a_cartridge_that_is_used_up_keeps_the_credit_of_its_filter_against_dust() {
+    Workshop shop =
+        new Workshop()
+            .halfMask()
+            .element("half mask", "organic-vapour-p100", LAST_MONTH)
+            .tasted("half mask", "me", LAST_MONTH);
+    Session first = shop.wore(DAY, "09:00", 60, "half mask", "finishing of oak");
+    shop.vapour(first, "toluene", 900, 990);
+    Session later = shop.wore(DAY, "12:00", 60, "half mask", "finishing of oak");
+    shop.vapour(later, "toluene", 20, 60);
+    shop.vapour(shop.wore(DAY, "11:00", 60, "half mask", "finishing of oak"), "toluene", 900, 990);
+    shop.vapour(shop.wore(DAY, "10:00", 60, "half mask", "finishing of oak"), "toluene", 900, 990);
+    Credit credit = shop.credit(later);
+    assertThat(credit.apf()).isEqualTo(10);
+    assertThat(credit.vapourApf()).isEqualTo(1);
+    assertThat(Workshop.refused(credit))
+        .startsWith("Against vapour: organic-vapour-p100 0 was used up on 2026-03-02");
+  }
+
+  @Test
+  void a_cartridge_open_for_too_long_or_ended_by_its_shift_keeps_its_filter_too() {
+    Workshop shop =
+        new Workshop()
+            .halfMask()
+            .element("half mask", "organic-vapour-p100", DAY.minusYears(2))
+            .tasted("half mask", "me", LAST_MONTH);
+    Credit old = shop.credit(shop.wore(DAY, "09:00", 60, "half mask", "finishing of oak"));
+    assertThat(old.apf()).isEqualTo(10);
+    assertThat(old.vapourApf()).isEqualTo(1);
+
+    Workshop shift =
+        new Workshop()
+            .halfMask()
+            .element("half mask", "formaldehyde-p100", LAST_MONTH)
+            .tasted("half mask", "me", LAST_MONTH);
+    shift.vapour(
+        shift.wore(DAY.minusDays(1), "09:00", 60, "half mask", "finishing of oak"),
+        "formaldehyde",
+        1,
+        2);
+    Session next = shift.wore(DAY, "09:00", 60, "half mask", "finishing of oak");
+    shift.vapour(next, "formaldehyde", 1, 2);
+    assertThat(shift.credit(next).apf()).isEqualTo(10);
+    assertThat(shift.credit(next).vapourApf()).isEqualTo(1);
+    assertThat(shift.credit(next).remedy().orElseThrow().then().vapourApf()).isEqualTo(10);
+  }
+
+  // A disposable mask for one shift is a filter that the shift ends: its dust credit ends with it.
+  @Test
+  void a_filter_for_one_shift_still_ends_with_the_shift() {
+    Workshop shop =
+        new Workshop()
+            .mask("cup", Scheme.UK, "air-purifying", "filtering facepiece")
+            .element("cup", "ffp3", LAST_MONTH)
+            .tasted("cup", "me", LAST_MONTH);
+    shop.wore(DAY.minusDays(1), "09:00", 60, "cup", "orbital-sanding of oak");
+    Credit credit =
+        shop.credit(shop.wore(DAY, "09:00", 60, "cup", "orbital-sanding of oak"));
+    assertThat(credit.apf()).isEqualTo(1);
+  }
+
+  @Test
+  void a_remedy_takes_everything_in_the_air_together() {
+    Workshop shop =
+        inOrder()
+            .mask("air line", Scheme.OSHA, "supplied air, continuous flow", "helmet or hood");
+    Session session = shop.wore(DAY, "09:00", 30, "half mask", "finishing of oak");
+    shop.vapour(session, "formaldehyde", 1, 2).vapour(session, "methylene chloride", 20, 60);
+    Remedy remedy = shop.credit(session).remedy().orElseThrow();
+    assertThat(remedy.steps())
+        .extracting(Remedy.Step::action)
+        .containsExactly(new WearInSession(session.id(), "air line"));
+    assertThat(remedy.then().apf()).isEqualTo(25);
+    assertThat(remedy.then().vapourApf()).isEqualTo(25);
+    assertThat(CreditText.done(Invocation.USUAL).others(shop.credit(session)))
+        .noneMatch(line -> line.contains("gear add element"));
+  }
+
+  @Test
+  void an_air_line_that_was_never_fit_tested_is_not_promised_as_it_stands() {
+    Workshop shop =
+        inOrder().mask("airline", Scheme.OSHA, "supplied air, demand", "half mask");
+    Session session =
+        shop.session(
+            "me",
+            DAY,
+            "09:00",
+            30,
+            "finishing of oak",
+            Optional.of(new MaskUse("half mask", false, 100)));
+    shop.vapour(session, "methylene chloride", 20, 60);
+    Remedy remedy = shop.credit(session).remedy().orElseThrow();
+    assertThat(remedy.steps())
+        .extracting(Remedy.Step::action)
+        .containsExactly(
+            new WearInSession(session.id(), "airline"),
+            new RecordFitTest("airline", "me", DAY, false),
+            new RecordSealCheck(session.id()));
+    assertThat(remedy.then().vapourApf()).isEqualTo(10);
   }
 }
