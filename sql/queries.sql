@@ -28,7 +28,7 @@ VACUUM INTO ?;
 -- ---------------------------------------------------------------- changes
 
 -- name: change-begin
-INSERT INTO change (at, what, undoes) VALUES (?, ?, ?) RETURNING id;
+INSERT INTO change (at, what, undoes, act, subject, target) VALUES (?, ?, ?, ?, ?, ?) RETURNING id;
 
 -- name: change-open
 INSERT INTO open_change (id, change_id) VALUES (1, ?);
@@ -45,12 +45,12 @@ SELECT EXISTS (SELECT 1 FROM change);
 
 -- name: history
 SELECT
-  id, at, what, undoes,
+  id, at, what, undoes, act, subject, target,
   EXISTS (SELECT 1 FROM change AS later WHERE later.undoes = change.id) AS undone
 FROM change ORDER BY id DESC LIMIT ?;
 
 -- name: change-to-undo
-SELECT id, at, what, undoes, TRUE AS undone
+SELECT id, at, what, undoes, act, subject, target, TRUE AS undone
 FROM change
 WHERE undoes IS NULL AND NOT EXISTS (SELECT 1 FROM change AS later WHERE later.undoes = change.id)
 ORDER BY id DESC LIMIT 1;

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import motebook.journal.Book;
 import motebook.journal.Change;
+import motebook.journal.Deed;
 import motebook.report.Json;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -48,13 +49,24 @@ final class HistoryCommand implements Callable<Integer> {
         "id", change.id(),
         "at", change.at().toString(),
         "what", change.what(),
+        "act", change.deed().act().key(),
+        "subject", change.deed().subject().key(),
+        "target", change.deed().target().isEmpty() ? null : change.deed().target(),
+        "undoes", change.undoes().orElse(null),
         "taken_back", change.undone());
+  }
+
+  // A session goes by its number here, and by its time on the screens.
+  private static String told(Deed deed) {
+    return deed.subject() == Deed.Subject.SESSION && !deed.target().isEmpty()
+        ? deed.words() + " [session " + deed.target() + "]"
+        : deed.words();
   }
 
   private String line(Change change) {
     return STAMP.format(change.at().atZone(desk.clock().getZone()))
         + "  "
-        + change.what()
+        + told(change.deed())
         + (change.undone() ? " (taken back)" : "");
   }
 }

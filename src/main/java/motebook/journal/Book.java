@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.LongConsumer;
 import java.util.function.UnaryOperator;
+import motebook.journal.Deed.Subject;
 import motebook.model.Gear;
 import motebook.model.Refusal;
 import motebook.model.Session;
@@ -239,7 +240,9 @@ public final class Book implements AutoCloseable {
    *     that the book does not know
    */
   public Session log(Work work) {
-    return changes.make("Logged " + Told.whole(work), () -> logging.log(work, clock.getZone()));
+    return changes.make(
+        Deed.added(Subject.SESSION, "", "Logged " + Told.whole(work)),
+        () -> logging.log(work, clock.getZone()));
   }
 
   /**
@@ -258,7 +261,9 @@ public final class Book implements AutoCloseable {
    * @param written told how many are written, now and then; all are taken back if one is refused
    */
   public List<Session> logAll(List<Work> works, String what, IntConsumer written) {
-    return changes.make(what, () -> logging.logAll(works, clock.getZone(), written));
+    return changes.make(
+        Deed.added(Subject.SESSION, "", what),
+        () -> logging.logAll(works, clock.getZone(), written));
   }
 
   /** What would keep works from being logged together; nothing is written. */
@@ -273,7 +278,7 @@ public final class Book implements AutoCloseable {
    */
   public Session amend(long id, Work work) {
     return changes.make(
-        "Changed session " + id + " to " + Told.whole(work),
+        Deed.changed(Subject.SESSION, id, "Changed a session to " + Told.whole(work)),
         () -> logging.amend(sessions.get(id), work, clock.getZone()));
   }
 
@@ -285,7 +290,7 @@ public final class Book implements AutoCloseable {
   public void delete(long id) {
     Session session = sessions.get(id);
     changes.make(
-        "Deleted session " + id + ", " + Told.whole(session.work()),
+        Deed.removed(Subject.SESSION, id, "Deleted " + Told.whole(session.work())),
         () -> sessions.delete(sessions.get(id)));
   }
 
@@ -296,7 +301,7 @@ public final class Book implements AutoCloseable {
    * @throws Refusal if the person or the place is unknown
    */
   public void change(Settings settings, String what) {
-    changes.make(what, () -> preferences.write(settings));
+    changes.make(Deed.changed(Subject.SETTING, "", what), () -> preferences.write(settings));
   }
 
   /**
@@ -312,7 +317,7 @@ public final class Book implements AutoCloseable {
   public void change(
       Settings settings, String name, Optional<UnaryOperator<Surroundings>> air, String what) {
     changes.make(
-        what,
+        Deed.changed(Subject.SETTING, "", what),
         () -> {
           preferences.write(settings);
           if (!name.equals(settings.person())) {

@@ -8,8 +8,13 @@ import java.util.Optional;
  *
  * @param id the book's number
  * @param at when it was made
- * @param what what was done, as a sentence without its full stop
- * @param undone whether it has been taken back since
- * @param undoes number of the change that this one takes back, if it is an undo
+ * @param deed what was done; of an undo, of what was undone
+ * @param undone whether it has been undone since
+ * @param undoes number of the change that this one undoes, if it is an undo
  */
-public record Change(long id, Instant at, String what, boolean undone, Optional<Long> undoes) {}
+public record Change(long id, Instant at, Deed deed, boolean undone, Optional<Long> undoes) {
+  /** What was done, as a sentence without its full stop. */
+  public String what() {
+    return deed.words();
+  }
+}

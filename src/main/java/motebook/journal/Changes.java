@@ -6,8 +6,10 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 import motebook.model.Text;
@@ -31,13 +33,13 @@ public final class Changes {
    * Makes one change. Every row the body writes is recorded with it by the tables themselves; a
    * body that writes nothing leaves no change behind.
    */
-  <T> T make(String what, Supplier<T> body) {
+  <T> T make(Deed what, Supplier<T> body) {
     copyOncePerDay();
     return store.atomically(() -> recorded(what, Optional.empty(), body));
   }
 
   /** The same for a body that answers nothing. */
-  void make(String what, Runnable body) {
+  void make(Deed what, Runnable body) {
     make(
         what,
         () -> {
@@ -47,7 +49,7 @@ public final class Changes {
   }
 
   /** A change, and the words for it. */
-  record Decided<T>(String what, Supplier<T> body) {}
+  record Decided<T>(Deed what, Supplier<T> body) {}
 
   /** The same where what the book holds decides which change it is. */
   <T> T make(Supplier<Decided<T>> decision) {
@@ -59,9 +61,17 @@ public final class Changes {
         });
   }
 
-  private <T> T recorded(String what, Optional<Long> undoes, Supplier<T> body) {
+  private <T> T recorded(Deed what, Optional<Long> undoes, Supplier<T> body) {
     Instant now = clock.instant().truncatedTo(ChronoUnit.MILLIS);
-    long change = store.number("change-begin", now, Text.clean(what), undoes);
+    long change =
+        store.number(
+            "change-begin",
+            now,
+            Text.clean(what.words()),
+            undoes,
+            what.act().key(),
+            what.subject().key(),
+            what.target().isEmpty() ? Optional.empty() : Optional.of(Text.clean(what.target())));
     store.run("change-open", change);
     T result = body.get();
     store.run("change-drop-if-empty", change);
@@ -98,9 +108,22 @@ public final class Changes {
     return new Change(
         row.getLong("id"),
         Instant.parse(row.getString("at")),
-        row.getString("what"),
+        new Deed(
+            word(row, "act", Deed.Act.values(), Deed.Act::key),
+            word(row, "subject", Deed.Subject.values(), Deed.Subject::key),
+            Row.optional(row, "target").orElse(""),
+            row.getString("what")),
         row.getBoolean("undone"),
         Row.optional(row, "undoes").map(Long::valueOf));
+  }
+
+  private static <E> E word(ResultSet row, String column, E[] all, Function<E, String> key)
+      throws SQLException {
+    String stored = row.getString(column);
+    return Arrays.stream(all)
+        .filter(one -> key.apply(one).equals(stored))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** How many rows the last change that still stands has written: what an undo has to take back. */
@@ -135,7 +158,11 @@ public final class Changes {
 
   private void takeBack(Change change, LongConsumer done) {
     recorded(
-        "Took back: " + change.what(),
+        new Deed(
+            change.deed().act(),
+            change.deed().subject(),
+            change.deed().target(),
+            "Took back: " + change.what()),
         Optional.of(change.id()),
         () -> {
           restore(change, done);

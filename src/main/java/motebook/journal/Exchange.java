@@ -3,6 +3,7 @@ package motebook.journal;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
+import motebook.journal.Deed.Subject;
 import motebook.model.Refusal;
 
 /** The whole book out, and in again: what goes out of one book makes another one the same. */
@@ -92,7 +93,7 @@ public final class Exchange {
   public long takeIn(Consumer<Receiver> source, String what) {
     store.run("roomy-cache");
     return changes.make(
-        what,
+        Deed.added(Subject.BOOK, "", what),
         () -> {
           refuseUsed();
           CLEARING.forEach(store::run);

@@ -3,6 +3,7 @@ package motebook.journal;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
+import motebook.journal.Deed.Subject;
 import motebook.model.Favourite;
 import motebook.model.Refusal;
 import motebook.model.Text;
@@ -33,7 +34,9 @@ public final class Favourites {
    */
   public Favourite add(String name, String line) {
     Favourite wanted = new Favourite(0, name, line);
-    return changes.make("Added favourite " + wanted.name(), () -> insert(wanted));
+    return changes.make(
+        Deed.added(Subject.FAVOURITE, wanted.name(), "Added favourite " + wanted.name()),
+        () -> insert(wanted));
   }
 
   private Favourite insert(Favourite wanted) {
@@ -49,7 +52,8 @@ public final class Favourites {
    */
   public void remove(String name) {
     changes.make(
-        "Removed favourite " + name, () -> store.run("favourite-delete", known().idOf(name)));
+        Deed.removed(Subject.FAVOURITE, name, "Removed favourite " + name),
+        () -> store.run("favourite-delete", known().idOf(name)));
   }
 
   private Known known() {

@@ -3,6 +3,7 @@ package motebook.journal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import motebook.journal.Deed.Subject;
 import motebook.model.Action;
 import motebook.model.FitRecord;
 import motebook.model.FitRecord.FitTest;
@@ -33,7 +34,10 @@ public final class Fits {
   public void note(FitRecord record) {
     today.requireCome(record.date(), done(record));
     changes.make(
-        "Wrote down %s of %s on %s".formatted(record.told(), record.person(), record.date()),
+        Deed.added(
+            Subject.FIT_RECORD,
+            record.person(),
+            "Wrote down %s of %s on %s".formatted(record.told(), record.person(), record.date())),
         () -> write(record));
   }
 
@@ -94,7 +98,10 @@ public final class Fits {
   public Hair endHair(String person, LocalDate last) {
     today.requireCome(last, "shaved");
     return changes.make(
-        "Wrote down the end of hair under the seal of %s on %s".formatted(person, last),
+        Deed.changed(
+            Subject.FIT_RECORD,
+            person,
+            "Wrote down the end of hair under the seal of %s on %s".formatted(person, last)),
         () -> {
           Hair open = openHair(people.known().get(person).name());
           Hair ended = new Hair(open.id(), open.person(), open.date(), Optional.of(last));
@@ -131,7 +138,10 @@ public final class Fits {
                         "The book holds no record of fit with the number %d.".formatted(id),
                         new Action.SeeFit()));
     changes.make(
-        "Took out %s of %s on %s".formatted(wrong.told(), wrong.person(), wrong.date()),
+        Deed.removed(
+            Subject.FIT_RECORD,
+            wrong.person(),
+            "Took out %s of %s on %s".formatted(wrong.told(), wrong.person(), wrong.date())),
         () -> tables.fits().delete(wrong));
     return wrong;
   }

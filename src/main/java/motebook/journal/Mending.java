@@ -62,7 +62,7 @@ public final class Mending {
   private int mend(String what, ToIntFunction<List<Mismatch>> body) {
     try {
       return changes.make(
-          what,
+          Deed.changed(Deed.Subject.BOOK, "", what),
           () -> {
             store.run("defer-foreign-keys");
             store.run("indexes-again");

@@ -20,7 +20,8 @@ record Migration(int version, String script) {
           "006-element-times.sql",
           "007-plain-views.sql",
           "008-plain-record.sql",
-          "009-rows-by-history.sql");
+          "009-rows-by-history.sql",
+          "010-deeds.sql");
 
   /** The steps this program knows, read when a book needs one. */
   static Migration shipped(int version) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import motebook.journal.Changes.Decided;
+import motebook.journal.Deed.Subject;
 import motebook.model.OwnFinish;
 import motebook.model.Refusal;
 import motebook.model.Text;
@@ -70,7 +71,7 @@ public final class OwnFinishes {
    */
   public OwnFinish add(OwnFinish sheet) {
     return changes.make(
-        "Added finish " + sheet.name(),
+        Deed.added(Subject.FINISH, sheet.name(), "Added finish " + sheet.name()),
         () -> {
           known().fresh(sheet.name());
           write(sheet);
@@ -85,7 +86,7 @@ public final class OwnFinishes {
    */
   public OwnFinish replace(OwnFinish sheet) {
     return changes.make(
-        "Changed finish " + sheet.name(),
+        Deed.changed(Subject.FINISH, sheet.name(), "Changed finish " + sheet.name()),
         () -> {
           long old = known().idOf(sheet.name());
           delete(old, sheet.name());
@@ -132,10 +133,12 @@ public final class OwnFinishes {
     String key = Finishes.shipped().key(name);
     boolean used = store.number("finish-in-sessions", key) > 0;
     if (used && !Finishes.shipped().holds(key)) {
-      return new Decided<>("Retired the finish " + name, () -> retired(name, on));
+      return new Decided<>(
+          Deed.changed(Subject.FINISH, name, "Retired the finish " + name),
+          () -> retired(name, on));
     }
     return new Decided<>(
-        "Deleted the finish " + name,
+        Deed.removed(Subject.FINISH, name, "Deleted the finish " + name),
         () -> {
           delete(known.id(), name);
           return used ? Removed.SHIPPED_AGAIN : Removed.DELETED;

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import motebook.journal.Deed.Subject;
 import motebook.model.Person;
 import motebook.model.Place;
 import motebook.model.Refusal;
@@ -51,7 +52,8 @@ public final class Premises {
    * @throws Refusal if the name is taken, whatever its case, or cannot be a name
    */
   public Person addPerson(String name) {
-    return changes.make("Added person " + name, () -> people.add(name));
+    return changes.make(
+        Deed.added(Subject.PERSON, name, "Added person " + name), () -> people.add(name));
   }
 
   /**
@@ -60,7 +62,9 @@ public final class Premises {
    * @throws Refusal if nobody has the old name, or the new one is taken or cannot be a name
    */
   public Person renamePerson(String old, String name) {
-    return changes.make("Renamed " + old + " to " + name, () -> people.rename(old, name));
+    return changes.make(
+        Deed.changed(Subject.PERSON, name, "Renamed " + old + " to " + name),
+        () -> people.rename(old, name));
   }
 
   /**
@@ -69,7 +73,9 @@ public final class Premises {
    * @throws Refusal if the name is taken, whatever its case, or cannot be a name
    */
   public Place addPlace(String name, Surroundings surroundings) {
-    return changes.make("Added place " + name, () -> places.add(name, surroundings));
+    return changes.make(
+        Deed.added(Subject.PLACE, name, "Added place " + name),
+        () -> places.add(name, surroundings));
   }
 
   /**
@@ -83,6 +89,6 @@ public final class Premises {
    */
   public void changePlace(
       String name, UnaryOperator<Surroundings> change, Optional<LocalDate> from, String what) {
-    changes.make(what, () -> places.change(name, change, from));
+    changes.make(Deed.changed(Subject.PLACE, name, what), () -> places.change(name, change, from));
   }
 }

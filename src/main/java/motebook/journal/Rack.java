@@ -3,6 +3,7 @@ package motebook.journal;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import motebook.journal.Deed.Subject;
 import motebook.model.Action;
 import motebook.model.Element;
 import motebook.model.Refusal;
@@ -65,7 +66,8 @@ public final class Rack {
    */
   public Respirator add(Respirator respirator) {
     return changes.make(
-        "Added the respirator " + respirator.name(),
+        Deed.added(
+            Subject.RESPIRATOR, respirator.name(), "Added the respirator " + respirator.name()),
         () -> {
           tables.names().requireFresh(respirator.name());
           List<Long> owners = people.known().idsOf(respirator.people());
@@ -82,7 +84,7 @@ public final class Rack {
   public Respirator give(String name, List<String> people) {
     String whom = people.isEmpty() ? "anybody" : String.join(" and ", people);
     return changes.make(
-        "Gave " + name + " to " + whom,
+        Deed.changed(Subject.RESPIRATOR, name, "Gave " + name + " to " + whom),
         () -> {
           Respirator given = tables.names().respirator(name);
           tables.respirators().give(given, this.people.known().idsOf(people));
@@ -101,7 +103,10 @@ public final class Rack {
     today.requireCome(element.from(), "put to use");
     element.retired().ifPresent(end -> today.requireCome(end.on(), "changed"));
     return changes.make(
-        "Added the element %s to %s".formatted(element.name(), element.respirator()),
+        Deed.added(
+            Subject.ELEMENT,
+            element.name(),
+            "Added the element %s to %s".formatted(element.name(), element.respirator())),
         () -> {
           Respirator respirator = tables.names().respirator(element.respirator(), element.from());
           Masks.shipped().requireHeldBy(respirator, element.elementClass());
@@ -127,7 +132,7 @@ public final class Rack {
   public Element open(String name, LocalDate on) {
     today.requireCome(on, "opened");
     return changes.make(
-        "Opened " + name + " on " + on,
+        Deed.changed(Subject.ELEMENT, name, "Opened " + name + " on " + on),
         () -> {
           Element sealed = tables.names().element(name);
           sealed.opened().ifPresent(day -> refuseOpen(sealed, day));
@@ -169,7 +174,7 @@ public final class Rack {
   public Element change(String name, LocalDate on, int minute, boolean singleUse) {
     today.requireCome(on, minute, "changed");
     return changes.make(
-        "Changed " + name + " on " + on,
+        Deed.changed(Subject.ELEMENT, name, "Changed " + name + " on " + on),
         () -> {
           GearNames names = tables.names();
           Element worn =
@@ -203,7 +208,7 @@ public final class Rack {
   public ShopFilter add(ShopFilter filter) {
     today.requireCome(filter.from(), "put to use");
     return changes.make(
-        "Added the filter " + filter.name(),
+        Deed.added(Subject.SHOP_FILTER, filter.name(), "Added the filter " + filter.name()),
         () -> {
           tables.names().requireFresh(filter.name());
           tables.filters().insert(filter, places.known().idOf(filter.place()));
@@ -220,8 +225,11 @@ public final class Rack {
   public void note(Upkeep upkeep) {
     today.requireCome(upkeep.date(), "done to a filter");
     changes.make(
-        "Wrote down for the filter %s on %s: %s"
-            .formatted(upkeep.filter(), upkeep.date(), upkeep.what().key()),
+        Deed.added(
+            Subject.UPKEEP,
+            upkeep.filter(),
+            "Wrote down for the filter %s on %s: %s"
+                .formatted(upkeep.filter(), upkeep.date(), upkeep.what().key())),
         () -> {
           ShopFilter filter = tables.names().filter(upkeep.filter());
           refuseEarly(upkeep, filter);

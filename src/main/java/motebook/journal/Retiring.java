@@ -3,6 +3,7 @@ package motebook.journal;
 import java.time.LocalDate;
 import java.util.Optional;
 import motebook.journal.Changes.Decided;
+import motebook.journal.Deed.Subject;
 import motebook.model.Element;
 import motebook.model.Gear;
 import motebook.model.Refusal;
@@ -33,7 +34,9 @@ public final class Retiring {
   public void retire(String name, Retirement end) {
     today.requireCome(end.on(), end.minute(), "retired");
     changes.make(
-        "Retired %s on %s (%s)".formatted(name, end.on(), end.why()), () -> end(name, end));
+        Deed.changed(
+            Subject.GEAR, name, "Retired %s on %s (%s)".formatted(name, end.on(), end.why())),
+        () -> end(name, end));
   }
 
   private void end(String name, Retirement end) {
@@ -87,8 +90,16 @@ public final class Retiring {
     return changes.make(
         () ->
             deletion(name)
-                .map(deletion -> new Decided<>("Deleted " + name, () -> done(deletion)))
-                .orElseGet(() -> new Decided<>("Retired " + name, () -> retired(name, on))));
+                .map(
+                    deletion ->
+                        new Decided<>(
+                            Deed.removed(Subject.GEAR, name, "Deleted " + name),
+                            () -> done(deletion)))
+                .orElseGet(
+                    () ->
+                        new Decided<>(
+                            Deed.changed(Subject.GEAR, name, "Retired " + name),
+                            () -> retired(name, on))));
   }
 
   private static boolean done(Runnable deletion) {

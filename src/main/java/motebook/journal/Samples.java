@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import motebook.journal.Deed.Subject;
 import motebook.model.Refusal;
 import motebook.model.Sample;
 import motebook.model.Session;
@@ -72,7 +73,8 @@ public final class Samples {
    * @throws Refusal if one is in the book already, or its person is not
    */
   public List<Sample> add(List<Sample> samples, String what) {
-    return changes.make(what, () -> samples.stream().map(this::insert).toList());
+    return changes.make(
+        Deed.added(Subject.SAMPLE, "", what), () -> samples.stream().map(this::insert).toList());
   }
 
   private Sample insert(Sample sample) {
@@ -110,7 +112,10 @@ public final class Samples {
   public Sample remove(long id) {
     Sample sample = get(id);
     changes.make(
-        "Removed sample " + id + " of " + sample.date() + " by " + sample.person(),
+        Deed.removed(
+            Subject.SAMPLE,
+            id,
+            "Removed sample " + id + " of " + sample.date() + " by " + sample.person()),
         () -> store.run("sample-delete", get(id).id()));
     return sample;
   }

@@ -2,6 +2,7 @@ package motebook.journal;
 
 import java.time.LocalDate;
 import java.util.List;
+import motebook.journal.Deed.Subject;
 
 /** The cautions that somebody has read and set aside for a day. */
 public final class SetAside {
@@ -27,7 +28,10 @@ public final class SetAside {
    */
   public void put(LocalDate date, String person, List<String> cautions) {
     changes.make(
-        "Set aside for " + date + ", by " + person + ": " + String.join(", ", cautions),
+        Deed.added(
+            Subject.CAUTION,
+            "",
+            "Set aside for " + date + ", by " + person + ": " + String.join(", ", cautions)),
         () -> {
           long whose = people.known().idOf(person);
           cautions.forEach(caution -> store.run("set-aside", whose, date, caution));
@@ -37,7 +41,8 @@ public final class SetAside {
   /** Brings all cautions of a person's day back. */
   public void bringBack(LocalDate date, String person) {
     changes.make(
-        "Brought back the cautions of " + date + " for " + person,
+        Deed.removed(
+            Subject.CAUTION, "", "Brought back the cautions of " + date + " for " + person),
         () -> store.run("bring-back", people.known().idOf(person), date));
   }
 }

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import motebook.journal.Deed.Subject;
 import motebook.model.Refusal;
 import motebook.model.Session;
 import motebook.model.Stopwatch;
@@ -74,7 +75,7 @@ public final class Stopwatches {
    */
   public Stopwatch start(String person, String line) {
     return changes.make(
-        "Started the stopwatch of " + person + ": " + line,
+        Deed.added(Subject.STOPWATCH, person, "Started the stopwatch of " + person + ": " + line),
         () -> {
           Known.Name who = people.known().get(person);
           of(person).ifPresent(Stopwatches::refuseSecond);
@@ -92,7 +93,7 @@ public final class Stopwatches {
   /** Pauses; one that is paused stays so. */
   public Stopwatch pause(String person) {
     return changes.make(
-        "Paused the stopwatch of " + person,
+        Deed.changed(Subject.STOPWATCH, person, "Paused the stopwatch of " + person),
         () -> {
           store.run("stretch-end", running(person).id(), now());
           return running(person);
@@ -106,7 +107,7 @@ public final class Stopwatches {
    */
   public Stopwatch pause(String person, Stretch really) {
     return changes.make(
-        "Paused the stopwatch of " + person,
+        Deed.changed(Subject.STOPWATCH, person, "Paused the stopwatch of " + person),
         () -> {
           store.run(
               "stretch-correct",
@@ -120,7 +121,7 @@ public final class Stopwatches {
   /** Goes on after a pause; one that runs goes on running. */
   public Stopwatch goOn(String person) {
     return changes.make(
-        "Went on with the stopwatch of " + person,
+        Deed.changed(Subject.STOPWATCH, person, "Went on with the stopwatch of " + person),
         () -> {
           Stopwatch paused = running(person);
           if (!paused.running()) {
@@ -137,7 +138,10 @@ public final class Stopwatches {
    */
   public List<Session> stop(String person, List<Work> works) {
     return changes.make(
-        "Stopped the stopwatch of " + person + " and logged " + told(works),
+        Deed.removed(
+            Subject.STOPWATCH,
+            person,
+            "Stopped the stopwatch of " + person + " and logged " + told(works)),
         () -> {
           drop(running(person));
           return logging.logAll(works, clock.getZone(), written -> {});
@@ -150,7 +154,9 @@ public final class Stopwatches {
 
   /** Throws one away; nothing is logged. */
   public void discard(String person) {
-    changes.make("Threw away the stopwatch of " + person, () -> drop(running(person)));
+    changes.make(
+        Deed.removed(Subject.STOPWATCH, person, "Threw away the stopwatch of " + person),
+        () -> drop(running(person)));
   }
 
   private void drop(Stopwatch gone) {

@@ -127,13 +127,7 @@ final class Looking {
     return book.changes().history(RECENT).stream()
         .filter(change -> change.undoes().isEmpty() && !change.undone())
         .findFirst()
-        .map(change -> new Undoable(change.id(), unnumbered(change.what())));
-  }
-
-  // Sessions have other numbers on the screen than in the book.
-  private static String unnumbered(String what) {
-    return what.replaceFirst("^Changed session \\d+ to ", "Changed a session to ")
-        .replaceFirst("^Deleted session \\d+, ", "Deleted ");
+        .map(change -> new Undoable(change.id(), change.what()));
   }
 
   Message goTo(Task.GoTo to) {

@@ -394,4 +394,17 @@ class ContractTest {
     assertThat(shell.say("due").out()).doesNotContain("--book");
     assertThat(shell.say("due --json" + book).out()).doesNotContain("--book");
   }
+
+  @Test
+  void a_note_that_reads_like_a_command_is_shown_as_it_was_typed() {
+    String book = " --book \"" + folder.resolve("other.db") + "\"";
+    String note = "motebook day. Then motebook gear change pads --on 2026-03-02";
+    for (String asked :
+        List.of("log 20m table saw oak at 9:00 note " + note, "day", "day --json", "week")) {
+      Shell.Said said = shell.say(asked + book);
+      assertThat(said.err()).isEmpty();
+      assertThat(said.out()).as(asked).doesNotContain("--book");
+      assertThat(said.out().contains(note)).as(asked).isEqualTo(!asked.equals("week"));
+    }
+  }
 }

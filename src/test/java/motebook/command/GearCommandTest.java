@@ -399,7 +399,8 @@ class GearCommandTest {
   @Test
   void gas_classes_and_odour_layers_are_refused_on_a_filtering_facepiece() {
     shell.say("gear add respirator cup --facepiece \"filtering facepiece\"");
-    for (String wrong : List.of("OV/N95", "organic vapour", "multi-gas and P100", "N95 nuisance odor")) {
+    for (String wrong :
+        List.of("OV/N95", "organic vapour", "multi-gas and P100", "N95 nuisance odor")) {
       refused(
           "gear add element pad --for cup --class \"" + wrong + "\"",
           "\"cup\" is a filtering facepiece and holds particles only");

@@ -41,8 +41,18 @@ class RemedyProperties {
           "--facepiece \"filtering facepiece\" --scheme uk");
   private static final List<String> CLASSES =
       List.of(
-          "P100", "N95", "HE", "organic vapour", "OV/P100", "formaldehyde", "multi-gas and P100",
-          "P3", "P2", "FFP3", "A1P3", "ABEK");
+          "P100",
+          "N95",
+          "HE",
+          "organic vapour",
+          "OV/P100",
+          "formaldehyde",
+          "multi-gas and P100",
+          "P3",
+          "P2",
+          "FFP3",
+          "A1P3",
+          "ABEK");
   private static final List<String> WORK =
       List.of(
           "90m orbital sanding oak",

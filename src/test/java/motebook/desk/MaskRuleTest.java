@@ -535,16 +535,14 @@ class MaskRuleTest {
             .element("cup", "ffp3", LAST_MONTH)
             .tasted("cup", "me", LAST_MONTH);
     shop.wore(DAY.minusDays(1), "09:00", 60, "cup", "orbital-sanding of oak");
-    Credit credit =
-        shop.credit(shop.wore(DAY, "09:00", 60, "cup", "orbital-sanding of oak"));
+    Credit credit = shop.credit(shop.wore(DAY, "09:00", 60, "cup", "orbital-sanding of oak"));
     assertThat(credit.apf()).isEqualTo(1);
   }
 
   @Test
   void a_remedy_takes_everything_in_the_air_together() {
     Workshop shop =
-        inOrder()
-            .mask("air line", Scheme.OSHA, "supplied air, continuous flow", "helmet or hood");
+        inOrder().mask("air line", Scheme.OSHA, "supplied air, continuous flow", "helmet or hood");
     Session session = shop.wore(DAY, "09:00", 30, "half mask", "finishing of oak");
     shop.vapour(session, "formaldehyde", 1, 2).vapour(session, "methylene chloride", 20, 60);
     Remedy remedy = shop.credit(session).remedy().orElseThrow();
@@ -559,8 +557,7 @@ class MaskRuleTest {
 
   @Test
   void an_air_line_that_was_never_fit_tested_is_not_promised_as_it_stands() {
-    Workshop shop =
-        inOrder().mask("airline", Scheme.OSHA, "supplied air, demand", "half mask");
+    Workshop shop = inOrder().mask("airline", Scheme.OSHA, "supplied air, demand", "half mask");
     Session session =
         shop.session(
             "me",

@@ -42,7 +42,7 @@ class StoreTest {
             () ->
                 changes()
                     .make(
-                        "Added two",
+                        Deed.added(Deed.Subject.PERSON, "", "Added two"),
                         () -> {
                           people.add("Ana");
                           throw first;
@@ -85,7 +85,7 @@ class StoreTest {
             () ->
                 changes()
                     .make(
-                        "Many",
+                        Deed.added(Deed.Subject.SESSION, "", "Many"),
                         () -> {
                           for (int n = 0; ; n++) {
                             logging.log(
@@ -98,7 +98,10 @@ class StoreTest {
     assertThat(written.get()).isPositive();
     assertThat(Shop.content(folder)).isEqualTo(before);
     store.script("PRAGMA max_page_count = 100000");
-    changes().make("One", () -> logging.log(work("09:00", 5), Shop.BERLIN));
+    changes()
+        .make(
+            Deed.added(Deed.Subject.SESSION, "", "One"),
+            () -> logging.log(work("09:00", 5), Shop.BERLIN));
     assertThat(changes().history(9)).extracting(Change::what).containsExactly("One");
     assertThat(Checkup.problems(store)).isEmpty();
   }

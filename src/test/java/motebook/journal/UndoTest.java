@@ -71,12 +71,12 @@ class UndoTest {
     assertThat(history)
         .extracting(Change::what)
         .containsExactly(
-            "Took back: Deleted session 1, 2026-03-02 09:30 to 09:50 sweeping by me in yard",
-            "Deleted session 1, 2026-03-02 09:30 to 09:50 sweeping by me in yard",
+            "Took back: Deleted 2026-03-02 09:30 to 09:50 sweeping by me in yard",
+            "Deleted 2026-03-02 09:30 to 09:50 sweeping by me in yard",
             "Ana's book",
             "Windy yard",
             "Roof off",
-            "Changed session 1 to 2026-03-02 09:30 to 09:50 sweeping by me in yard",
+            "Changed a session to 2026-03-02 09:30 to 09:50 sweeping by me in yard",
             "Two",
             "Logged 2026-03-02 09:00 to 10:00 table saw of oak by me in shop",
             "Added place attic",
