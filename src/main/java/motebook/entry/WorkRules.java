@@ -23,7 +23,7 @@ public final class WorkRules {
    *
    * @param slot what is at fault
    * @param key which control or finish, where that is at fault; else empty
-   * @param message what is wrong and what would be right
+   * @param refusal what is wrong and what would be right
    */
   record Breach(Slot slot, String key, Refusal refusal) {
     Breach(Slot slot, String key, String message) {

@@ -68,7 +68,7 @@ record Mismatch(String table, Optional<String> now, Optional<String> past, List<
   }
 
   private static boolean same(Object one, Object other) {
-    return one instanceof Number a && other instanceof Number b
+    return (one instanceof Number a && other instanceof Number b)
         ? a.doubleValue() == b.doubleValue()
         : Objects.equals(one, other);
   }
