@@ -32,7 +32,7 @@ public final class PlaceReport {
       return Measures.volume(room.volumeM3(), units)
           + ", "
           + Figures.plain(room.airChangesPerHour())
-          + " air changes/h closed, "
+          + (room.airChangesPerHour() == 1 ? " air change/h closed, " : " air changes/h closed, ")
           + Figures.plain(room.openAirChangesPerHour())
           + " open, air speed "
           + Measures.speed(room.airSpeedMPerMin(), units)

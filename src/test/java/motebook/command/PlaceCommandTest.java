@@ -40,7 +40,7 @@ class PlaceCommandTest {
     assertThat(
             done(
                 "place change shop --volume 3200 --air-speed 20 --cleaner-flow 400 --fan-flow 800"))
-        .contains("shop: 3200 ft³, 1 air changes/h closed, 3 open, air speed 20 ft/min")
+        .contains("shop: 3200 ft³, 1 air change/h closed, 3 open, air speed 20 ft/min")
         .contains("air cleaner 400 cfm, window fan 800 cfm")
         .doesNotContain(" m³");
     assertThat(figure(0, "volume_m3")).isCloseTo(3200 * CUBIC_FOOT_M3, within(1e-9));

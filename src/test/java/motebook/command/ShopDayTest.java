@@ -43,6 +43,17 @@ class ShopDayTest {
   }
 
   @Test
+  void the_shown_shares_of_a_day_add_to_100() {
+    // Outdoors nothing is left over, so each of the three is a third: 33 three times is 99.
+    shell.say("log 20m drilling of oak outdoors at 8:00");
+    shell.say("log 20m drilling of oak outdoors at 9:00");
+    shell.say("log 20m drilling of oak outdoors at 10:00");
+    assertThat(shell.say("day").out())
+        .contains("34 % of the dose")
+        .containsPattern("33 % of the dose(?s).*33 % of the dose");
+  }
+
+  @Test
   void an_air_cleaner_is_used_once_its_flow_is_known() {
     assertThat(shell.say("log 40m table saw oak with air cleaner").code()).isEqualTo(2);
     shell.say("place change shop --cleaner-flow 400cfm --cleaner-run-on 30");

@@ -289,6 +289,17 @@ class BenchKeysTest {
   }
 
   @Test
+  void a_shop_smaller_or_fanned_more_than_any_is_refused_in_the_form_of_settings() {
+    pilot.say("settings").press("Down", "Down", "Down", "Ctrl-U").type("5 m³").press("Enter");
+    assertThat(pilot.screen().replaceAll("\\s+", " "))
+        .contains("A room of 5 m³ is smaller than any workshop")
+        .contains("place change with --yes");
+    Indoors shop =
+        (Indoors) pilot.book().premises().place("shop", TODAY).orElseThrow().surroundings();
+    assertThat(shop.volumeM3()).isEqualTo(100);
+  }
+
+  @Test
   void what_a_form_of_settings_changes_is_one_change_and_one_undo_takes_it_back() {
     pilot.say("settings").press("Ctrl-U").type("Hedda").press("Down", "Right");
     pilot.press("Down", "Down", "Ctrl-U").type("84 m³");
