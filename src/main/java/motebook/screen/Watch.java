@@ -28,7 +28,7 @@ import motebook.screen.state.Task;
 final class Watch {
   private static final String MINUTE = "1m ";
   private static final String PAUSED =
-      "The stopwatch is paused. Ctrl-T goes on, Ctrl-X stops and logs.";
+      "The stopwatch is paused. Ctrl-T or go on goes on, Ctrl-X or stop logs it.";
 
   private final Book book;
   private final Clock clock;
@@ -104,7 +104,7 @@ final class Watch {
       Work work = Timed.read(start.text(), scene);
       Stopwatch watch = book.stopwatches().start(work.person(), SpokenLine.untimed(work, scene));
       return new Message.Timed(
-          "The stopwatch runs: " + watch.line() + ". Ctrl-T pauses, Ctrl-X stops it.");
+          "The stopwatch runs: " + watch.line() + ". Ctrl-T or pause pauses it, Ctrl-X or stop ends it.");
     } catch (Refusal refusal) {
       return new Message.PromptRefused(start.text(), lines.fault(refusal));
     }

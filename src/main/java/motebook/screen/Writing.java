@@ -78,7 +78,7 @@ final class Writing {
     boolean stillLast = Looking.last(book).equals(Optional.of(change));
     Optional<Change> undone = stillLast ? book.changes().undo() : Optional.empty();
     lines.forget();
-    return new Message.Undone(undone.map(Change::what));
+    return new Message.Undone(undone.map(any -> change.what()));
   }
 
   Message delete(Task.Delete delete) {

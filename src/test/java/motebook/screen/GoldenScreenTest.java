@@ -128,6 +128,19 @@ class GoldenScreenTest {
                     .pass(23);
               }),
           new Scene(
+              "stopwatch-forgotten",
+              pilot -> {
+                ShopDay.log(pilot);
+                pilot.press("Ctrl-T").type("table saw of oak").press("Enter").pass(9 * 60);
+                pilot.press("Ctrl-X");
+              }),
+          new Scene(
+              "line-closed",
+              pilot -> {
+                ShopDay.log(pilot);
+                pilot.press("Escape");
+              }),
+          new Scene(
               "starting",
               pilot -> {
                 ShopDay.log(pilot);

@@ -37,7 +37,7 @@ final class Cautions {
           "! "
               + aside
               + (aside == 1 ? " caution" : " cautions")
-              + " set aside for this day (n, c)");
+              + " set aside for this day (notes, Ctrl-O)");
     }
     partlyCredited(page).ifPresent(said -> all.add(0, said));
     page.report()

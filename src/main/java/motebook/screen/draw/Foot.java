@@ -11,7 +11,7 @@ import motebook.screen.state.State;
 final class Foot {
   private static final int LEAST_FOR_LINE = 3;
   private static final int TALL = 20;
-  private static final List<String> FIRST = List.of("stop", "help", "quit", "close");
+  private static final List<String> FIRST = List.of("stop", "type", "help", "quit", "close");
   private static final String HINT = "such as: 40m orbital sanding of oak with tool vacuum";
 
   private final Canvas canvas;

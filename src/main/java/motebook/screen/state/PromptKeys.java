@@ -26,7 +26,7 @@ final class PromptKeys {
                       "complete",
                       "finish the word; again for another",
                       TYPING.completed(1)),
-                  on(Key.Name.ESCAPE, "Esc", "back", "leave it", s -> Step.to(s.home())),
+                  on(Key.Name.ESCAPE, "Esc", "back", "leave it", s -> Step.to(s.under())),
                   on(Key.Name.BACK_TAB, "Shift-Tab", "", "the choice before", TYPING.completed(-1)),
                   on(
                       LineKeys.WORDS,
