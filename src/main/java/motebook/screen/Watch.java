@@ -104,7 +104,9 @@ final class Watch {
       Work work = Timed.read(start.text(), scene);
       Stopwatch watch = book.stopwatches().start(work.person(), SpokenLine.untimed(work, scene));
       return new Message.Timed(
-          "The stopwatch runs: " + watch.line() + ". Ctrl-T or pause pauses it, Ctrl-X or stop ends it.");
+          "The stopwatch runs: "
+              + watch.line()
+              + ". Ctrl-T or pause pauses it, Ctrl-X or stop ends it.");
     } catch (Refusal refusal) {
       return new Message.PromptRefused(start.text(), lines.fault(refusal));
     }

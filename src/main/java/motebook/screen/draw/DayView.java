@@ -9,6 +9,7 @@ import motebook.screen.state.State;
 
 /** The day: the air strip, the gauge, the sessions, what they call for, and the line. */
 final class DayView {
+  private static final int WIDE = 70;
   private static final String EXAMPLE = "    ";
   private static final List<String> FIRST_WORDS =
       List.of(
@@ -99,7 +100,11 @@ final class DayView {
     at = canvas.text(1, at, " breathed ", Role.PLAIN);
     partly(page, at);
     if (page.air().size() > 1) {
-      canvas.ending(1, canvas.columns() - 1, page.air().size() + " places: room", Role.QUIET);
+      canvas.ending(
+          1,
+          canvas.columns() - 1,
+          page.air().size() + (canvas.columns() < WIDE ? " places" : " places: room"),
+          Role.QUIET);
     }
   }
 

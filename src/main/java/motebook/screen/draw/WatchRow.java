@@ -45,14 +45,23 @@ final class WatchRow {
 
   // What the clock says of the time worked cannot be trusted, and so no dose of it either.
   private static List<String> doubt(Timing timing, Doubt doubt, int columns, boolean tall) {
-    String what = tall ? ": " + timing.watch().line() + ". " : ". ";
-    String told =
-        doubt == Doubt.CLOCK_SET
-            ? "Stopwatch"
-                + what
-                + "The clock was set back since its start: stopping asks when the work was."
-            : time(timing) + what + "Still at it? Stopping asks when the work ended.";
-    return Fit.wrap(told, columns, tall ? 3 : 2);
+    boolean set = doubt == Doubt.CLOCK_SET;
+    if (!tall) {
+      String told =
+          set
+              ? "Stopwatch: the clock was set back; stop asks."
+              : time(timing) + ": stop asks when it ended.";
+      return List.of(Fit.into(told, columns));
+    }
+    return Fit.wrap(
+        (set ? "Stopwatch" : time(timing))
+            + ": "
+            + timing.watch().line()
+            + (set
+                ? ". The clock was set back since its start: stopping asks when the work was."
+                : ". Still at it? Stopping asks when the work ended."),
+        columns,
+        3);
   }
 
   private static String time(Timing timing) {
