@@ -24,6 +24,7 @@ public final class BookDocumentReader {
   private final JsonParser in;
   private final JsonCells cells;
   private final Exchange.Receiver receiver;
+  private final ImportedKeys keys = new ImportedKeys();
   private boolean whole;
 
   private BookDocumentReader(Path file, JsonParser in, Exchange.Receiver receiver) {
@@ -117,7 +118,7 @@ public final class BookDocumentReader {
         in.skipChildren();
       } else {
         there[at] = true;
-        values[at] = value(where, kind.columns().get(at));
+        values[at] = value(where, kind, kind.columns().get(at));
       }
     }
     missing(kind, version, where, there, values);
@@ -142,9 +143,10 @@ public final class BookDocumentReader {
     receiver.wrong(where + ", column " + Text.clean(column), "It " + what + ".");
   }
 
-  private Object value(String where, Column column) throws IOException {
+  private Object value(String where, Kind kind, Column column) throws IOException {
     try {
       Object value = cells.read(column);
+      keys.check(kind, column, value);
       boolean empty = value == null || value.equals(List.of());
       if (empty && column.required()) {
         wrong(where, column.name(), "must not be empty");

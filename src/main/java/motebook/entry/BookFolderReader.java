@@ -33,6 +33,7 @@ public final class BookFolderReader {
   private final Path folder;
   private final Exchange.Receiver receiver;
   private final LongConsumer bytes;
+  private final ImportedKeys keys = new ImportedKeys();
 
   private BookFolderReader(Path folder, Exchange.Receiver receiver, LongConsumer bytes) {
     this.folder = folder;
@@ -149,7 +150,9 @@ public final class BookFolderReader {
     for (Column column : kind.columns()) {
       int at = head.indexOf(column.name());
       try {
-        values.add(Cells.read(column, at < 0 ? "" : cells.get(at)));
+        Object value = Cells.read(column, at < 0 ? "" : cells.get(at));
+        keys.check(kind, column, value);
+        values.add(value);
       } catch (Refusal e) {
         receiver.wrong(where + ", column " + column.name(), "It " + e.getMessage() + ".");
         whole = false;

@@ -231,6 +231,11 @@ class BookExchangeTest {
         "sessions.csv | ,material, | ,minutes, | line 1: the column \"minutes\" comes twice",
         "sessions.csv | 1,2026 | 1,2,2026 | line 2: 17 cells, but 16 columns",
         "sessions.csv | 1,2026 | \"1\"x,2026 | The file sessions.csv cannot be read",
+        "sessions.csv | table-saw | tabel-saw | line 3, column operation: It names \"tabel-saw\", which this Motebook does not know; near it is table-saw",
+        "sessions.csv | ,oak, | ,oaj, | line 3, column material: It names \"oaj\"",
+        "sessions.csv | window-fan | robot | line 2, column controls: It names \"robot\"",
+        "sessions.csv | lacquer=250 | laquer=250 | line 2, column finishes_ml: It names \"laquer\", which this Motebook does not know; near it is lacquer",
+        "settings.csv | acgih | acgi | line 2, column limit_set: It names \"acgi\", which this Motebook does not know; near it is acgih",
         "settings.csv | ,1.5, | ,15, | line 2: The conversion",
         "settings.csv | me,shop | nobody,shop | \"nobody\" does not stand among the people",
         "places.csv | 2,yard | 2,yard\\n3,attic | The place \"attic\" has no figures",
@@ -256,6 +261,7 @@ class BookExchangeTest {
   @CsvSource(
       delimiter = '|',
       value = {
+        "\"operation\":\"table-saw\" | \"operation\":\"tabel-saw\" | column operation: It names \"tabel-saw\", which this Motebook does not know; near it is table-saw",
         "\"minutes\":40 | \"minutes\":\"soon\" | out.json, line 23, column minutes: It needs a whole number",
         "\"minutes\":40 | \"minutes\":[40] | column minutes: It holds no list and no object",
         "\"minutes\":40 | \"minutes\":null | column minutes: It must not be empty",
