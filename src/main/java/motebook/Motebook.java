@@ -37,7 +37,7 @@ public final class Motebook {
     LocalClock clock = new LocalClock().lookingAhead();
     Options chosen =
         Options.from(System.getenv(), Options.Colour.valueOf(color.name()))
-            .knowing(UsualBook.of(System.getenv()))
+            .knowing(UsualBook.find(System.getenv()).orElse(Path.of("/")))
             .openingAt(openAt)
             .plainly(plain);
     return Screen.run(file, clock, chosen);

@@ -54,6 +54,35 @@ class LauncherIT {
   }
 
   @Test
+  void a_locale_that_is_named_and_not_installed_ruins_no_letter() throws Exception {
+    Path home = Files.createDirectories(folder.resolve("Jörg"));
+    Map<String, String> named =
+        Map.of(
+            "LC_ALL", "xx_YY.UTF-8",
+            "HOME", home.toString(),
+            "XDG_DATA_HOME", "",
+            "MOTEBOOK_BOOK", "");
+    Path program = HOME.resolve("bin/motebook");
+    assertThat(run(named, program, "person", "add", "Zoë").code()).isZero();
+    assertThat(home.resolve(".local/share/motebook/book.db")).isNotEmptyFile();
+    Said said = run(named, program, "log", "20m assembly by Zoë at 9:00 on 2026-03-02 note ³ 木");
+    assertThat(said.code()).as(said.err()).isZero();
+    assertThat(said.out()).contains("by Zoë").contains("³ 木");
+  }
+
+  @Test
+  void an_answer_into_a_full_output_ends_with_1() throws Exception {
+    ProcessBuilder builder =
+        new ProcessBuilder(HOME.resolve("bin/motebook").toString(), "day")
+            .redirectOutput(Path.of("/dev/full").toFile());
+    builder.environment().put("MOTEBOOK_BOOK", folder.resolve("book.db").toString());
+    Process process = builder.start();
+    String said = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(process.waitFor()).isEqualTo(1);
+    assertThat(said).contains("The answer could not be written in full");
+  }
+
+  @Test
   void it_starts_through_a_link_from_any_folder_with_spaces_in_its_path() throws Exception {
     Path link = Files.createDirectories(folder.resolve("my tools")).resolve("mote");
     Files.createSymbolicLink(link, HOME.resolve("bin/motebook").toAbsolutePath());

@@ -5,14 +5,18 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import motebook.journal.BookTrouble;
+import motebook.model.Decimal;
 import motebook.model.Refusal;
 import motebook.model.Text;
 import motebook.report.ActionText;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
 
 /** The command line: which command answers, and how what goes wrong is told. */
 public final class Commands {
+  private static final Set<Integer> ANSWERED = Set.of(ExitCode.DONE, ExitCode.SOMETHING_DUE);
+
   private Commands() {}
 
   /**
@@ -25,9 +29,16 @@ public final class Commands {
     Desk desk = new Desk(world);
     int code = arguments.length == 0 ? screen(desk) : line(desk, arguments).execute(arguments);
     desk.warning().ifPresent(world.err()::println);
-    world.out().flush();
+    boolean unread = world.out().checkError();
+    if (unread) {
+      world
+          .err()
+          .println(
+              "The answer could not be written in full: its output is full or closed. What the"
+                  + " command changed in the book stands.");
+    }
     world.err().flush();
-    return code;
+    return unread && ANSWERED.contains(code) ? ExitCode.FAILED : code;
   }
 
   /** The screen alone: no word is there to be taken apart, so the library for that stays away. */
@@ -73,11 +84,18 @@ public final class Commands {
     World world = desk.world();
     return root.setExpandAtFiles(false)
         .setCaseInsensitiveEnumValuesAllowed(true)
+        .registerConverter(Double.class, Commands::number)
         .setOut(world.out())
         .setErr(world.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
         .setParameterExceptionHandler((e, args) -> misused(e, world))
         .setExecutionExceptionHandler((e, line, parsed) -> failed(e, desk));
+  }
+
+  private static Double number(String text) {
+    return Decimal.parse(text)
+        .orElseThrow(
+            () -> new TypeConversionException("\"" + Text.clean(text) + "\" is not a number"));
   }
 
   private static int misused(ParameterException e, World world) {

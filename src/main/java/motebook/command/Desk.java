@@ -160,7 +160,8 @@ final class Desk {
 
   /** How a shell calls the program for this book. */
   Invocation program() {
-    return Invocation.of(bookFile(), UsualBook.of(world.environment()));
+    Optional<Path> usual = UsualBook.find(world.environment());
+    return chosen == null ? Invocation.USUAL : Invocation.of(chosen, usual);
   }
 
   /** The default of an optional string. */

@@ -1,6 +1,7 @@
 package motebook.command;
 
 import motebook.entry.Durations;
+import motebook.model.Decimal;
 import motebook.model.Figures;
 import motebook.model.Refusal;
 import motebook.model.Text;
@@ -39,11 +40,9 @@ final class Numbers {
   }
 
   private static double parse(String what, String text) {
-    try {
-      return Double.parseDouble(text.strip());
-    } catch (NumberFormatException e) {
-      throw new Refusal(what + " needs a number: got \"" + Text.clean(text) + "\".");
-    }
+    return Decimal.parse(text)
+        .orElseThrow(
+            () -> new Refusal(what + " needs a number: got \"" + Text.clean(text) + "\"."));
   }
 
   /** Minutes from {@code 120m} or {@code 2h}. */

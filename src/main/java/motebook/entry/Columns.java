@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import motebook.model.Decimal;
 import motebook.model.Refusal;
 import motebook.model.Text;
 import org.apache.commons.csv.CSVRecord;
@@ -125,12 +126,9 @@ record Columns(List<String> names, String delimiter, OptionalInt date, int time,
     if (row.size() <= number) {
       return Optional.empty();
     }
-    String text = row.get(number).strip();
-    try {
-      double value = Double.parseDouble(delimiter.equals(",") ? text : text.replace(',', '.'));
-      return Double.isFinite(value) ? Optional.of(value) : Optional.empty();
-    } catch (NumberFormatException none) {
-      return Optional.empty();
-    }
+    String text = row.get(number);
+    return Decimal.parse(delimiter.equals(",") ? text : text.replace(',', '.')).stream()
+        .boxed()
+        .findFirst();
   }
 }

@@ -11,7 +11,9 @@ import motebook.model.Refusal;
 import motebook.model.Text;
 import motebook.reference.Finishes;
 
-/** Sees to it that the keys in a book that comes in are those of the tables, or of the book's own. */
+/**
+ * Sees to it that the keys in a book that comes in are those of the tables, or of the book's own.
+ */
 final class ImportedKeys {
   private static final Map<String, String> TABLES =
       Map.of(

@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import motebook.model.Decimal;
 import motebook.model.OwnFigure;
 import motebook.model.OwnFigures;
 import motebook.model.Refusal;
@@ -68,11 +69,9 @@ final class Preferences {
   }
 
   private static double number(OwnFigure figure, String value) {
-    try {
-      return Double.parseDouble(value);
-    } catch (NumberFormatException e) {
-      throw new Refusal("The " + figure.key() + " is no number: \"" + value + "\".");
-    }
+    return Decimal.parse(value)
+        .orElseThrow(
+            () -> new Refusal("The " + figure.key() + " is not a number: \"" + value + "\"."));
   }
 
   /**

@@ -1,6 +1,7 @@
 package motebook.report;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import motebook.model.ShellWord;
 
 /**
@@ -15,8 +16,8 @@ public record Invocation(String program) {
   public static final Invocation USUAL = new Invocation(BARE);
 
   /** That of a book, where another may be the usual one. */
-  public static Invocation of(Path book, Path usual) {
-    return whole(usual).equals(whole(book))
+  public static Invocation of(Path book, Optional<Path> usual) {
+    return usual.map(Invocation::whole).equals(Optional.of(whole(book)))
         ? USUAL
         : new Invocation(BARE + " --book " + ShellWord.quoted(whole(book).toString()));
   }

@@ -62,7 +62,7 @@ public record Options(
 
   /** How a shell calls the program for a book. */
   Invocation program(Path book) {
-    return Invocation.of(book, usualBook.orElse(book));
+    return Invocation.of(book, Optional.of(usualBook.orElse(book)));
   }
 
   private static Palette palette(Map<String, String> environment, Colour colour) {

@@ -216,7 +216,7 @@ class ReckonContractTest {
       value = {
         "twa 120@150 | 120m",
         "twa 120m150 | 120m@150",
-        "twa 1h@NaN | between",
+        "twa 1h@NaN | needs a number",
         "mixture 5/0 | above 0",
         "clear --air-changes 6 --removal 100 | below 100",
         "clear --air-changes 0 --removal 9 | above 0",
