@@ -52,22 +52,31 @@ FROM change ORDER BY id DESC LIMIT ?;
 -- name: change-to-undo
 SELECT id, at, what, undoes, act, subject, target, TRUE AS undone
 FROM change
-WHERE undoes IS NULL AND NOT EXISTS (SELECT 1 FROM change AS later WHERE later.undoes = change.id)
+WHERE undoes IS NULL AND step IS NULL
+  AND NOT EXISTS (SELECT 1 FROM change AS later WHERE later.undoes = change.id)
 ORDER BY id DESC LIMIT 1;
 
 -- name: rows-to-take-back
 SELECT count(*) FROM change_row
 WHERE change_id = (
   SELECT id FROM change
-  WHERE undoes IS NULL
+  WHERE undoes IS NULL AND step IS NULL
     AND NOT EXISTS (SELECT 1 FROM change AS later WHERE later.undoes = change.id)
   ORDER BY id DESC LIMIT 1);
 
+-- Air speeds outdoors that were written before step 11 come back as that step made them.
 -- name: change-rows-backwards
 SELECT
   CASE WHEN before IS NULL THEN 'inserted' WHEN after IS NULL THEN 'deleted' ELSE 'updated' END
     || '-' || table_name AS step,
-  coalesce(before, after) AS image
+  CASE WHEN table_name = 'place_version'
+      AND json_extract(coalesce(before, after), '$.kind') = 'outdoors'
+      AND change_id < (SELECT id FROM change WHERE change.step = 11)
+    THEN json_set(coalesce(before, after), '$.air_speed_m_per_min',
+      CASE json_extract(coalesce(before, after), '$.air_speed_m_per_min')
+        WHEN 60 THEN 15.0 WHEN 150 THEN 20.0 WHEN 270 THEN 30.0
+        ELSE json_extract(coalesce(before, after), '$.air_speed_m_per_min') END)
+    ELSE coalesce(before, after) END AS image
 FROM change_row WHERE change_id = ? ORDER BY id DESC;
 
 -- Each takes one row back to what it was; ?1 is the row as JSON.

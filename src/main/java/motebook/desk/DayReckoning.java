@@ -154,7 +154,7 @@ public final class DayReckoning {
   /** What a running source adds at the face of whoever runs it, in mg/m³. */
   Portion nearField(Source source) {
     Surroundings air = shop.place(source.session().work().place()).surroundings();
-    double mgPerM3 = source.mgPerMin() / NearField.exchangeM3PerMin(air.airSpeedMPerMin());
+    double mgPerM3 = source.mgPerMin() / NearField.exchangeM3PerMin(air.estimatedAirSpeedMPerMin());
     double fine = Emission.FINE_SHARE;
     return new Portion(mgPerM3 * (1 - fine), mgPerM3 * fine);
   }

@@ -47,10 +47,15 @@ final class DayWork {
     return new DayWork(
         date,
         logged.sessions().stream()
-            .map(session -> shop.learned().source(Source.of(session, shop.reference())))
+            .map(session -> shop.learned().source(source(session, shop)))
             .toList(),
         logged.leftOut(),
         shop);
+  }
+
+  private static Source source(Session session, Shop shop) {
+    boolean outdoors = shop.place(session.work().place()).outdoors();
+    return Source.of(session, outdoors, shop.reference());
   }
 
   LocalDate date() {

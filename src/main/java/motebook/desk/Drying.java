@@ -1,5 +1,6 @@
 package motebook.desk;
 
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -92,11 +93,17 @@ public record Drying(Source source, Finish finish, double millilitres) {
   }
 
   /**
-   * Log variances by the name of each part; the model's is shared with all vapour, that of the
-   * volatile content with every use of the finish.
+   * Log variances by the name of each part; the model's is shared with all vapour, that of the air
+   * outdoors with all vapour there, that of the volatile content with every use of the finish.
    */
   Map<String, Double> doubts() {
     double ofFinish = Spread.ofRange(finish.volatileGPerL().low(), finish.volatileGPerL().high());
-    return Map.of("finish " + finish.key(), ofFinish, "model", Spread.MODEL);
+    Map<String, Double> parts = new HashMap<>();
+    parts.put("finish " + finish.key(), ofFinish);
+    parts.put(Source.MODEL, Spread.MODEL);
+    if (source.kind().outdoors()) {
+      parts.put(Source.OUTDOORS, Spread.OUTDOORS);
+    }
+    return parts;
   }
 }

@@ -19,11 +19,12 @@ import motebook.science.Spread;
 
 /**
  * A kind of work: all that an operation on a material with some controls gives off by the tables,
- * whoever does it and when.
+ * whoever does it and when, indoors or outdoors.
  *
  * @param operation what is done
  * @param material to what, or the row for an unnamed one
  * @param controls in the order said
+ * @param outdoors whether it is done outdoors
  * @param atSource the row of the best control at the source, if there is one
  * @param mgPerMin typical emission of inhalable dust, mg/min
  * @param doubts of the emission, but for the own one of each session
@@ -33,6 +34,7 @@ public record Kind(
     Operation operation,
     Material material,
     List<Control> controls,
+    boolean outdoors,
     Optional<Control.Row> atSource,
     double mgPerMin,
     Doubts doubts,
@@ -41,14 +43,17 @@ public record Kind(
   // A list is compared without the method handles that a record's comparison would spin at a start.
   private static final Map<List<Object>, Kind> KNOWN = new ConcurrentHashMap<>();
 
-  /** The kind that some work is. */
-  static Kind of(Work work, Reference reference) {
-    List<Object> key = List.of(reference, work.operation(), work.material(), work.controls());
+  /** The kind that some work is, outdoors or in a room. */
+  static Kind of(Work work, boolean outdoors, Reference reference) {
+    List<Object> key =
+        List.of(reference, work.operation(), work.material(), work.controls(), outdoors);
     Kind known = KNOWN.get(key);
-    return known == null ? KNOWN.computeIfAbsent(key, any -> reckoned(work, reference)) : known;
+    return known == null
+        ? KNOWN.computeIfAbsent(key, any -> estimated(work, outdoors, reference))
+        : known;
   }
 
-  private static Kind reckoned(Work work, Reference reference) {
+  private static Kind estimated(Work work, boolean outdoors, Reference reference) {
     Operation operation = reference.operation(work.operation());
     Material material = reference.material(work.material());
     Optional<Control.Row> best = bestAtSource(work, operation, reference);
@@ -60,9 +65,10 @@ public record Kind(
         operation,
         material,
         work.controls().stream().map(reference::control).toList(),
+        outdoors,
         best,
         Emission.mgPerMin(operation.referenceMgPerM3().typical(), factor, pass),
-        operation.dusty() ? doubts(operation, ofOperation, material, best) : Doubts.NONE,
+        operation.dusty() ? doubts(operation, ofOperation, material, best, outdoors) : Doubts.NONE,
         operation.dusty()
             ? OptionalDouble.of(Spread.own(operation.gsd(), ofOperation))
             : OptionalDouble.empty());
@@ -80,7 +86,11 @@ public record Kind(
   }
 
   private static Doubts doubts(
-      Operation operation, double ofOperation, Material material, Optional<Control.Row> best) {
+      Operation operation,
+      double ofOperation,
+      Material material,
+      Optional<Control.Row> best,
+      boolean outdoors) {
     Map<String, Double> parts = new HashMap<>();
     parts.put(Source.part(operation), ofOperation);
     if (operation.sands()) {
@@ -88,11 +98,19 @@ public record Kind(
     }
     best.ifPresent(row -> parts.put("control " + row.id(), variance(row.passFactor())));
     parts.put(Source.MODEL, Spread.MODEL);
+    if (outdoors) {
+      parts.put(Source.OUTDOORS, Spread.OUTDOORS);
+    }
     return new Doubts(parts);
   }
 
   private static double variance(Figure figure) {
     return Spread.ofRange(figure.low(), figure.high());
+  }
+
+  /** Its controls that do not serve the operation and so count for nothing. */
+  List<Control> notServing() {
+    return controls.stream().filter(control -> control.rowFor(operation.key()).isEmpty()).toList();
   }
 
   /** Whether any row used is graded C or D. */

@@ -57,6 +57,7 @@ public final class Ledger {
         book.rack().respiratorNames(),
         reference,
         this::finishes,
+        false,
         false);
   }
 

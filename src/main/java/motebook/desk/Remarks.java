@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import motebook.model.Sample;
+import motebook.model.Surroundings.Outdoors;
 import motebook.reference.Limit;
 
 /** What a reader must know beside the figures of a day. */
@@ -40,6 +42,8 @@ final class Remarks {
                         + day.shop().settings().totalConversion()
                         + " times total."));
     outdoorNeighbours(day).ifPresent(remarks::add);
+    tooFastOutdoors(day).forEach(remarks::add);
+    notServed(day).forEach(remarks::add);
     contradiction(day).ifPresent(remarks::add);
     day.sources().stream()
         .filter(day::isOwn)
@@ -82,6 +86,39 @@ final class Remarks {
                 + " worked outdoors beside "
                 + day.person()
                 + "; outdoors the dust of others is taken as nothing, which is not quite so.");
+  }
+
+  /** Older books hold the wind of the weather report, which says little of the air at the face. */
+  private static Stream<String> tooFastOutdoors(DayReckoning day) {
+    return day.sources().stream()
+        .filter(day::isOwn)
+        .map(own -> day.shop().place(own.session().work().place()))
+        .distinct()
+        .filter(place -> place.surroundings() instanceof Outdoors air && air.capped())
+        .map(
+            place ->
+                "The air at the face in "
+                    + place.name()
+                    + " is estimated as 60 m/min: outdoors the tool and the body rule it, not the"
+                    + " wind.");
+  }
+
+  /** What was logged before a control's operations were put right stays, and is worth nothing. */
+  private static Stream<String> notServed(DayReckoning day) {
+    return day.sources().stream()
+        .filter(day::isOwn)
+        .flatMap(
+            own ->
+                own.kind().notServing().stream()
+                    .map(
+                        control ->
+                            "In session %d %s counts as none: it does not help with %s. %s"
+                                .formatted(
+                                    own.session().id(),
+                                    control.spoken(),
+                                    own.operation().name(),
+                                    control.advice())
+                                .strip()));
   }
 
   private static boolean besideOutdoors(Source own, Source other, DayReckoning day) {

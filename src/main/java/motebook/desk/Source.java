@@ -25,11 +25,14 @@ public record Source(Session session, Kind kind, double mgPerMin, Doubts doubts)
   /** The name of the doubt about the air model, one for all sources. */
   static final String MODEL = "model";
 
+  /** The name of the doubt about the air at the face outdoors, one for all sources there. */
+  static final String OUTDOORS = "outdoors";
+
   private static final String OWN = "own";
 
-  /** The source that a session is. */
-  public static Source of(Session session, Reference reference) {
-    Kind kind = Kind.of(session.work(), reference);
+  /** The source that a session is, outdoors or in a room. */
+  public static Source of(Session session, boolean outdoors, Reference reference) {
+    Kind kind = Kind.of(session.work(), outdoors, reference);
     return new Source(session, kind, kind.mgPerMin(), Doubts.NONE).with(kind.doubts());
   }
 

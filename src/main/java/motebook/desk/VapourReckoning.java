@@ -91,7 +91,7 @@ final class VapourReckoning {
       return 0;
     }
     Surroundings air = day.shop().place(breath.place()).surroundings();
-    return finish.mgPerMinAtHand() / NearField.exchangeM3PerMin(air.airSpeedMPerMin());
+    return finish.mgPerMinAtHand() / NearField.exchangeM3PerMin(air.estimatedAirSpeedMPerMin());
   }
 
   private RoomVapour room(String place) {

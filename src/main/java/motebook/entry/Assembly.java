@@ -14,6 +14,7 @@ import motebook.model.MaskUse;
 import motebook.model.Place;
 import motebook.model.Refusal;
 import motebook.model.Work;
+import motebook.reference.Operation;
 
 /** Makes a session of a reading: fills in what was not said and checks what was. */
 final class Assembly {
@@ -119,9 +120,16 @@ final class Assembly {
   }
 
   private String place(LocalDate day) {
-    return reading.said(Said.Outdoors.class).isPresent()
+    List<String> named = reading.keys(Slot.PLACE);
+    boolean outdoors = reading.said(Said.Outdoors.class).isPresent();
+    return outdoors || (named.isEmpty() && outdoorWork())
         ? outdoors(scene.places().apply(day).stream().filter(Place::outdoors).toList())
-        : reading.keys(Slot.PLACE).stream().findFirst().orElse(scene.place());
+        : named.stream().findFirst().orElse(scene.place());
+  }
+
+  private boolean outdoorWork() {
+    String operation = Broad.operation(reading).orElseThrow();
+    return scene.reference().operation(operation).where() == Operation.Where.OUTDOORS;
   }
 
   private String outdoors(List<Place> places) {

@@ -123,7 +123,7 @@ public final class BookDocumentReader {
     }
     missing(kind, version, where, there, values);
     if (whole) {
-      receiver.row(kind, where, Arrays.asList(values));
+      receiver.row(kind, where, BookForm.upToDate(kind, version, Arrays.asList(values)));
     }
   }
 

@@ -111,7 +111,7 @@ public final class BookFolderReader {
             head.addAll(cells);
             requireColumns(file, kind, version, head);
           } else {
-            row(kind, file + ", line " + line, head, cells);
+            row(kind, version, file + ", line " + line, head, cells);
           }
         });
     if (head.isEmpty()) {
@@ -140,7 +140,7 @@ public final class BookFolderReader {
     }
   }
 
-  private void row(Kind kind, String where, List<String> head, List<String> cells) {
+  private void row(Kind kind, int version, String where, List<String> head, List<String> cells) {
     if (cells.size() != head.size()) {
       receiver.wrong(where, "%d cells, but %d columns.".formatted(cells.size(), head.size()));
       return;
@@ -159,7 +159,7 @@ public final class BookFolderReader {
       }
     }
     if (whole) {
-      receiver.row(kind, where, values);
+      receiver.row(kind, where, BookForm.upToDate(kind, version, values));
     }
   }
 

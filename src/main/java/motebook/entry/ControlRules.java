@@ -64,10 +64,12 @@ record ControlRules(Reference reference, String operation, Place place) {
 
   private String notServed(Control control) {
     String name = Saying.name(reference.operation(operation));
-    return "%s does not serve %s. It serves %s. For %s there are %s."
+    String advice = control.advice().isEmpty() ? "" : " " + control.advice();
+    return "%s does not help with %s.%s It works with %s. For %s there are %s."
         .formatted(
             Wording.capital(control.spoken()),
             name,
+            advice,
             Wording.list(served(control), "and"),
             name,
             Wording.list(usable(), "and"));

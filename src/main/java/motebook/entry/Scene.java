@@ -27,6 +27,8 @@ import motebook.reference.Reference;
  * @param finishes the finishes, the owner's own among them; asked for when a line needs them
  * @param ahead whether lines say what may come to be done: what has no time begins now, a weekday
  *     is the next one, and nothing need be over
+ * @param recorded whether lines say what is on record or was kept to be said again, whose controls
+ *     stay where they no longer serve
  */
 public record Scene(
     LocalDateTime now,
@@ -37,7 +39,8 @@ public record Scene(
     List<String> respirators,
     Reference reference,
     Supplier<Finishes> finishes,
-    boolean ahead) {
+    boolean ahead,
+    boolean recorded) {
 
   public Scene {
     people = List.copyOf(people);
@@ -61,22 +64,41 @@ public record Scene(
       Function<LocalDate, List<Place>> places,
       List<String> respirators,
       Reference reference) {
-    this(now, person, place, people, places, respirators, reference, Finishes::shipped, false);
+    this(
+        now,
+        person,
+        place,
+        people,
+        places,
+        respirators,
+        reference,
+        Finishes::shipped,
+        false,
+        false);
   }
 
   /** The same scene at another time. */
   public Scene at(LocalDateTime other) {
-    return new Scene(other, person, place, people, places, respirators, reference, finishes, ahead);
+    return new Scene(
+        other, person, place, people, places, respirators, reference, finishes, ahead, recorded);
   }
 
   /** The same scene whose places are told by something else. */
   public Scene with(Function<LocalDate, List<Place>> others) {
-    return new Scene(now, person, place, people, others, respirators, reference, finishes, ahead);
+    return new Scene(
+        now, person, place, people, others, respirators, reference, finishes, ahead, recorded);
   }
 
   /** The same scene for lines that say what may come to be done. */
   public Scene planned() {
-    return new Scene(now, person, place, people, places, respirators, reference, finishes, true);
+    return new Scene(
+        now, person, place, people, places, respirators, reference, finishes, true, recorded);
+  }
+
+  /** The same scene for lines that say what is on record, or what was kept to be said again. */
+  public Scene ofRecord() {
+    return new Scene(
+        now, person, place, people, places, respirators, reference, finishes, ahead, true);
   }
 
   LocalDate today() {

@@ -10,6 +10,7 @@ import motebook.model.Place;
 import motebook.model.Refusal;
 import motebook.model.Scheme;
 import motebook.model.Work;
+import motebook.reference.Operation;
 
 /**
  * What a session must hold to, beyond what {@link Work} checks itself: it is over unless it is only
@@ -47,6 +48,7 @@ public final class WorkRules {
   static Optional<Breach> breach(Work work, Scene scene) {
     return KnownNames.breach(work, scene)
         .or(() -> future(work, scene))
+        .or(() -> place(work, scene))
         .or(() -> controls(work, scene))
         .or(() -> FinishRules.breach(work, scene))
         .or(() -> mask(work, scene));
@@ -71,10 +73,25 @@ public final class WorkRules {
                 scene.today())));
   }
 
+  /** What is done outdoors alone has no figure for a room. */
+  private static Optional<Breach> place(Work work, Scene scene) {
+    Operation operation = scene.reference().operation(work.operation());
+    boolean room = !scene.placeNamed(work.place(), work.date()).orElseThrow().outdoors();
+    return room && operation.where() == Operation.Where.OUTDOORS
+        ? Optional.of(
+            new Breach(
+                Slot.PLACE,
+                "",
+                "%s is work for outdoors: it has no figure for a room, and %s is one. Say outdoors."
+                    .formatted(Wording.capital(Saying.name(operation)), work.place())))
+        : Optional.empty();
+  }
+
   private static Optional<Breach> controls(Work work, Scene scene) {
     Place place = scene.placeNamed(work.place(), work.date()).orElseThrow();
     ControlRules rules = new ControlRules(scene.reference(), work.operation(), place);
     return work.controls().stream()
+        .filter(key -> !scene.recorded() || serves(key, work, scene))
         .flatMap(
             key ->
                 rules
@@ -82,6 +99,10 @@ public final class WorkRules {
                     .map(refusal -> new Breach(Slot.CONTROL, key, refusal))
                     .stream())
         .findFirst();
+  }
+
+  private static boolean serves(String control, Work work, Scene scene) {
+    return scene.reference().control(control).rowFor(work.operation()).isPresent();
   }
 
   private static Optional<Breach> mask(Work work, Scene scene) {

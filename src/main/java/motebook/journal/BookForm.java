@@ -23,7 +23,12 @@ public final class BookForm {
   public static final String FORMAT = "motebook-book";
 
   /** The version of the form that is written; those before it are read too. */
-  public static final int VERSION = 2;
+  public static final int VERSION = 3;
+
+  /** From this version on an air speed outdoors is that at the face; before it was the wind's. */
+  private static final int AIR_AT_THE_FACE = 3;
+
+  private static final Map<Double, Double> WINDS = Map.of(60.0, 15.0, 150.0, 20.0, 270.0, 30.0);
 
   private static final CSVFormat TABLE =
       CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
@@ -53,6 +58,25 @@ public final class BookForm {
                   + " Motebook that wrote it, or a newer one.")
               .formatted(version, VERSION));
     }
+  }
+
+  /**
+   * A row as this version means it: the figures that the words for outdoors gave in earlier ones
+   * become those they give now, as in the book itself (sql/011-outdoor-air.sql).
+   *
+   * @param version of the form that the row was written in
+   */
+  public static List<Object> upToDate(Kind kind, int version, List<Object> values) {
+    if (version >= AIR_AT_THE_FACE || !kind.name().equals("place-figures")) {
+      return values;
+    }
+    List<Object> now = new ArrayList<>(values);
+    if ("outdoors".equals(now.get(kind.index("kind")))) {
+      int speed = kind.index("air_speed_m_per_min");
+      Double was = (Double) now.get(speed);
+      now.set(speed, WINDS.getOrDefault(was, was));
+    }
+    return now;
   }
 
   private static List<Kind> read() {

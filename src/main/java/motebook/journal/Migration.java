@@ -21,7 +21,8 @@ record Migration(int version, String script) {
           "007-plain-views.sql",
           "008-plain-record.sql",
           "009-rows-by-history.sql",
-          "010-deeds.sql");
+          "010-deeds.sql",
+          "011-outdoor-air.sql");
 
   /** The steps this program knows, read when a book needs one. */
   static Migration shipped(int version) {

@@ -5,8 +5,13 @@ import java.util.OptionalDouble;
 /** What the air of a place does. */
 public sealed interface Surroundings {
 
-  /** Speed of the air around the worker, m/min. */
+  /** Speed of the air around the worker as it was given, m/min. */
   double airSpeedMPerMin();
+
+  /** Speed of the air around the worker that estimates use, m/min. */
+  default double estimatedAirSpeedMPerMin() {
+    return airSpeedMPerMin();
+  }
 
   /**
    * A room.
@@ -42,13 +47,28 @@ public sealed interface Surroundings {
   }
 
   /**
-   * Outdoors.
+   * Outdoors. The tool, the heat and the body's own wake rule the air at the face, not the wind of
+   * the weather report, so that no estimate uses more than {@link #FASTEST}; older books may hold
+   * more.
    *
-   * @param airSpeedMPerMin wind at the worker, 0.01 to 10,000 m/min
+   * @param airSpeedMPerMin air at the worker's face, 0.01 to 10,000 m/min
    */
   record Outdoors(double airSpeedMPerMin) implements Surroundings {
+    /** The fastest air that an estimate uses, m/min. */
+    public static final double FASTEST = 60;
+
     public Outdoors {
-      Checks.within("wind", airSpeedMPerMin, 0.01, 1e4, "m/min");
+      Checks.within("air speed", airSpeedMPerMin, 0.01, 1e4, "m/min");
+    }
+
+    @Override
+    public double estimatedAirSpeedMPerMin() {
+      return Math.min(airSpeedMPerMin, FASTEST);
+    }
+
+    /** Whether estimates use less than was given. */
+    public boolean capped() {
+      return airSpeedMPerMin > FASTEST;
     }
   }
 }

@@ -11,9 +11,11 @@ import java.util.Set;
  * @param name listed name
  * @param also other names
  * @param actsOn the source or the room
+ * @param advice what to say where it does not serve; may be empty
  * @param rows its rows; one row that serves everything for a control of the room
  */
-public record Control(String key, String name, List<String> also, ActsOn actsOn, List<Row> rows)
+public record Control(
+    String key, String name, List<String> also, ActsOn actsOn, String advice, List<Row> rows)
     implements Named {
 
   /** The clean-air flow of the place's air cleaner joins the room's loss. */

@@ -126,6 +126,7 @@ final class Tables {
             "pass_low",
             "pass_high",
             "grade",
+            "advice",
             "basis"),
         row -> controls.merge(row.word("key"), control(row, operations), Tables::joined));
     return List.copyOf(controls.values());
@@ -151,7 +152,8 @@ final class Tables {
             passFactor(row, actsOn),
             row.oneOf(Grade.class, "grade"),
             row.word("basis"));
-    return new Control(key, row.word("name"), row.words("also", ";"), actsOn, List.of(only));
+    return new Control(
+        key, row.word("name"), row.words("also", ";"), actsOn, row.text("advice"), List.of(only));
   }
 
   private static Figure passFactor(Row row, ActsOn actsOn) {
@@ -168,7 +170,7 @@ final class Tables {
   private static Control joined(Control a, Control b) {
     List<Control.Row> rows = new ArrayList<>(a.rows());
     rows.addAll(b.rows());
-    return new Control(a.key(), a.name(), a.also(), a.actsOn(), List.copyOf(rows));
+    return new Control(a.key(), a.name(), a.also(), a.actsOn(), a.advice(), List.copyOf(rows));
   }
 
   static List<Limit> limits(Reader source) {

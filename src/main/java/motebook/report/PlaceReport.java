@@ -8,6 +8,7 @@ import motebook.journal.PlaceVersion;
 import motebook.model.Figures;
 import motebook.model.Surroundings;
 import motebook.model.Surroundings.Indoors;
+import motebook.model.Surroundings.Outdoors;
 import motebook.model.Units;
 
 /** A place in words and as JSON. */
@@ -42,7 +43,11 @@ public final class PlaceReport {
               : "")
           + flow(", window fan ", room.fanFlowM3PerMin(), units);
     }
-    return "outdoors, wind " + Measures.speed(surroundings.airSpeedMPerMin(), units);
+    String speed =
+        "outdoors, air speed at the face " + Measures.speed(surroundings.airSpeedMPerMin(), units);
+    return surroundings instanceof Outdoors yard && yard.capped()
+        ? speed + ", estimated as " + Measures.speed(Outdoors.FASTEST, units)
+        : speed;
   }
 
   private static String flow(String what, OptionalDouble flow, Units units) {

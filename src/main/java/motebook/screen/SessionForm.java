@@ -146,8 +146,8 @@ final class SessionForm {
 
   Message read(Task.ReadForm task) {
     Form form = task.form();
-    Scene scene = lines.scene(task.person());
     Optional<Session> amended = book.session(form.session());
+    Scene scene = scene(form, task.person());
     Reading reading =
         lines.reading(form.line(), List.of(), amended, () -> SpokenLine.read(form.line(), scene));
     return new Message.FormRead(
@@ -170,11 +170,16 @@ final class SessionForm {
   Message save(Task.SaveForm task) {
     Form form = task.form();
     try {
-      Scene scene = lines.scene(task.person());
+      Scene scene = scene(form, task.person());
       return save(form, SpokenLine.read(form.line(), scene), scene);
     } catch (Refusal refusal) {
       return new Message.FormRefused(lines.fault(refusal));
     }
+  }
+
+  private Scene scene(Form form, String person) {
+    Scene scene = lines.scene(person);
+    return form.kind() == Kind.AMEND ? scene.ofRecord() : scene;
   }
 
   private Message save(Form form, Work work, Scene scene) {

@@ -50,7 +50,7 @@ final class Writing {
 
   Message logAtOnce(Task.LogAtOnce line) {
     try {
-      return logged(line.text(), lines.scene(line.person()));
+      return logged(line.text(), lines.scene(line.person()).ofRecord());
     } catch (Refusal refusal) {
       return new Message.NotLoggedAtOnce(line.text(), lines.fault(refusal));
     }

@@ -129,7 +129,7 @@ class BookExchangeTest {
   void the_document_is_json_that_says_what_it_is_with_lists_as_lists() throws IOException {
     simpleBook();
     Map<String, Object> document = JSON.std.mapFrom(Files.readString(json));
-    assertThat(document).containsEntry("format", "motebook-book").containsEntry("version", 2);
+    assertThat(document).containsEntry("format", "motebook-book").containsEntry("version", 3);
     Object session = Shell.at(document, "sessions", 0);
     assertThat(Shell.at(session, "controls")).isEqualTo(List.of("doors-open", "window-fan"));
     assertThat(Shell.at(session, "finishes_ml"))
@@ -241,7 +241,7 @@ class BookExchangeTest {
         "places.csv | 2,yard | 2,yard\\n3,attic | The place \"attic\" has no figures",
         "place-figures.csv | outdoors | upstairs | line 3: The kind is indoors or outdoors",
         "place-figures.csv | ,100, | ,0, | line 2: The volume must lie between",
-        "format.csv | motebook-book,2 | motebook-book,3 | version 3 of the form, and this Motebook reads up to version 2",
+        "format.csv | motebook-book,3 | motebook-book,4 | version 4 of the form, and this Motebook reads up to version 3",
         "format.csv | motebook-book | letter | is no export of a book",
       })
   void what_is_wrong_in_a_folder_is_told_with_file_line_and_column_and_nothing_comes_in(
@@ -273,7 +273,7 @@ class BookExchangeTest {
         "[\"doors-open\" | [[\"doors-open\"] | column controls: It holds no list and no object",
         "\"people\":[ | \"folk\":[ | \"people\" should stand where \"folk\" stands",
         "\"stopwatches\":[] | \"stopwatches\":[],\"more\":[] | the end should stand where \"more\" stands",
-        "\"version\":2 | \"version\":9 | version 9 of the form",
+        "\"version\":3 | \"version\":9 | version 9 of the form",
         "\"format\":\"motebook-book\" | \"format\":\"letter\" | is no export of a book",
         "]} | ] | is no whole JSON: at line",
       })
@@ -287,6 +287,51 @@ class BookExchangeTest {
     String told = refused("import " + json + " --book " + at("new.db"));
     assertThat(told).contains(why).doesNotContain("Exception");
     assertThat(shell.json("history --book " + at("new.db"))).containsEntry("changes", List.of());
+  }
+
+  @Test
+  void an_export_of_an_older_form_brings_its_outdoor_air_speeds_as_they_are_meant_now()
+      throws IOException {
+    simpleBook();
+    change("format.csv", ",3", ",2");
+    change("place-figures.csv", "outdoors,15,", "outdoors,270,");
+    done("import " + csv + " --book " + at("new.db"));
+    assertThat(done("place list --book " + at("new.db")))
+        .contains("yard: outdoors, air speed at the face 30 m/min");
+    change("format.csv", ",2", ",3");
+    change("place-figures.csv", "outdoors,270,", "outdoors,90,");
+    done("import " + csv + " --book " + at("other.db"));
+    assertThat(done("place list --book " + at("other.db")))
+        .contains("yard: outdoors, air speed at the face 90 m/min, estimated as 60");
+    done("log 30m assembly of oak outdoors at 13:00 --book " + at("other.db"));
+    assertThat(done("day --book " + at("other.db")))
+        .contains("The air at the face in yard is estimated as 60 m/min");
+  }
+
+  @Test
+  void a_control_on_record_that_no_longer_serves_stays_counts_as_none_and_is_named()
+      throws IOException {
+    done("log 30m orbital sanding of oak with tool vacuum at 9:00");
+    done("export --csv " + csv);
+    change("sessions.csv", ",tool-vacuum,", ",wet-sanding,");
+    done("import " + csv + " --book " + at("new.db"));
+    String there = " --book " + at("new.db");
+    assertThat(done("verify" + there)).contains("The book is whole: 1 session");
+    Map<String, Object> day = shell.json("day 2026-03-02" + there);
+    assertThat(Shell.at(day, "sessions", 0, "controls")).isEqualTo(List.of("wet-sanding"));
+    // Without a control 25 mg/m³ over the first hour, a little less over its first half.
+    assertThat((Double) Shell.at(day, "sessions", 0, "mean_outside_mg_m3")).isBetween(22.0, 25.0);
+    assertThat(Shell.at(day, "remarks").toString())
+        .contains(
+            "In session 1 wet sanding counts as none: it does not help with orbital sanding."
+                + " Water and a mains tool do not go together");
+    assertThat(refused("log 30m orbital sanding of oak with wet sanding at 11:00" + there))
+        .contains("Wet sanding does not help with orbital sanding. Water and a mains tool")
+        .contains("It works with block sanding.");
+    done("log 30m block sanding of oak with wet sanding at 11:00" + there);
+    done("undo" + there);
+    done("undo" + there);
+    done("export --csv " + at("again") + there);
   }
 
   @Test

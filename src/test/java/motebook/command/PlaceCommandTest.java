@@ -49,7 +49,9 @@ class PlaceCommandTest {
     assertThat(figure(0, "fan_flow_m3_min")).isCloseTo(800 * CUBIC_FOOT_M3, within(1e-9));
     assertThat(done("place add attic --length 20 --width 16 --height 8"))
         .startsWith("Added attic: 2560 ft³");
-    assertThat(done("place list")).contains("shop: 3200 ft³").contains("yard: outdoors, wind");
+    assertThat(done("place list"))
+        .contains("shop: 3200 ft³")
+        .contains("yard: outdoors, air speed at the face");
     assertThat(done("place list")).doesNotContain("m/min");
   }
 

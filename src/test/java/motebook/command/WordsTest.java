@@ -116,7 +116,10 @@ class WordsTest {
             "me",
             "shop",
             List.of(new Person(1, "me")),
-            date -> List.of(new Place(1, "shop", shop)),
+            date ->
+                List.of(
+                    new Place(1, "shop", shop),
+                    new Place(2, "yard", new Surroundings.Outdoors(15))),
             List.of(),
             Reference.shipped());
     return SpokenLine.read(line, scene);

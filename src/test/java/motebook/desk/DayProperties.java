@@ -132,7 +132,7 @@ class DayProperties {
   private static DayReckoning reckoning(List<Work> works, Surroundings.Indoors room, double emit) {
     List<Source> sources = new ArrayList<>();
     for (Work work : works) {
-      Source source = Source.of(new Session(sources.size() + 1, work), REFERENCE);
+      Source source = Source.of(new Session(sources.size() + 1, work), false, REFERENCE);
       sources.add(source.emitting(source.mgPerMin() * emit));
     }
     return DayReckoning.ofSources(Shops.DAY, "me", sources, new Shops().in(room).shop());

@@ -10,6 +10,7 @@ import motebook.desk.DayReport.SessionLine;
 import motebook.model.MaskUse;
 import motebook.model.Work;
 import motebook.reference.Caution;
+import motebook.science.Estimate;
 import org.junit.jupiter.api.Test;
 
 class DayTest {
@@ -43,6 +44,38 @@ class DayTest {
     assertThat(day.minutesBetween()).isEqualTo(20);
     assertThat(day.outside().estimate().typical()).isCloseTo(3.60030, within(1e-5));
     assertThat(day.outside().estimate().central()).isCloseTo(3.61215, within(1e-4));
+  }
+
+  @Test
+  void a_day_of_deck_building_outdoors_is_about_what_was_measured() {
+    // Decker 2002, AIHA J 63:166: 0.57 mg/m³ total as a personal mean, 0.86 inhalable at 1.5. The
+    // minutes of each job are judgement; the estimate is derived by src/test/python/day.py.
+    DayReport day =
+        new Shops()
+            .did("me", "yard", "08:00", 90, "circular-saw")
+            .did("me", "yard", "09:45", 120, "drilling")
+            .did("me", "yard", "12:00", 270, "assembly")
+            .report();
+    Estimate outside = day.outside().estimate();
+    assertThat(outside.typical()).isCloseTo(0.42344, within(1e-5));
+    assertThat(outside.central()).isCloseTo(0.51641, within(1e-5));
+    assertThat(outside.low90()).isCloseTo(0.06389, within(1e-4));
+    assertThat(outside.high90()).isCloseTo(4.17405, within(1e-3));
+    assertThat(0.57 * 1.5).isBetween(outside.low90(), outside.high90());
+  }
+
+  @Test
+  void the_air_at_the_face_outdoors_is_one_more_doubt_shared_by_all_work_there() {
+    // Derived by src/test/python/day.py.
+    Estimate alone =
+        new Shops()
+            .did("me", "yard", "09:00", 60, "orbital-sanding of oak")
+            .report()
+            .outside()
+            .estimate();
+    assertThat(alone.central()).isCloseTo(0.58648, within(1e-5));
+    assertThat(alone.low90()).isCloseTo(0.05161, within(1e-4));
+    assertThat(alone.high90()).isCloseTo(6.66510, within(1e-3));
   }
 
   @Test

@@ -98,7 +98,7 @@ class FumesTest {
     assertThat(Day.report(shops.reckoning("Ana")).vapour()).isEmpty();
     assertThat(Day.report(shops.reckoning("Ben")).vapour()).isEmpty();
     // Derived, outdoors the near field alone: 70 % of 200 mL at 400 g/L in 30 min.
-    double nearField = 200 * 400 * 0.7 / 30 / (Math.PI * 0.64 * 60);
+    double nearField = 200 * 400 * 0.7 / 30 / (Math.PI * 0.64 * 15);
     assertThat(outside(vapour(shops, "me")).get("mineral-spirits"))
         .isCloseTo(nearField * 0.98 * 24.45 / 138 * 30 / 480, within(1e-9));
   }

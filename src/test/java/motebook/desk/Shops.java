@@ -124,7 +124,7 @@ final class Shops {
     List<Place> places =
         List.of(
             new Place(1, "shop", shop),
-            new Place(2, "yard", new Surroundings.Outdoors(60)),
+            new Place(2, "yard", new Surroundings.Outdoors(15)),
             new Place(3, "barn", room(400, 2, 6, 10)));
     return Shop.of(Reference.shipped(), settings, places, credits);
   }

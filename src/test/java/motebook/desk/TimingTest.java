@@ -35,12 +35,12 @@ class TimingTest {
 
   @Test
   void outdoors_the_time_left_follows_from_the_near_field_alone() {
-    // 141.5 mg/min over an exchange of pi 0.8^2 60 = 120.6 m3/min is 1.173 mg/m3 (the emission and
-    // the near field of the model); 480/1.173 = 409 min to a mean of 1 mg/m3, 30 of them gone.
+    // 141.5 mg/min over an exchange of pi 0.8^2 15 = 30.16 m3/min is 4.692 mg/m3 (the emission and
+    // the near field of the model); 480/4.692 = 102.3 min to a mean of 1 mg/m3, 30 of them gone.
     Timing timing =
         timing(RUNNING, new Shops(), work("yard", "09:30", 30, "orbital-sanding of oak"));
     assertThat(timing.minutes()).isEqualTo(30);
-    assertThat((double) timing.minutesLeft().orElseThrow()).isCloseTo(379.5, within(1.0));
+    assertThat((double) timing.minutesLeft().orElseThrow()).isCloseTo(72.3, within(1.0));
     assertThat(timing.clearAt()).isEmpty();
   }
 

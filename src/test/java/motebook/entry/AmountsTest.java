@@ -209,6 +209,7 @@ class AmountsTest {
         usual.respirators(),
         usual.reference(),
         () -> Finishes.shipped().with(List.of(own)),
+        false,
         false);
   }
 

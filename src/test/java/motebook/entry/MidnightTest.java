@@ -89,7 +89,7 @@ class MidnightTest {
     Refusals.of("23:30-00:20 table saw with tool vacuum")
         .at("tool vacuum")
         .message()
-        .contains("does not serve");
+        .contains("does not help with");
     Refusals.of("23:30-00:20 table saw on today").at("23:30-00:20").message().contains("to come");
   }
 }

@@ -75,7 +75,7 @@ class RefusedLinesTest {
           40m table saw the                          | the          | has no name after it. Leave it out
           40m table saw checked                      | checked      | belongs after a respirator
           40m table saw wearing half mask checked 95% at 9:15 | half mask | Leave "wearing half mask" out
-          40m table saw with tool vacuum of oak      | tool vacuum  | does not serve table saw. It serves orbital sanding
+          40m table saw with tool vacuum of oak      | tool vacuum  | does not help with table saw. It works with orbital sanding
           40m table saw with air cleaner             | air cleaner  | does not know the clean-air flow
           40m table saw with window fan              | window fan   | does not know the flow of the window fan
           40m table saw with doors open outdoors     | doors open   | yard is outdoors

@@ -179,6 +179,7 @@ class SayingPropertyTest {
                   unique(masks),
                   TABLES,
                   () -> Finishes.shipped().with(own(cans)),
+                  false,
                   false);
             });
   }

@@ -93,7 +93,7 @@ class SessionSheetTest {
         "2026-03-02,9:00,40,orbitel sanding,, | operation | did you mean orbital sanding?",
         "2026-03-02,9:00,40,sanding,, | operation | sanding",
         "2026-03-02,9:00,40,table saw,oke, | material | is no material",
-        "2026-03-02,9:00,40,sweeping,,collector | controls | does not serve dry sweeping",
+        "2026-03-02,9:00,40,sweeping,,collector | controls | does not help with dry sweeping",
         "2026-03-02,9:00,40,table saw,,air cleaner | controls | --cleaner-flow",
         "2026-03-02,9:00,40,table saw,,,too long,by two | note | has 8 cells and the header 7",
       })

@@ -62,7 +62,7 @@ class WorkRulesTest {
     assertRefused(
         work("sweeping", "shop", "overhead-hood"),
         Scenes.usual(),
-        "Overhead hood does not serve dry sweeping. It serves table saw.",
+        "Overhead hood does not help with dry sweeping. It works with table saw.",
         "For dry sweeping there are damp sweeping, air cleaner, doors open and window fan.");
     assertRefused(
         work("sweeping", "yard", "overhead-hood"),

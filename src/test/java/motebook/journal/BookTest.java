@@ -48,7 +48,7 @@ class BookTest {
                 1,
                 "shop",
                 new Indoors(100, 1, 3, 6, OptionalDouble.empty(), OptionalDouble.empty(), 0)),
-            new Place(2, "yard", new Outdoors(60)));
+            new Place(2, "yard", new Outdoors(15)));
     assertThat(book.settings()).isEqualTo(new Settings("me", "shop", "acgih", 1.5, 30));
     assertThat(book.hasSessions()).isFalse();
     assertThat(book.sessionCount()).isZero();

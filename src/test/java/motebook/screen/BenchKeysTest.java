@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import motebook.desk.Choice;
 import motebook.desk.Choices;
@@ -124,6 +126,37 @@ class BenchKeysTest {
     assertThat(pilot.screen()).contains("There is a favourite \"Holes\" already");
     pilot.press("Escape").say("favourites").press("Delete", "y", "Enter");
     assertThat(pilot.book().favourites().all()).isEmpty();
+  }
+
+  @Test
+  void a_favourite_whose_control_no_longer_serves_is_logged_as_it_stands_and_counts_as_none() {
+    pilot.book().favourites().add("Wet", "30m orbital sanding of oak with wet sanding");
+    pilot.open().press("F2");
+    assertThat(pilot.book().sessionsOn(TODAY))
+        .singleElement()
+        .satisfies(session -> assertThat(session.work().controls()).containsExactly("wet-sanding"));
+    assertThat(pilot.press("Escape", "n").screen()).contains("wet sanding counts as none");
+  }
+
+  @Test
+  void what_is_on_record_is_edited_with_the_control_that_no_longer_serves() {
+    Work wet =
+        new Work(
+            "me",
+            "shop",
+            TODAY,
+            LocalTime.of(9, 0),
+            30,
+            "orbital-sanding",
+            Optional.of("oak"),
+            List.of("wet-sanding"),
+            Optional.empty(),
+            "");
+    pilot.book().log(wet);
+    pilot.open().press("Enter").press("Up").type("a rag").press("Enter");
+    assertThat(pilot.book().sessionsOn(TODAY).get(0).work().note()).isEqualTo("a rag");
+    assertThat(pilot.book().sessionsOn(TODAY).get(0).work().controls())
+        .containsExactly("wet-sanding");
   }
 
   @Test
