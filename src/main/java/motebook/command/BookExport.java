@@ -38,13 +38,13 @@ final class BookExport {
   }
 
   /** Writes the folder, the document, or both, and says so. */
-  void write(Desk desk) {
+  void write(Desk desk, boolean force) {
     try (Book book = desk.open()) {
       if (csv != null) {
         folder(book.exchange(), desk);
       }
       if (json != null) {
-        document(book.exchange(), desk);
+        document(book.exchange(), desk, force);
       }
     }
   }
@@ -60,7 +60,7 @@ final class BookExport {
         half.finish();
       }
     } catch (NoSuchFileException e) {
-      throw new Refusal("The folder " + csv + " cannot be written: there is no folder for it.");
+      throw new Unwritable("The folder " + csv + " cannot be written: there is no folder for it.");
     } catch (IOException e) {
       throw unwritable(e);
     } catch (UncheckedIOException e) {
@@ -69,8 +69,8 @@ final class BookExport {
     desk.out().println("The book is in the folder " + csv + ": " + told(exchange.rows()));
   }
 
-  private Refusal unwritable(IOException e) {
-    return new Refusal("The folder " + csv + " cannot be written: " + e.getMessage());
+  private Unwritable unwritable(IOException e) {
+    return new Unwritable("The folder " + csv + " cannot be written: " + SheetFile.reason(e) + ".");
   }
 
   /** Only an earlier export gives way, and only if nothing else was put into it. */
@@ -98,10 +98,11 @@ final class BookExport {
     }
   }
 
-  private void document(Exchange exchange, Desk desk) {
+  private void document(Exchange exchange, Desk desk, boolean force) {
     SheetFile.write(
         json,
         BookDocument.BEGINS,
+        force,
         out -> {
           try (BookDocument document = new BookDocument(out)) {
             pour(exchange, document, desk);

@@ -110,6 +110,9 @@ public final class Commands {
     if (e instanceof Refusal) {
       return told(e, ExitCode.NOT_UNDERSTOOD, desk);
     }
+    if (e instanceof Unwritable) {
+      return told(e, ExitCode.FAILED, desk);
+    }
     if (e instanceof BookTrouble) {
       return told(e, ExitCode.BOOK, desk);
     }

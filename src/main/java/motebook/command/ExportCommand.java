@@ -1,5 +1,6 @@
 package motebook.command;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -14,8 +15,6 @@ import picocli.CommandLine.Option;
 
 @Command(name = "export", description = "Puts what the book says into files for others to read.")
 final class ExportCommand implements Callable<Integer> {
-  private static final String CALENDAR = "BEGIN:VCALENDAR";
-
   private final Desk desk;
   @Mixin private BookExport whole;
   @Mixin private SheetExport sheet;
@@ -28,6 +27,9 @@ final class ExportCommand implements Callable<Integer> {
         "Exported and read again, it moves what it held before and doubles nothing."
       })
   private Path calendar;
+
+  @Option(names = "--force", description = "Replace a file that this program did not write, too.")
+  private boolean force;
 
   ExportCommand(Desk desk) {
     this.desk = desk;
@@ -43,10 +45,10 @@ final class ExportCommand implements Callable<Integer> {
     }
     // A week without work has no sheet; that is told before anything is written.
     if (sheet.asked()) {
-      sheet.write(desk);
+      sheet.write(desk, force);
     }
     if (whole.asked()) {
-      whole.write(desk);
+      whole.write(desk, force);
     }
     Optional.ofNullable(calendar).ifPresent(this::dates);
     return ExitCode.DONE;
@@ -57,8 +59,9 @@ final class ExportCommand implements Callable<Integer> {
     try (Book book = desk.open()) {
       ahead = new Ledger(book).care(desk.today()).ahead();
     }
-    OutFile.refuseOther(file, CALENDAR);
-    OutFile.replace(file, CalendarFile.of(ahead, desk.clock().instant(), desk.program()), CALENDAR);
+    String text = CalendarFile.of(ahead, desk.clock().instant(), desk.program());
+    SheetFile.write(
+        file, CalendarFile.MARK, force, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
     desk.out()
         .println(
             ahead.items().isEmpty()

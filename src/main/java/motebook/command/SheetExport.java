@@ -62,15 +62,15 @@ final class SheetExport {
   }
 
   /** Writes the files and says so. */
-  void write(Desk desk) {
+  void write(Desk desk, boolean force) {
     List<WeekSheet> sheets = sheets(desk);
     LocalDateTime made = LocalDateTime.now(desk.clock());
     if (pdf != null) {
-      SheetFile.write(pdf, "%PDF-", out -> SheetPdf.write(sheets, made, paper, out));
+      SheetFile.write(pdf, SheetPdf.MARK, force, out -> SheetPdf.write(sheets, made, paper, out));
       said(desk, sheets, pdf);
     }
     if (html != null) {
-      SheetFile.write(html, "<!DOCTYPE html>", out -> SheetHtml.write(sheets, made, out));
+      SheetFile.write(html, SheetHtml.MARK, force, out -> SheetHtml.write(sheets, made, out));
       said(desk, sheets, html);
     }
   }

@@ -2,17 +2,24 @@ package motebook.command;
 
 import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import motebook.model.Refusal;
+import motebook.model.Text;
 
-/** Writes a file as a whole or not at all, and over nothing but an earlier one of its kind. */
+/**
+ * Writes a file as a whole or not at all, and over nothing but one that this program wrote: each
+ * has a mark of ours inside.
+ */
 final class SheetFile {
   /** Fills a file. */
   @FunctionalInterface
@@ -20,32 +27,53 @@ final class SheetFile {
     void fill(OutputStream out) throws Exception;
   }
 
+  private static final int LOOKED_AT = 1000;
+
+  /** Stands at the beginning of every book, which nothing that goes out may take the place of. */
+  private static final String BOOK = "SQLite format 3\0";
+
   private SheetFile() {}
 
   /**
    * Writes a file.
    *
-   * @param begins what a file of its kind begins with
-   * @throws Refusal if something else stands there, or it cannot be written
+   * @param mark what stands in the first or the last bytes of each file of its kind that this
+   *     program wrote
+   * @param force whether another file may give way too
+   * @throws Refusal if something else stands there
+   * @throws Unwritable if it cannot be written
    */
-  static void write(Path file, String begins, Filling filling) {
+  static void write(Path file, String mark, boolean force, Filling filling) {
     try {
-      refuseOther(file, begins);
-      try (Unfinished half = Unfinished.file(file)) {
+      Path target = Files.exists(file) ? file.toRealPath() : file;
+      refuseOther(target, mark, force);
+      try (Unfinished half = Unfinished.file(target)) {
         fill(half.path(), filling);
         half.finish();
       }
     } catch (IOException e) {
-      throw new Refusal("The file " + file + " cannot be written: " + reason(e));
+      throw unwritable(file, e);
     } catch (UncheckedIOException e) {
-      throw new Refusal("The file " + file + " cannot be written: " + reason(e.getCause()));
+      throw unwritable(file, e.getCause());
     }
   }
 
-  private static String reason(IOException e) {
-    return e instanceof NoSuchFileException
-        ? "there is no such folder."
-        : String.valueOf(e.getMessage());
+  private static Unwritable unwritable(Path file, IOException e) {
+    return new Unwritable(
+        "The file " + Text.clean(file.toString()) + " cannot be written: " + reason(e) + ".");
+  }
+
+  /** In words, with nothing of the machine's own. */
+  static String reason(IOException e) {
+    if (e instanceof NoSuchFileException) {
+      return "there is no such folder";
+    }
+    if (e instanceof AccessDeniedException) {
+      return "you may not write there";
+    }
+    boolean told = e instanceof FileSystemException f && f.getReason() != null;
+    return Text.clean(
+        told ? ((FileSystemException) e).getReason() : String.valueOf(e.getMessage()));
   }
 
   private static void fill(Path half, Filling filling) throws IOException {
@@ -58,21 +86,41 @@ final class SheetFile {
     }
   }
 
-  private static void refuseOther(Path file, String begins) throws IOException {
+  private static void refuseOther(Path file, String mark, boolean force) throws IOException {
     if (!Files.exists(file)) {
       return;
     }
-    byte[] wanted = begins.getBytes(StandardCharsets.UTF_8);
-    if (Files.isRegularFile(file)) {
-      try (InputStream in = Files.newInputStream(file)) {
-        if (Arrays.equals(in.readNBytes(wanted.length), wanted)) {
-          return;
-        }
-      }
+    boolean book = Files.isRegularFile(file) && holds(file, BOOK);
+    if (Files.isRegularFile(file) && !book && (force || holds(file, mark))) {
+      return;
     }
     throw new Refusal(
-        file
-            + " is there already and is no earlier one of its kind; name another file, nothing was"
-            + " written.");
+        Text.clean(file.toString())
+            + " is there already and was not written by this program as a file of this kind; name"
+            + " another file"
+            + (Files.isRegularFile(file) && !book ? ", or give --force to replace it." : ".")
+            + " Nothing was written.");
+  }
+
+  private static boolean holds(Path file, String mark) throws IOException {
+    byte[] wanted = mark.getBytes(StandardCharsets.UTF_8);
+    try (SeekableByteChannel in = Files.newByteChannel(file)) {
+      String first = text(in, 0);
+      return first.contains(text(wanted))
+          || text(in, Math.max(0, in.size() - LOOKED_AT)).contains(text(wanted));
+    }
+  }
+
+  private static String text(SeekableByteChannel in, long from) throws IOException {
+    ByteBuffer bytes = ByteBuffer.allocate(LOOKED_AT);
+    in.position(from);
+    while (bytes.hasRemaining() && in.read(bytes) >= 0) {
+      continue;
+    }
+    return text(Arrays.copyOf(bytes.array(), bytes.position()));
+  }
+
+  private static String text(byte[] bytes) {
+    return new String(bytes, StandardCharsets.ISO_8859_1);
   }
 }

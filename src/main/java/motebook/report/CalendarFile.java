@@ -42,6 +42,9 @@ import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
  * again moves it instead of adding a second one.
  */
 public final class CalendarFile {
+  /** Stands at the beginning of every file. */
+  public static final String MARK = "-//Motebook//";
+
   private static final Duration EVENING_BEFORE = Duration.ofHours(-6);
   private static final Duration THAT_MORNING = Duration.ofHours(8);
   private static final int OCTETS_OF_A_LINE = 75;
@@ -65,7 +68,7 @@ public final class CalendarFile {
   public static String of(DueReport report, Instant stamp, Invocation program) {
     ActionText commands = new ActionText(program);
     Calendar calendar = new Calendar();
-    calendar.add(new ProdId("-//Motebook//Due//EN"));
+    calendar.add(new ProdId(MARK + "Due//EN"));
     calendar.add(ImmutableVersion.VERSION_2_0);
     calendar.add(ImmutableCalScale.GREGORIAN);
     report.items().forEach(item -> calendar.add(event(item, report.today(), stamp, commands)));

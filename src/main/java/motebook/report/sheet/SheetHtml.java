@@ -12,6 +12,9 @@ import motebook.desk.WeekSheet;
 public final class SheetHtml {
   private SheetHtml() {}
 
+  /** Stands in the head of every page. */
+  public static final String MARK = "name=\"generator\" content=\"Motebook\"";
+
   /**
    * Writes the page in UTF-8.
    *
@@ -42,6 +45,9 @@ public final class SheetHtml {
     xml.writeStartElement("head");
     xml.writeEmptyElement("meta");
     xml.writeAttribute("charset", "utf-8");
+    xml.writeEmptyElement("meta");
+    xml.writeAttribute("name", "generator");
+    xml.writeAttribute("content", "Motebook");
     xml.writeEmptyElement("meta");
     xml.writeAttribute("name", "viewport");
     xml.writeAttribute("content", "width=device-width, initial-scale=1");

@@ -2,6 +2,7 @@ package motebook.report.sheet;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
@@ -21,6 +22,9 @@ public final class SheetPdf {
   private final PDDocument document;
   private final PdfFont font;
   private final Paper paper;
+
+  /** The last line of every file, a comment: what a reader looks for stands in the lines before. */
+  public static final String MARK = "% Written by Motebook";
 
   private SheetPdf(PDDocument document, Paper paper) throws IOException {
     this.document = document;
@@ -45,6 +49,7 @@ public final class SheetPdf {
         pages.add(sheet, made);
       }
       document.save(out);
+      out.write(("\n" + MARK + "\n").getBytes(StandardCharsets.US_ASCII));
     }
   }
 
