@@ -65,9 +65,13 @@ class OpenLinePropertiesTest {
     try {
       Path book = Files.createTempDirectory("typed").resolve("book.db");
       Pilot pilot = new Pilot(book);
-      KeysTest.reach(pilot, focus, focus.isFilledIn() ? Stand.EMPTY : stand);
+      boolean asked = stand == Stand.ASKED && !focus.isFilledIn();
+      boolean empty = asked || focus.isFilledIn();
+      KeysTest.reach(pilot, focus, empty ? Stand.EMPTY : stand);
       pilot.book().stopwatches().start("me", "table saw of oak");
       pilot.pass(1);
+      // The question is about the last change, so that a yes would do what it asks.
+      pilot.press(asked ? new String[] {"Ctrl-Z"} : new String[] {});
       return new Flight(pilot, pilot.state(), content(pilot.book()));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
