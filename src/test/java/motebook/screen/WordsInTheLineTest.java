@@ -168,6 +168,8 @@ class WordsInTheLineTest {
     assertThat(changes()).isZero();
     pilot.press("Escape", "Enter");
     assertThat(changes()).isEqualTo(1);
+    pilot.type("20m").press("Escape", "Ctrl-U");
+    assertThat(pilot.state().line().text()).isEmpty();
   }
 
   @Test

@@ -46,6 +46,9 @@ public final class Bindings {
       }
       add(keys, page.stream().filter(binding -> !binding.isLetter()).toList());
       add(keys, open ? LineKeys.EMPTY : LineKeys.CLOSED);
+      if (!state.line().text().isEmpty()) {
+        add(keys, List.of(LineKeys.CLEAR));
+      }
       add(keys, state.focus().liesOver() ? List.of() : BaseKeys.PAGES);
       add(keys, BaseKeys.EVERYWHERE);
     }

@@ -27,6 +27,9 @@ final class LineKeys {
   private static final Typing TYPING =
       new Typing(State::line, LineKeys::changed, (state, line) -> Step.to(state.with(line)));
 
+  /** Empties the line, which may stand there closed as well. */
+  static final Binding CLEAR = TYPING.keys().get(0);
+
   private static final List<Binding> TYPED =
       Stream.concat(
               Stream.of(
