@@ -14,6 +14,7 @@ import motebook.reference.Control;
 import motebook.reference.ElementClass;
 import motebook.reference.Masks;
 import motebook.reference.ProtectionFactor;
+import motebook.reference.ProtectionFactor.FitRule;
 import motebook.reference.ProtectionFactor.Seal;
 import motebook.reference.Reference;
 
@@ -148,6 +149,11 @@ public final class Allowed {
   /** How a respirator seals; empty where the tables do not know it. */
   public Optional<Seal> seal(Respirator respirator) {
     return rows(respirator).stream().map(ProtectionFactor::seal).findFirst();
+  }
+
+  /** Which fit tests give a respirator its factor. */
+  public FitRule fitRule(Respirator respirator) {
+    return masks.fitRule(respirator);
   }
 
   /** The factor assigned to a respirator whatever its element; empty where that decides. */

@@ -6,6 +6,7 @@ import motebook.model.FitRecord.FitTest;
 import motebook.model.FitRecord.Qualitative;
 import motebook.model.FitRecord.Quantitative;
 import motebook.model.Scheme;
+import motebook.reference.ProtectionFactor.FitRule;
 import motebook.reference.ProtectionFactor.Seal;
 import motebook.science.FitFactor;
 
@@ -31,8 +32,11 @@ public record FitResult(
   /** The most that a test by taste or smell is worth: a fit factor of 100 over ten, (f)(6). */
   private static final double QUALITATIVE_MOST = 10;
 
-  /** The result of a test of a facepiece that seals so, by the rules of a scheme. */
-  public static FitResult of(FitTest test, Scheme scheme, Seal seal) {
+  /**
+   * The result of a test of a facepiece that seals so, by the rules of a scheme and of the
+   * respirator.
+   */
+  public static FitResult of(FitTest test, Scheme scheme, Seal seal, FitRule rule) {
     double asked = asked(scheme, seal);
     if (test.method() instanceof Quantitative measured) {
       double overall = overall(measured.factors());
@@ -48,8 +52,10 @@ public record FitResult(
         OptionalDouble.empty(),
         asked,
         false,
-        ((Qualitative) test.method()).passed(),
-        OptionalDouble.of(QUALITATIVE_MOST));
+        rule != FitRule.EACH_EXERCISE && ((Qualitative) test.method()).passed(),
+        rule == FitRule.QUALITATIVE_TO_10
+            ? OptionalDouble.of(QUALITATIVE_MOST)
+            : OptionalDouble.empty());
   }
 
   /** What it leaves of an assigned factor. */

@@ -10,8 +10,10 @@ import motebook.model.Action.RecordFitTest;
 import motebook.model.FitRecord.FaceChange;
 import motebook.model.FitRecord.FitTest;
 import motebook.model.FitRecord.Hair;
+import motebook.model.FitRecord.Qualitative;
 import motebook.model.Gear;
 import motebook.model.Respirator;
+import motebook.reference.Masks;
 import motebook.reference.ProtectionFactor.Seal;
 
 /**
@@ -47,7 +49,7 @@ record FitStanding(
   }
 
   private static Optional<FitResult> result(Optional<FitTest> test, Respirator mask, Seal seal) {
-    return test.map(one -> FitResult.of(one, mask.scheme(), seal));
+    return test.map(one -> FitResult.of(one, mask.scheme(), seal, Masks.shipped().fitRule(mask)));
   }
 
   private static Optional<String> against(
@@ -63,8 +65,16 @@ record FitStanding(
       return Optional.of("No fit test of " + whom + " is on record");
     }
     FitTest test = latest.get();
-    if (!FitResult.of(test, mask.scheme(), seal).passed()) {
-      return Optional.of("The fit test of " + whom + " on " + test.date() + " was not passed");
+    if (!result(latest, mask, seal).orElseThrow().passed()) {
+      boolean tasted = test.method() instanceof Qualitative tasting && tasting.passed();
+      return Optional.of(
+          "The fit test of "
+              + whom
+              + " on "
+              + test.date()
+              + (tasted
+                  ? " was by taste or smell; a mask of this kind needs one that measures"
+                  : " was not passed"));
     }
     if (day.isAfter(until.orElseThrow())) {
       return Optional.of("The fit test of " + whom + " ended on " + until.get());

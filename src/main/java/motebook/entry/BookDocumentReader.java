@@ -85,7 +85,7 @@ public final class BookDocumentReader {
     return new Refusal(
         "The file %s is no export of a book: it does not begin with %s and a version. Name one that"
                 .formatted(file, BookForm.FORMAT)
-            + " motebook export --json wrote.");
+            + " export --json wrote.");
   }
 
   private void expect(String wanted, String found) {

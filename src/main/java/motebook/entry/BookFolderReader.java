@@ -68,7 +68,7 @@ public final class BookFolderReader {
   private int version() {
     if (!Files.isRegularFile(folder.resolve(FORM))) {
       throw new Refusal(
-          "The folder %s is no export of a book: it holds no %s. Name one that motebook export"
+          "The folder %s is no export of a book: it holds no %s. Name one that export"
                   .formatted(folder, FORM)
               + " --csv wrote.");
     }

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import motebook.model.Refusal;
 import motebook.model.Respirator;
 import motebook.model.Text;
+import motebook.reference.ProtectionFactor.FitRule;
 
 /** The shipped tables of respirators: factors, classes of elements, hazards, breathing. */
 public final class Masks {
@@ -93,6 +94,17 @@ public final class Masks {
   /** The rows of a respirator of the book; none: not allowed. */
   public List<ProtectionFactor> factors(Respirator mask) {
     return factors(mask.scheme().key(), mask.kind(), mask.facepiece());
+  }
+
+  /**
+   * Which fit tests give a respirator its factor; the strictest where its elements decide. A
+   * respirator that the tables do not know asks for what measures.
+   */
+  public FitRule fitRule(Respirator mask) {
+    List<FitRule> rules = factors(mask).stream().map(ProtectionFactor::fitRule).toList();
+    return rules.isEmpty() || rules.contains(FitRule.EACH_EXERCISE)
+        ? FitRule.EACH_EXERCISE
+        : rules.get(0);
   }
 
   /** Whether a respirator is a filter itself, so that no gas or vapour class counts on it. */

@@ -79,7 +79,9 @@ public final class FitReport {
   }
 
   private String most(FitTest test, FitResult result) {
-    return result.passed() && seal(test).filter(Seal.FULL::equals).isPresent()
+    return result.passed()
+            && result.most().isPresent()
+            && seal(test).filter(Seal.FULL::equals).isPresent()
         ? " (so tested, a full facepiece is credited %s at most)"
             .formatted(Figures.plain(result.most().orElseThrow()))
         : "";
@@ -91,7 +93,8 @@ public final class FitReport {
 
   private FitResult result(FitTest test) {
     Respirator respirator = gear.respirator(test.respirator()).orElseThrow();
-    return FitResult.of(test, respirator.scheme(), seal(test).orElse(Seal.HALF));
+    return FitResult.of(
+        test, respirator.scheme(), seal(test).orElse(Seal.HALF), allowed.fitRule(respirator));
   }
 
   /** One record as a JSON object. */

@@ -260,6 +260,16 @@ class BookExchangeTest {
     assertThat(done("person list --book " + at("new.db"))).contains("me").doesNotContain("Zoë");
   }
 
+  @Test
+  void a_gas_class_on_a_filtering_facepiece_does_not_come_in() throws IOException {
+    done("gear add respirator cup --facepiece \"filtering facepiece\"");
+    done("gear add element n95 --for cup --class N95 --opened 2026-03-01");
+    done("export --csv " + csv);
+    change("elements.csv", ",n95,", ",organic-vapour-n95,");
+    assertThat(refused("import " + csv + " --book " + at("new.db")))
+        .contains("elements.csv, line 2", "\"cup\" is a filtering facepiece");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

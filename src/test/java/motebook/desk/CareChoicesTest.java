@@ -97,7 +97,7 @@ class CareChoicesTest {
     Session session = shop.wore(DAY, "09:00", 10, "mask", "drilling of oak");
     assertThat(shop.credit(session).apf()).isEqualTo(1);
     shop.chose(OwnFigure.FIT_MONTHS_UK, 24);
-    assertThat(shop.credit(session).apf()).isEqualTo(10);
+    assertThat(shop.credit(session).apf()).isEqualTo(20);
   }
 
   @Test

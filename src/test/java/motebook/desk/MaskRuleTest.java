@@ -576,4 +576,33 @@ class MaskRuleTest {
             new RecordSealCheck(session.id()));
     assertThat(remedy.then().vapourApf()).isEqualTo(10);
   }
+
+  // 29 CFR 1910.134(f)(6) and (f)(8); HSG53: qualitative at full factor for half masks and
+  // filtering facepieces, none for full masks. Demand-mode supplied air is a negative-pressure
+  // mask.
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "OSHA | air-purifying                  | half mask           | p100 | 10",
+        "OSHA | air-purifying                  | full facepiece      | p100 | 10",
+        "OSHA | powered air-purifying          | half mask           | he   | 50",
+        "OSHA | powered air-purifying          | full facepiece      | he   | 1000",
+        "OSHA | supplied air, demand           | full facepiece      |      | 10",
+        "OSHA | supplied air, pressure-demand  | full facepiece      |      | 1000",
+        "UK   | air-purifying                  | half mask           | p3   | 20",
+        "UK   | air-purifying                  | filtering facepiece | ffp3 | 20",
+        "UK   | air-purifying                  | full facepiece      | p3   | 1",
+        "UK   | powered air-purifying          | full facepiece      | tm3  | 1",
+      })
+  void a_test_by_taste_is_worth_what_the_rule_of_the_device_says(
+      Scheme scheme, String kind, String facepiece, String element, double factor) {
+    Workshop shop = new Workshop().mask("mask", scheme, kind, facepiece);
+    if (element != null) {
+      shop.element("mask", element, LAST_MONTH);
+    }
+    shop.tasted("mask", "me", LAST_MONTH);
+    Session session = shop.wore(DAY, "09:00", 60, "mask", "orbital-sanding of oak");
+    assertThat(shop.credit(session).apf()).isEqualTo(factor);
+  }
 }

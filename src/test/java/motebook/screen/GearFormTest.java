@@ -126,4 +126,14 @@ class GearFormTest {
     pilot.press("Ctrl-Z", "y", "Enter");
     assertThat(pilot.book().rack().respiratorNames()).isEmpty();
   }
+
+  @Test
+  void the_form_refuses_a_cartridge_on_a_filtering_facepiece() {
+    pilot.say("add mask").type("cup").press("Down").type("filtering facepiece").press("Enter");
+    assertThat(pilot.book().rack().respirator("cup").facepiece()).isEqualTo("filtering facepiece");
+    pilot.say("add element").press("Down").type("pads").press("Down").type("OV/N95");
+    pilot.press("Enter");
+    assertThat(pilot.screen()).contains("holds particles only");
+    assertThat(pilot.book().gear().elements()).isEmpty();
+  }
 }
