@@ -120,9 +120,13 @@ public record ExposureGroup(
     private Optional<Limit> limit(List<Point> points, Fraction fraction) {
       LocalDate newest =
           points.stream().map(point -> point.sample.date()).max(LocalDate::compareTo).orElseThrow();
+      if (!points.stream().allMatch(point -> point.kind.material().coveredByLimit())) {
+        return Optional.empty();
+      }
       Set<WoodClass> wood = new LinkedHashSet<>();
       points.forEach(point -> wood.add(point.kind.material().woodClass()));
       return reference.limits(settings.limitSet(), newest, wood).stream()
+          .filter(Limit::judges)
           .filter(
               limit ->
                   (limit.fraction() == Fraction.RESPIRABLE) == (fraction == Fraction.RESPIRABLE))

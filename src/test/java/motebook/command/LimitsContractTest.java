@@ -181,4 +181,20 @@ class LimitsContractTest {
         .contains(INSTEAD)
         .doesNotContain("times the limit");
   }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"oak", "old paint"})
+  void results_of_dust_that_no_limit_covers_are_held_against_none(String wood) {
+    for (String date : List.of("2026-03-02", "2026-03-03", "2026-03-04")) {
+      done("log 4h orbital sanding of " + wood + " at 8:00 on " + date);
+      done(
+          "sample add --yes --fraction inhalable --from 8:00 --to 12:00 --mg-m3 1"
+              + date.charAt(9)
+              + ".5 --on "
+              + date);
+    }
+    Object group = at(shell.json("sample list"), "groups", 0);
+    assertThat(at(group, "operation")).isEqualTo("orbital-sanding");
+    assertThat(at(group, "limit") == null).isEqualTo(wood.equals("old paint"));
+  }
 }
