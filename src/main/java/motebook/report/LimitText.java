@@ -62,6 +62,26 @@ public final class LimitText {
   }
 
   /**
+   * What is over its limit though the day itself may not be: a night as one shift, and a long day
+   * against its lowered limit.
+   */
+  public static List<String> overBeside(DayReport day) {
+    List<String> over = new ArrayList<>();
+    day.limits().nights().stream()
+        .filter(night -> Stream.of(night.limit(), night.advisory()).anyMatch(LimitText::over))
+        .forEach(night -> over.add(night(night) + "."));
+    day.limits()
+        .longDay()
+        .filter(longer -> longer.over() && !over(Optional.of(longer.held())))
+        .ifPresent(longer -> over.add(longDay(longer) + "."));
+    return over;
+  }
+
+  private static boolean over(Optional<HeldLimit> held) {
+    return held.map(limit -> limit.ratio() > 1).orElse(false);
+  }
+
+  /**
    * What to do about dust that no limit covers. No figure stands here: none says how far a control
    * or a mask goes against lead or arsenic.
    */

@@ -48,6 +48,7 @@ final class Cautions {
               Collections.rotate(said, -1); // what to do first: there may be one row for it
               all.addAll(0, said.stream().map("! "::concat).toList());
             });
+    all.addAll(0, LimitText.overBeside(page.report()).stream().map("! "::concat).toList());
     all.addAll(0, ProtectionWords.alarms(page.report()).stream().map("! "::concat).toList());
     return all;
   }
