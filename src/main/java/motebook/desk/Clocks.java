@@ -31,8 +31,8 @@ public final class Clocks {
   }
 
   /**
-   * What is left of a life of vapour, the one figure of it: {@code about 2.50 h of work like its
-   * last left}.
+   * What is left of a life of vapour, the one figure of it: {@code about 2.50 h left of work like
+   * its last}.
    */
   public static String left(CareClock clock) {
     if (clock.ranOut().isPresent()) {
@@ -45,7 +45,7 @@ public final class Clocks {
     return (days < 1
             ? Figures.about(clock.hoursLeft().orElseThrow()) + " h"
             : "about " + Figures.count((long) Math.floor(days), "working day"))
-        + " of work like its last left";
+        + " left of work like its last";
   }
 
   /**

@@ -25,8 +25,12 @@ public final class Measures {
   /** A speed of air: {@code 6 m/min}, {@code 20 ft/min}. */
   public static String speed(double mPerMin, Units units) {
     return units == Units.US
-        ? Figures.plain(Math.round(10 * mPerMin / FOOT_M) / 10.0) + " ft/min"
+        ? feetAMinute(mPerMin / FOOT_M) + " ft/min"
         : plain(mPerMin) + " m/min";
+  }
+
+  private static String feetAMinute(double value) {
+    return value < 100 ? Figures.plain(Math.rint(10 * value) / 10) : whole(value);
   }
 
   private static String whole(double value) {

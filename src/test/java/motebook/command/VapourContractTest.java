@@ -49,7 +49,7 @@ class VapourContractTest {
     assertThat(shell.say("due").out()).contains("(used up)");
     assertThat(shell.say("week 2026-03-02").out())
         .contains("came to its end Mon (vapour life")
-        .doesNotContain(" left");
+        .doesNotContain("left of work like its last");
   }
 
   private static String left(Map<String, Object> clock) {
@@ -57,7 +57,7 @@ class VapourContractTest {
     return (days < 1
             ? "about " + Figures.rounded(number(clock, "hours_left_like_last")) + " h"
             : "about " + Figures.count((long) days, "working day"))
-        + " of work like its last left";
+        + " left of work like its last";
   }
 
   private Map<String, Object> vapourClock() {
