@@ -25,7 +25,7 @@ final class FinishCommand {
       description = {
         "Enters a finish from its maker's data sheet. Under the name of a shipped finish it takes",
         "that one's place; how fast it dries and what it warns of is as the one it is like.",
-        "Example: motebook gear add finish \"Blue Label\" --like lacquer --volatile 640"
+        "Example: motebook gear add finish \"Quick Clear\" --like lacquer --volatile 640"
             + " --solvents \"toluene 0.2 acetone 0.8\""
       })
   static final class Add implements Callable<Integer> {

@@ -31,7 +31,7 @@ final class FitTestCommand implements Callable<Integer> {
   private static final String QUALITATIVE = "qualitative";
   private static final String UNWRITTEN =
       "Caution: the written protocols (29 CFR 1910.134, App. A) know isoamyl acetate, saccharin,"
-          + " Bitrex and irritant smoke. With another agent, ask who tests you by what rule.";
+          + " denatonium benzoate and irritant smoke. With another agent, ask who tests you by what rule.";
 
   private final Desk desk;
   @Mixin private FitCommand.WhoAndWhen who;

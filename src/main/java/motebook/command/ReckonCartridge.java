@@ -33,8 +33,8 @@ import picocli.CommandLine.Parameters;
     description = "How long an organic-vapour cartridge lasts and when to change it.")
 final class ReckonCartridge extends Reckoning {
   private static final String CAUTION =
-      "An estimate, before any safety fraction: the maker's data come first. Write a change"
-          + " schedule and keep to it; smell is none.";
+      "An estimate, before any safety fraction: follow the manufacturer's data. Write a change"
+          + " schedule and keep to it; odour is not a warning.";
 
   @Parameters(arity = "1..*", paramLabel = "SOLVENT", description = "Name or CAS number.")
   private List<String> solvent;
@@ -189,6 +189,11 @@ final class ReckonCartridge extends Reckoning {
               + life.estimates().stream()
                   .map(ReckonCartridge::minutes)
                   .collect(Collectors.joining(", ")));
+    }
+    if (life.table().isPresent() && life.wheelerJonas().isPresent()) {
+      lines.add(
+          "The printed table is the output of a model of the same kind, not of measurements: the two"
+              + " are not independent.");
     }
     life.shortest()
         .ifPresent(

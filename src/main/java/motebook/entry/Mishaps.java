@@ -131,7 +131,8 @@ final class Mishaps {
 
   private void unknown(Slot expected, int from, int nameFrom, List<Phrase> phrases) {
     // Behind "by" and "in" the beginning of a trade's word is rather a name that the book lacks.
-    boolean named = expected == Slot.PERSON || expected == Slot.PLACE;
+    boolean named =
+        (expected == Slot.PERSON || expected == Slot.PLACE) && Amounts.at(line, nameFrom).isEmpty();
     int first = named ? Phrase.WRONG : Phrase.UNKNOWN;
     int each = named ? Phrase.SHORTENED / 2 : Phrase.UNKNOWN_WORD;
     int to = nameFrom;

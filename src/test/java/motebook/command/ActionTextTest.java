@@ -68,7 +68,7 @@ class ActionTextTest {
         new SeeCopies(),
         new AddPlace(),
         new AddPerson(),
-        new ReplaceFinish("Blue Label"),
+        new ReplaceFinish("Quick Clear"),
         new GiveFlow("shop", Action.Flow.AIR_CLEANER),
         new GiveFlow("shop", Action.Flow.WINDOW_FAN));
   }
@@ -82,7 +82,7 @@ class ActionTextTest {
             "gear add element pads --for \"half mask\" --class P100 --opened 2026-02-02",
             "gear add element spare --for \"half mask\" --class P100 --sealed-until 2027-01-01",
             "gear add filter bag --on collector --clean-every 10 --from 2026-02-02",
-            "gear add finish \"Blue Label\" --like lacquer --volatile 640 --solvents \"toluene 1\"",
+            "gear add finish \"Quick Clear\" --like lacquer --volatile 640 --solvents \"toluene 1\"",
             "fit hair --from 2026-02-20",
             "log 30m table saw oak at 9:00 wearing half mask")
         .forEach(line -> assertThat(shell.say(line).code()).as(line).isZero());

@@ -353,7 +353,10 @@ class ContractTest {
     assertThat(shell.screenOpened).contains(folder.resolve("book.db"));
   }
 
-  /** 29 CFR 1910.134, App. A, part I B: isoamyl acetate, saccharin, Bitrex, irritant smoke. */
+  /**
+   * 29 CFR 1910.134, App. A, part I B: isoamyl acetate, saccharin, denatonium benzoate, irritant
+   * smoke.
+   */
   @ParameterizedTest
   @CsvSource({
     "saccharin, false",

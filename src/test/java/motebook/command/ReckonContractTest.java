@@ -139,7 +139,7 @@ class ReckonContractTest {
         .containsEntry("table_minutes", null)
         .hasEntrySatisfying("note", note -> assertThat(note).asString().contains("Methanol"));
     assertThat(shell.say("reckon cartridge toluene --ppm 200").out())
-        .contains("change schedule", "maker");
+        .contains("change schedule", "manufacturer", "not independent");
     assertThat(shell.say("reckon cartridge methanol --ppm 200").out())
         .contains("no cartridge time", "Supplied air");
   }

@@ -257,18 +257,18 @@ class VapourContractTest {
 
   @Test
   void a_data_sheet_is_entered_said_listed_replaced_and_taken_back() {
-    String sheet = "gear add finish \"Blue Label\" --like lacquer --volatile 640 --solvents ";
+    String sheet = "gear add finish \"Quick Clear\" --like lacquer --volatile 640 --solvents ";
     said(sheet + "\"toluene 20%, mineral spirits 80%\"");
-    said("log 25m finishing using 100ml blue label at 9:00 on 2026-03-02");
+    said("log 25m finishing using 100ml quick clear at 9:00 on 2026-03-02");
     Map<String, Object> day = shell.json("day 2026-03-02");
     double before = number(day, "vapour", "mixture_index_outside");
     Map<String, Object> listed = shell.json("gear finishes");
-    assertThat(at(listed, "finishes", 16, "finish")).isEqualTo("blue-label");
+    assertThat(at(listed, "finishes", 16, "finish")).isEqualTo("quick-clear");
     assertThat(number(listed, "finishes", 16, "volatile_g_l")).isEqualTo(640);
     assertThat(at(listed, "finishes", 16, "solvent_weight_shares"))
         .isEqualTo(Map.of("toluene", 0.2, "mineral-spirits", 0.8));
     assertThat(at(listed, "finishes", 16, "own")).isEqualTo(true);
-    assertThat(shell.say(sheet + "\"acetone 1\"").err()).contains("\"Blue Label\" already");
+    assertThat(shell.say(sheet + "\"acetone 1\"").err()).contains("\"Quick Clear\" already");
     said(sheet.replace("640", "320") + "\"toluene 0.2 mineral spirits 0.8\" --replace");
     assertThat(number(shell.json("day 2026-03-02"), "vapour", "mixture_index_outside"))
         .isCloseTo(before / 2, within(1e-9));
@@ -289,26 +289,26 @@ class VapourContractTest {
 
   @Test
   void a_data_sheet_that_sessions_used_is_retired_for_work_to_come() {
-    said("gear add finish \"Blue Label\" --like lacquer --volatile 640 --solvents \"toluene 1\"");
-    said("log 10m finishing using 80ml blue label at 9:00 on 2026-03-02");
+    said("gear add finish \"Quick Clear\" --like lacquer --volatile 640 --solvents \"toluene 1\"");
+    said("log 10m finishing using 80ml quick clear at 9:00 on 2026-03-02");
     double before = number(shell.json("day"), "vapour", "mixture_index_outside");
-    Shell.Said gone = shell.say("gear remove \"blue label\"");
+    Shell.Said gone = shell.say("gear remove \"quick clear\"");
     assertThat(gone.code()).isZero();
-    assertThat(gone.out()).startsWith("Sessions used blue label, so it was retired on 2026-03-02");
+    assertThat(gone.out()).startsWith("Sessions used quick clear, so it was retired on 2026-03-02");
     assertThat(number(shell.json("day"), "vapour", "mixture_index_outside")).isEqualTo(before);
     shell.at("2026-03-03T18:00");
-    assertThat(shell.say("gear finishes").out()).doesNotContain("Blue Label");
-    Shell.Said refused = shell.say("log 10m finishing using 80ml blue label at 9:00");
+    assertThat(shell.say("gear finishes").out()).doesNotContain("Quick Clear");
+    Shell.Said refused = shell.say("log 10m finishing using 80ml quick clear at 9:00");
     assertThat(refused.code()).isEqualTo(2);
     assertThat(refused.err())
-        .contains("Blue Label was retired on 2026-03-02")
-        .contains("motebook gear add finish \"Blue Label\" --replace");
+        .contains("Quick Clear was retired on 2026-03-02")
+        .contains("motebook gear add finish \"Quick Clear\" --replace");
     // forgotten work of a day on which it was still in use may be said later
-    said("log 10m finishing using 80ml blue label at 11:00 on 2026-03-02");
+    said("log 10m finishing using 80ml quick clear at 11:00 on 2026-03-02");
     said(
-        "gear add finish \"Blue Label\" --like lacquer --volatile 500 --solvents \"toluene 1\""
+        "gear add finish \"Quick Clear\" --like lacquer --volatile 500 --solvents \"toluene 1\""
             + " --replace");
-    said("log 10m finishing using 80ml blue label at 9:00");
+    said("log 10m finishing using 80ml quick clear at 9:00");
   }
 
   @Test

@@ -192,10 +192,10 @@ class AmountsTest {
 
   @Test
   void an_own_finish_is_read_and_said_by_its_own_name() {
-    Scene scene = with(new OwnFinish("Blue Label 2/1", "lacquer", 600, Map.of("acetone", 1.0)));
-    Work work = SpokenLine.read("25m finishing using 30ml blue label at 9:00", scene);
-    assertThat(work.amounts()).containsExactly(new Amount("blue-label-2-1", 30));
-    assertThat(SpokenLine.say(work, scene)).contains("using 30ml Blue Label 2/1 in shop");
+    Scene scene = with(new OwnFinish("Quick Clear 2/1", "lacquer", 600, Map.of("acetone", 1.0)));
+    Work work = SpokenLine.read("25m finishing using 30ml quick clear at 9:00", scene);
+    assertThat(work.amounts()).containsExactly(new Amount("quick-clear-2-1", 30));
+    assertThat(SpokenLine.say(work, scene)).contains("using 30ml Quick Clear 2/1 in shop");
   }
 
   private static Scene with(OwnFinish... own) {

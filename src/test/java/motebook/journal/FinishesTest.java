@@ -75,13 +75,13 @@ class FinishesTest {
   @Test
   void a_data_sheet_comes_back_as_it_was_entered_and_undo_takes_it_out() {
     try (Book book = Shop.open(folder)) {
-      OwnFinish sheet = sheet("Blue Label", 640.25);
+      OwnFinish sheet = sheet("Quick Clear", 640.25);
       book.finishes().add(sheet);
       assertThat(book.finishes().all()).containsExactly(sheet);
       assertThat(book.finishes().all().get(0).solvents().keySet())
           .containsExactly("toluene", "acetone");
       assertThat(book.verify()).isEmpty();
-      assertThat(book.changes().undo().orElseThrow().what()).isEqualTo("Added finish Blue Label");
+      assertThat(book.changes().undo().orElseThrow().what()).isEqualTo("Added finish Quick Clear");
       assertThat(book.finishes().all()).isEmpty();
     }
   }
@@ -89,15 +89,15 @@ class FinishesTest {
   @Test
   void a_second_sheet_of_one_name_is_refused_unless_it_replaces_the_first() {
     try (Book book = Shop.open(folder)) {
-      book.finishes().add(sheet("Blue Label", 640));
-      assertThatThrownBy(() -> book.finishes().add(sheet("blue-label", 500)))
+      book.finishes().add(sheet("Quick Clear", 640));
+      assertThatThrownBy(() -> book.finishes().add(sheet("quick-clear", 500)))
           .isInstanceOf(Refusal.class)
-          .hasMessageContaining("\"Blue Label\" already");
-      book.finishes().replace(sheet("Blue Label", 500));
-      assertThat(book.finishes().all()).containsExactly(sheet("Blue Label", 500));
+          .hasMessageContaining("\"Quick Clear\" already");
+      book.finishes().replace(sheet("Quick Clear", 500));
+      assertThat(book.finishes().all()).containsExactly(sheet("Quick Clear", 500));
       book.changes().undo();
-      assertThat(book.finishes().all()).containsExactly(sheet("Blue Label", 640));
-      assertThatThrownBy(() -> book.finishes().replace(sheet("Red Label", 500)))
+      assertThat(book.finishes().all()).containsExactly(sheet("Quick Clear", 640));
+      assertThatThrownBy(() -> book.finishes().replace(sheet("Slow Clear", 500)))
           .isInstanceOf(Refusal.class)
           .hasMessageContaining("knows no finish");
     }
@@ -106,7 +106,7 @@ class FinishesTest {
   @Test
   void shares_that_were_altered_behind_the_program_are_told() throws SQLException {
     try (Book book = Shop.open(folder)) {
-      book.finishes().add(sheet("Blue Label", 640));
+      book.finishes().add(sheet("Quick Clear", 640));
     }
     Shop.behind(
         folder,
@@ -118,43 +118,43 @@ class FinishesTest {
         "COMMIT");
     try (Book book = Shop.open(folder)) {
       assertThat(book.verify())
-          .anyMatch(problem -> problem.contains("shares of the finish \"Blue Label\""));
+          .anyMatch(problem -> problem.contains("shares of the finish \"Quick Clear\""));
     }
   }
 
   @Test
   void a_sheet_that_no_session_used_is_deleted() {
     try (Book book = Shop.open(folder)) {
-      book.finishes().add(sheet("Blue Label", 640));
-      assertThat(book.finishes().remove("blue label", Shop.MONDAY))
+      book.finishes().add(sheet("Quick Clear", 640));
+      assertThat(book.finishes().remove("quick clear", Shop.MONDAY))
           .isEqualTo(OwnFinishes.Removed.DELETED);
       assertThat(book.finishes().all()).isEmpty();
       book.changes().undo();
-      assertThat(book.finishes().all()).containsExactly(sheet("Blue Label", 640));
+      assertThat(book.finishes().all()).containsExactly(sheet("Quick Clear", 640));
     }
   }
 
   @Test
   void a_sheet_that_sessions_used_is_retired_and_comes_back_with_undo_or_a_new_sheet() {
     try (Book book = Shop.open(folder)) {
-      book.finishes().add(sheet("Blue Label", 640));
+      book.finishes().add(sheet("Quick Clear", 640));
       Session session =
           book.log(
-              Shop.bare("09:00", 30, "finishing").using(List.of(new Amount("blue-label", 100))));
-      assertThat(book.finishes().remove("Blue Label", Shop.MONDAY))
+              Shop.bare("09:00", 30, "finishing").using(List.of(new Amount("quick-clear", 100))));
+      assertThat(book.finishes().remove("Quick Clear", Shop.MONDAY))
           .isEqualTo(OwnFinishes.Removed.RETIRED);
       assertThat(book.finishes().all())
           .extracting(OwnFinish::retiredOn)
           .containsExactly(Optional.of(Shop.MONDAY));
       assertThat(book.session(session.id())).contains(session);
-      assertThatThrownBy(() -> book.finishes().remove("Blue Label", Shop.MONDAY))
+      assertThatThrownBy(() -> book.finishes().remove("Quick Clear", Shop.MONDAY))
           .isInstanceOf(Refusal.class)
-          .hasMessage("\"Blue Label\" was retired on 2026-03-02 already.");
+          .hasMessage("\"Quick Clear\" was retired on 2026-03-02 already.");
       book.changes().undo();
-      assertThat(book.finishes().all()).containsExactly(sheet("Blue Label", 640));
-      book.finishes().remove("Blue Label", Shop.MONDAY);
-      book.finishes().replace(sheet("Blue Label", 500));
-      assertThat(book.finishes().all()).containsExactly(sheet("Blue Label", 500));
+      assertThat(book.finishes().all()).containsExactly(sheet("Quick Clear", 640));
+      book.finishes().remove("Quick Clear", Shop.MONDAY);
+      book.finishes().replace(sheet("Quick Clear", 500));
+      assertThat(book.finishes().all()).containsExactly(sheet("Quick Clear", 500));
       assertThat(book.verify()).isEmpty();
     }
   }
@@ -173,10 +173,10 @@ class FinishesTest {
   @Test
   void what_is_no_sheet_cannot_be_removed() {
     try (Book book = Shop.open(folder)) {
-      book.finishes().add(sheet("Blue Label", 640));
+      book.finishes().add(sheet("Quick Clear", 640));
       assertThatThrownBy(() -> book.finishes().remove("lacquer", Shop.MONDAY))
           .isInstanceOf(Refusal.class)
-          .hasMessageContaining("knows no finish \"lacquer\". It knows: Blue Label");
+          .hasMessageContaining("knows no finish \"lacquer\". It knows: Quick Clear");
     }
   }
 }

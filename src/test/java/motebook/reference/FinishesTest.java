@@ -113,12 +113,12 @@ class FinishesTest {
 
   @Test
   void a_data_sheet_under_a_new_name_stands_beside_the_rows() {
-    OwnFinish sheet = new OwnFinish("Blue Label", "oil-varnish", 380, Map.of("turpentine", 1.0));
+    OwnFinish sheet = new OwnFinish("Quick Clear", "oil-varnish", 380, Map.of("turpentine", 1.0));
     Finishes own = finishes.with(List.of(sheet));
     assertThat(own.all()).hasSize(17);
-    assertThat(own.finish("blue-label").cautions()).containsExactly("fire", "oily-rags");
-    assertThat(own.named("blue LABEL")).map(Finish::key).contains("blue-label");
-    assertThatThrownBy(() -> finishes.finish("blue-label"))
+    assertThat(own.finish("quick-clear").cautions()).containsExactly("fire", "oily-rags");
+    assertThat(own.named("quick CLEAR")).map(Finish::key).contains("quick-clear");
+    assertThatThrownBy(() -> finishes.finish("quick-clear"))
         .isInstanceOf(IllegalArgumentException.class);
   }
 

@@ -73,7 +73,7 @@ class DoseTest {
   @ParameterizedTest
   @CsvSource({"1,138", "2,69", "6,23", "12,12"})
   void ninety_percent_go_in_the_printed_minutes(double airChanges, double minutes) {
-    // Public Health Agency of Canada 1996, Appendix F.
+    // Health Canada 1996 (Canada Communicable Disease Report 22S1), Appendix F.
     assertThat(Clearing.minutes(airChanges, 90)).isCloseTo(minutes, within(1.0));
   }
 
