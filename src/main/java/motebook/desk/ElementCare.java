@@ -154,9 +154,9 @@ final class ElementCare {
     return classOf(element).gas() ? vapours.typicalShare(element, worn) : 0;
   }
 
-  /** Typical concentration of what carbon is for in a session, ppm. */
-  double organicPpm(Session session) {
-    return vapours.organicPpm(session);
+  /** What the vapour of a session asks of a mask. */
+  VapourDemand demand(Session session) {
+    return vapours.demand(session);
   }
 
   /** Whether oil may have been in the air of a session. */

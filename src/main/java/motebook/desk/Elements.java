@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import motebook.model.Action;
+import motebook.model.Action.AddFinish;
 import motebook.model.Action.ChangeElement;
 import motebook.model.Action.WearInSession;
 import motebook.model.Element;
@@ -16,9 +17,11 @@ import motebook.model.Respirator;
 import motebook.model.Session;
 import motebook.model.Work;
 import motebook.reference.ElementClass;
+import motebook.reference.Finish;
 import motebook.reference.Hazard;
 import motebook.reference.Masks;
 import motebook.reference.ProtectionFactor;
+import motebook.reference.Solvents;
 
 /** Whether the elements on a mask hold what is in the air, and by which row they are rated. */
 final class Elements {
@@ -40,11 +43,14 @@ final class Elements {
     this.on = on;
   }
 
-  /** What speaks against counting on the elements for one thing in the air. */
-  List<Objection> against(Hazard hazard) {
+  /**
+   * What speaks against counting on the elements for one thing in the air.
+   *
+   * @param finishes what gives off the vapour
+   */
+  List<Objection> against(Hazard hazard, List<Finish> finishes) {
     if (hazard.suppliedAirOnly()) {
-      return List.of(
-          new Objection("needs supplied air", withoutStop(hazard.advice()), suppliedAir()));
+      return List.of(suppliedAirOnly(hazard, finishes));
     }
     if (hazard.kind() != Hazard.Kind.DUST && masks.particlesOnly(mask)) {
       return List.of(particlesOnly(hazard));
@@ -54,6 +60,29 @@ final class Elements {
     return holding.isEmpty()
         ? List.of(missing(hazard))
         : holding.stream().flatMap(one -> over(one, hazard).stream()).toList();
+  }
+
+  // A shipped finish stands for any of its kind: the sheet of the one that was used knows better.
+  private Objection suppliedAirOnly(Hazard hazard, List<Finish> finishes) {
+    List<Finish> holding = finishes.stream().filter(finish -> holds(finish, hazard)).toList();
+    boolean generic = hazard.key().equals(Hazard.METHANOL) && !holding.isEmpty();
+    if (!generic || holding.stream().anyMatch(Finish::own)) {
+      return new Objection("needs supplied air", withoutStop(hazard.advice()), suppliedAir());
+    }
+    String name = holding.get(0).name();
+    return new Objection(
+        "may hold methanol",
+        "The data sheet of the product itself decides whether there is methanol in its "
+            + name
+            + ", as is assumed here; no cartridge holds methanol",
+        Optional.of(new AddFinish(name)),
+        suppliedAir());
+  }
+
+  private static boolean holds(Finish finish, Hazard hazard) {
+    return finish.solvents().keySet().stream()
+        .flatMap(key -> Solvents.shipped().withKey(key).stream())
+        .anyMatch(solvent -> hazard.solvents().contains(solvent.element()));
   }
 
   /** What brings its own air: those of the book, else one that is to be added. */

@@ -40,13 +40,15 @@ final class InTheAir {
     return List.copyOf(hazards);
   }
 
-  private boolean finishing(Work work) {
-    return cautions(new Done(work.operation(), work.material())).contains(FINISHING);
+  /** Those of them that ask something of a mask. */
+  List<Hazard> asking(Session session) {
+    return elements.solvents(session).isEmpty()
+        ? vapours(session)
+        : elements.demand(session).asking().stream().map(masks::hazardOf).distinct().toList();
   }
 
-  /** Whether it is what organic-vapour elements are for. */
-  boolean carbonHolds(Hazard hazard) {
-    return hazard.solvents().contains(Solvent.Element.ORGANIC_VAPOUR);
+  private boolean finishing(Work work) {
+    return cautions(new Done(work.operation(), work.material())).contains(FINISHING);
   }
 
   /** What is warned of beside: the formaldehyde of boards, lead, arsenic. */

@@ -17,7 +17,7 @@ import motebook.model.Work;
 import motebook.reference.Hazard;
 import motebook.reference.Masks;
 import motebook.reference.ProtectionFactor;
-import motebook.science.CartridgeUse;
+import motebook.reference.Solvent;
 
 /**
  * Credits a respirator when its elements fit what is in the air and are in date, and when it fits
@@ -94,6 +94,7 @@ final class MaskRule implements CreditRule {
     private final List<ElementStanding> on;
     private final List<ProtectionFactor> rows;
     private final Optional<FitStanding> fit;
+    private final VapourDemand demand;
 
     Case(Session session, MaskUse use, MaskDay day) {
       this.session = session;
@@ -104,22 +105,31 @@ final class MaskRule implements CreditRule {
       this.on = day.on();
       this.rows = day.rows();
       this.fit = day.fit();
+      this.demand = elements.demand(session);
     }
 
     Credit credit() {
-      List<Hazard> vapours = air.vapours(session);
-      return new Credit(
-          use.wornPercent() / 100,
-          dust(),
-          vapours.isEmpty() ? Optional.empty() : Optional.of(verdict(vapours)),
-          notes(),
-          Optional::empty);
+      return new Credit(use.wornPercent() / 100, dust(), vapour(), notes(), Optional::empty);
+    }
+
+    // What asks nothing never stands in the way; where the mask holds it all the same, it counts.
+    private Optional<Verdict> vapour() {
+      List<Hazard> there = air.vapours(session);
+      if (there.isEmpty()) {
+        return Optional.empty();
+      }
+      Verdict all = verdict(there);
+      List<Hazard> asking = air.asking(session);
+      if (all.objections().isEmpty() || asking.containsAll(there)) {
+        return Optional.of(all);
+      }
+      return asking.isEmpty() ? Optional.empty() : Optional.of(verdict(asking));
     }
 
     // What speaks against it names the session; where nothing does, one serves all of the day.
     private Verdict dust() {
       Verdict known = dusts.get(day);
-      if (known != null && steady()) {
+      if (known != null && steady() && demand.aboveIdlh().isEmpty()) {
         return known;
       }
       Verdict dust = verdict(List.of(masks.hazard(Hazard.WOOD_DUST)));
@@ -141,12 +151,14 @@ final class MaskRule implements CreditRule {
     private Verdict verdict(List<Hazard> hazards) {
       Set<Objection> objections = new LinkedHashSet<>();
       Elements judged = new Elements(gear, mask, session, on, masks);
+      if (!demand.aboveIdlh().isEmpty()) {
+        return new Verdict(figure(judged.row(rows)), List.of(leave()));
+      }
       retired(judged).ifPresent(objections::add);
       if (rows.isEmpty()) {
         objections.add(judged.notAllowed());
       } else if (!rows.get(0).suppliedAir()) {
-        hazards.forEach(hazard -> objections.addAll(judged.against(hazard)));
-        objections.addAll(tooThick(hazards, judged));
+        hazards.forEach(hazard -> objections.addAll(judged.against(hazard, demand.finishes())));
       }
       Optional<ProtectionFactor> row = judged.row(rows);
       if (!rows.isEmpty() && row.isEmpty() && objections.isEmpty()) {
@@ -157,21 +169,43 @@ final class MaskRule implements CreditRule {
       return new Verdict(figure(row), new ArrayList<>(objections));
     }
 
-    // 42 CFR 84.190: where gas elements end, judged at the typical figure.
-    private List<Objection> tooThick(List<Hazard> hazards, Elements judged) {
-      if (hazards.stream().noneMatch(air::carbonHolds)) {
+    // 29 CFR 1910.134(d)(2): there only a pressure-demand SCBA, or such an airline with its own
+    // cylinder for escape, may be worn, and no book of this program records either.
+    private Objection leave() {
+      Solvent first = demand.aboveIdlh().get(0);
+      return Objection.lasting(
+          "leave the area",
+          "No mask in this book counts above "
+              + Figures.plain(first.limits().idlhPpm().orElseThrow())
+              + " ppm of "
+              + first.name()
+              + ", which is immediately dangerous to life or health: leave the area and ventilate;"
+              + " entering such air is licensed work");
+    }
+
+    // 42 CFR 84.190: the factor counts, and is not enough.
+    private List<String> tooThick() {
+      if (!demand.aboveIdlh().isEmpty() || rows.isEmpty() || rows.get(0).suppliedAir()) {
         return List.of();
       }
-      double ppm = elements.organicPpm(session);
-      return ppm <= CartridgeUse.MOST_PPM
-          ? List.of()
-          : List.of(
-              new Objection(
-                  "too much vapour",
-                  "The vapour was "
-                      + Figures.about(ppm)
-                      + " ppm; organic-vapour elements end at 1000 ppm",
-                  judged.suppliedAir()));
+      return air.asking(session).stream()
+          .filter(hazard -> hazard.mostPpm().isPresent())
+          .flatMap(hazard -> tooThick(hazard).stream())
+          .toList();
+    }
+
+    private Optional<String> tooThick(Hazard hazard) {
+      double ppm =
+          demand.worstPpm().applyAsDouble(one -> hazard.solvents().contains(one.element()));
+      double most = hazard.mostPpm().getAsDouble();
+      return ppm <= most
+          ? Optional.empty()
+          : Optional.of(
+              "This mask is not enough: elements for %s are made for at most %s ppm, and the worst"
+                      .formatted(hazard.name(), Figures.plain(most))
+                  + " 15 minutes held "
+                  + Figures.about(ppm)
+                  + " ppm.");
     }
 
     private OptionalDouble figure(Optional<ProtectionFactor> row) {
@@ -213,6 +247,7 @@ final class MaskRule implements CreditRule {
                 + " is on record; it comes before a fit test and before wearing a respirator.");
       }
       notes.addAll(unheld());
+      notes.addAll(tooThick());
       if (on.stream().anyMatch(one -> one.elementClass().classN()) && elements.oil(session)) {
         notes.add(NOT_FOR_OIL);
       }

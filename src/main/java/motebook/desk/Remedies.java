@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import motebook.desk.Remedy.Step;
@@ -11,6 +12,7 @@ import motebook.model.MaskUse;
 import motebook.model.Refusal;
 import motebook.model.Session;
 import motebook.reference.Masks;
+import motebook.reference.Solvent;
 
 /**
  * Finds what would make a respirator count, by trying it: every action is applied to the gear and
@@ -95,13 +97,34 @@ final class Remedies {
     WearLog worn =
         sameMask ? log : new WearLog(new Amended(recorded, then.session()), masks, log.last());
     ElementCare elements =
-        new ElementCare(
-            masks,
-            worn,
-            session -> vapours.during(session.equals(then.session()) ? recorded : session),
-            rules);
+        new ElementCare(masks, worn, new Recorded(then.session(), recorded), rules);
     return new MaskRule(then.gear(), masks, elements, rules, (s, c) -> Optional.empty())
         .credit(then.session());
+  }
+
+  /** The vapour of a session whatever is worn in it. */
+  private final class Recorded implements VapourAir {
+    private final Session amended;
+    private final Session recorded;
+
+    Recorded(Session amended, Session recorded) {
+      this.amended = amended;
+      this.recorded = recorded;
+    }
+
+    private Session of(Session session) {
+      return session.equals(amended) ? recorded : session;
+    }
+
+    @Override
+    public Map<Solvent, Ppm> during(Session session) {
+      return vapours.during(of(session));
+    }
+
+    @Override
+    public VapourDemand demand(Session session) {
+      return vapours.demand(of(session));
+    }
   }
 
   private static Optional<String> mask(Session session) {

@@ -25,6 +25,7 @@ public interface VapourAir {
     return new VapourDemand(
         means.keySet(),
         aboveIdlh,
+        List.of(),
         counted ->
             means.entrySet().stream()
                 .filter(mean -> counted.test(mean.getKey()))

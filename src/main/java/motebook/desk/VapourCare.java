@@ -35,11 +35,8 @@ final class VapourCare {
     return air.during(session).keySet();
   }
 
-  double organicPpm(Session session) {
-    return air.during(session).entrySet().stream()
-        .filter(part -> forCarbon(part.getKey()))
-        .mapToDouble(part -> part.getValue().typical())
-        .sum();
+  VapourDemand demand(Session session) {
+    return air.demand(session);
   }
 
   double typicalShare(Element element, List<Wear> worn) {

@@ -38,6 +38,7 @@ final class VapourNeeds {
     return new VapourDemand(
         asking(breath),
         solvents(breath).filter(one -> deadly(one, outside.during(breath, List.of(one)))).toList(),
+        present(breath).map(Drying::finish).distinct().toList(),
         counted -> outside.during(breath, solvents(breath).filter(counted).toList()).central());
   }
 

@@ -91,6 +91,9 @@ public sealed interface Action {
   /** See the copies of the book. */
   record SeeCopies() implements Action {}
 
+  /** Enter the data sheet of a product in the place of a shipped finish. */
+  record AddFinish(String finish) implements Action {}
+
   /** Enter the data sheet of a finish again. */
   record ReplaceFinish(String name) implements Action {}
 

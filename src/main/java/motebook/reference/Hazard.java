@@ -34,6 +34,9 @@ public record Hazard(
   /** The dust that every dusty operation makes. */
   public static final String WOOD_DUST = "wood-dust";
 
+  /** What breaks through a cartridge at once and may or may not be in a product. */
+  public static final String METHANOL = "methanol";
+
   /** What air from elsewhere counts as. */
   public static final String SUPPLIED_AIR = "supplied-air";
 

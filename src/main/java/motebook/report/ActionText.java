@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import motebook.model.Action;
 import motebook.model.Action.AddElement;
+import motebook.model.Action.AddFinish;
 import motebook.model.Action.AddPerson;
 import motebook.model.Action.AddPlace;
 import motebook.model.Action.AddRespirator;
@@ -157,6 +158,13 @@ public final class ActionText {
           + upkeep.what().key()
           + (upkeep.what() == Upkeep.What.INSPECTED ? RESULT_OPTION : "");
     }
+    if (action instanceof AddFinish add) {
+      return "add finish "
+          + quoted(add.finish())
+          + " --like "
+          + quoted(add.finish())
+          + " --volatile G/L --solvents SHARES";
+    }
     if (action instanceof ReplaceFinish finish) {
       return "add finish "
           + quoted(finish.name())
@@ -252,6 +260,9 @@ public final class ActionText {
     }
     if (action instanceof RemoveFitRecord) {
       return "If that is wrong, take it out";
+    }
+    if (action instanceof AddFinish) {
+      return "Enter what it says";
     }
     return "Enter it";
   }

@@ -66,9 +66,13 @@ public final class CreditText {
   }
 
   private String sentence(Objection one, Optional<Remedy> remedy) {
-    return one.reason()
-        + "."
-        + remedy.flatMap(all -> all.against(one)).map(way -> " " + offer.apply(way)).orElse("");
+    String check = one.check().map(offer).map(" "::concat).orElse("");
+    String way = way(one, remedy);
+    return one.reason() + "." + check + (way.isEmpty() ? "" : " " + way);
+  }
+
+  private String way(Objection one, Optional<Remedy> remedy) {
+    return remedy.flatMap(all -> all.against(one)).map(offer).orElse("");
   }
 
   /** What else there is to do or to know, one sentence each, after what is told first. */
@@ -76,7 +80,7 @@ public final class CreditText {
     Optional<Remedy> remedy = credit.remedy();
     String first = reasons(credit, remedy);
     return credit.toTell().stream()
-        .map(one -> sentence(one, remedy))
+        .map(one -> first.contains(one.reason()) ? way(one, remedy) : sentence(one, remedy))
         .filter(said -> !first.contains(said))
         .toList();
   }

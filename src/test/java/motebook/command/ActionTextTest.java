@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import motebook.model.Action;
 import motebook.model.Action.AddElement;
+import motebook.model.Action.AddFinish;
 import motebook.model.Action.AddPerson;
 import motebook.model.Action.AddPlace;
 import motebook.model.Action.AddRespirator;
@@ -68,6 +69,7 @@ class ActionTextTest {
         new SeeCopies(),
         new AddPlace(),
         new AddPerson(),
+        new AddFinish("lacquer thinner"),
         new ReplaceFinish("Quick Clear"),
         new GiveFlow("shop", Action.Flow.AIR_CLEANER),
         new GiveFlow("shop", Action.Flow.WINDOW_FAN));
@@ -117,7 +119,7 @@ class ActionTextTest {
             || (action instanceof RecordUpkeep upkeep && upkeep.what() == What.INSPECTED);
     String before = shell.say("history --json").out();
     Shell.Said said = run(command);
-    boolean toFill = hasResult || action instanceof ReplaceFinish;
+    boolean toFill = hasResult || action instanceof ReplaceFinish || action instanceof AddFinish;
     assertThat(said.code()).as(command).isEqualTo(toFill ? ExitCode.NOT_UNDERSTOOD : 0);
     if (hasResult) {
       assertThat(said.err()).contains("in the place of");

@@ -80,7 +80,7 @@ class MendingTest {
     hood(
         "carts --for hood --class \"organic vapour\" --opened 2026-03-01",
         "pads --for hood --class HE --opened 2026-03-01");
-    done("log 60m finishing using 700ml acrylic lacquer at 9:00 wearing hood");
+    done("log 150m finishing using 700ml acrylic lacquer at 9:00 wearing hood");
     done("log 20m finishing using 50ml acrylic lacquer at 14:00 wearing hood");
     assertThat(refused(FRIDAY, 1))
         .contains("carts was used up on 2026-03-27")
@@ -150,10 +150,34 @@ class MendingTest {
   @Test
   void supplied_air_that_was_worn_is_said_so() {
     hood("carts --for hood --class \"organic vapour\" --opened 2026-03-26");
-    done("log 20m finishing using 100ml lacquer thinner at 9:00 wearing hood");
+    done(
+        "gear add finish \"red tin\" --like \"lacquer thinner\" --volatile 830 --solvents"
+            + " \"toluene 90%, methanol 10%\"");
+    done("log 20m finishing using 30ml red tin at 9:00 wearing hood");
     assertThat(refused(FRIDAY, 0)).contains("wants supplied air").contains("gear add respirator");
     mend(FRIDAY);
     assertThat(at(sessions(FRIDAY).get(0), "respirator")).isEqualTo("air line");
+    assertThat(at(sessions(FRIDAY).get(0), "credited_apf_vapour")).isEqualTo(25.0);
+  }
+
+  @Test
+  void of_methanol_in_a_shipped_thinner_the_product_s_own_sheet_is_asked_for_first() {
+    hood(
+        "carts --for hood --class \"organic vapour\" --opened 2026-03-26",
+        "pads --for hood --class HE --opened 2026-03-26");
+    done("log 20m finishing using 30ml lacquer thinner at 9:00 wearing hood");
+    String why = refused(FRIDAY, 0);
+    assertThat(why)
+        .contains("data sheet of the product itself decides whether there is methanol")
+        .endsWith("it would count as 25 against dust and vapour.");
+    List<String> commands = List.copyOf(commands(why));
+    assertThat(commands.get(0))
+        .isEqualTo(
+            "gear add finish \"lacquer thinner\" --like \"lacquer thinner\" --volatile G/L"
+                + " --solvents SHARES");
+    assertThat(commands.get(1)).startsWith("gear add respirator \"air line\"");
+    done(Shell.filled(commands.get(0)));
+    assertThat(refused(FRIDAY, 0)).isNull();
     assertThat(at(sessions(FRIDAY).get(0), "credited_apf_vapour")).isEqualTo(25.0);
   }
 

@@ -397,11 +397,34 @@ class MaskRuleTest {
   }
 
   @Test
-  void vapour_thicker_than_a_thousand_ppm_is_beyond_the_element() {
+  void vapour_thicker_than_its_elements_are_made_for_counts_and_is_not_enough() {
+    // 42 CFR 84.190, read: organic vapour 1000 ppm; NIOSH IDLH of MEK: 3000 ppm.
     Workshop shop = inOrder().element("half mask", "organic-vapour", LAST_MONTH);
-    Session session = shop.wore(DAY, "09:00", 30, "half mask", "finishing of oak");
-    shop.vapour(session, "toluene", 1200, 3000);
-    assertThat(Workshop.refused(shop.credit(session))).contains("end at 1000 ppm");
+    Session session = shop.wore(DAY, "09:00", 5, "half mask", "finishing of oak");
+    shop.vapour(session, "methyl ethyl ketone", 1200, 2900);
+    Credit credit = shop.credit(session);
+    assertThat(credit.vapourApf()).isEqualTo(10);
+    assertThat(credit.notes())
+        .anyMatch(note -> note.startsWith("This mask is not enough: elements for solvent vapour"));
+  }
+
+  @Test
+  void in_air_that_may_be_immediately_dangerous_no_mask_counts_and_nothing_is_to_be_added() {
+    // NIOSH IDLH of toluene, read: 500 ppm.
+    Workshop shop = inOrder();
+    Session below = shop.wore(DAY, "09:00", 5, "half mask", "finishing of oak");
+    shop.vapour(below, "toluene", 200, 500);
+    assertThat(Workshop.refused(shop.credit(below))).contains("organic-vapour element");
+    Session above = shop.wore(DAY, "10:00", 5, "half mask", "finishing of oak");
+    shop.vapour(above, "toluene", 200, 501);
+    Credit credit = shop.credit(above);
+    assertThat(credit.apf()).isEqualTo(1);
+    assertThat(credit.vapourApf()).isEqualTo(1);
+    assertThat(credit.remedy()).isEmpty();
+    assertThat(credit.objections()).singleElement().matches(one -> one.ways().isEmpty());
+    assertThat(Workshop.refused(credit))
+        .contains("leave the area and ventilate", "licensed work")
+        .doesNotContain("gear add");
   }
 
   @Test

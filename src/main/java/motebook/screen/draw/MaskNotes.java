@@ -37,7 +37,14 @@ final class MaskNotes {
   private static List<String> reasons(Credit credit) {
     List<String> lines = new ArrayList<>();
     for (Objection one : credit.toTell()) {
-      lines.add((lines.size() + 1) + ". " + one.reason() + ".");
+      lines.add(
+          (lines.size() + 1)
+              + ". "
+              + one.reason()
+              + "."
+              + one.check()
+                  .map(any -> " The sheet is entered as a finish of that name.")
+                  .orElse(""));
     }
     credit.remedy().map(one -> CreditText.promise(one, credit)).ifPresent(lines::add);
     return lines;
