@@ -2,13 +2,17 @@ package motebook.command;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,6 +30,9 @@ import picocli.CommandLine.ScopeType;
 // picocli itself reads the two fields that nothing here does.
 @SuppressWarnings("UnusedVariable")
 final class Root implements Callable<Integer> {
+  private static final String SAMPLE = "motebook-sample-";
+  private static final Pattern OWNED = Pattern.compile(SAMPLE + "(\\d{1,18})-\\d+");
+
   @Mixin private final Desk desk;
 
   @Option(
@@ -61,6 +68,8 @@ final class Root implements Callable<Integer> {
 
   private int openSample() {
     Path folder = temporaryFolder();
+    Thread onEnd = new Thread(() -> remove(folder), "clear away the sample");
+    Runtime.getRuntime().addShutdownHook(onEnd);
     try {
       Path book = folder.resolve("sample.db");
       Desk thrownAway = new Desk(desk.world(), book);
@@ -73,13 +82,32 @@ final class Root implements Callable<Integer> {
 
   private static Path temporaryFolder() {
     try {
-      return Files.createTempDirectory("motebook-sample");
+      clearEarlier(Path.of(System.getProperty("java.io.tmpdir")));
+      return Files.createTempDirectory(SAMPLE + ProcessHandle.current().pid() + "-");
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
+  /** Sample shops of programs that were killed. */
+  static void clearEarlier(Path temporary) throws IOException {
+    try (DirectoryStream<Path> samples = Files.newDirectoryStream(temporary, SAMPLE + "*-*")) {
+      for (Path sample : samples) {
+        Matcher owner = OWNED.matcher(String.valueOf(sample.getFileName()));
+        if (owner.matches()
+            && Files.isDirectory(sample, LinkOption.NOFOLLOW_LINKS)
+            && Files.isWritable(sample)
+            && ProcessHandle.of(Long.parseLong(owner.group(1))).isEmpty()) {
+          remove(sample);
+        }
+      }
+    }
+  }
+
   private static void remove(Path folder) {
+    if (!Files.exists(folder)) {
+      return;
+    }
     try (Stream<Path> all = Files.walk(folder)) {
       List<Path> deepestFirst = all.sorted(Comparator.reverseOrder()).toList();
       for (Path path : deepestFirst) {

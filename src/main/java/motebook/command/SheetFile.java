@@ -114,8 +114,9 @@ final class SheetFile {
   private static String text(SeekableByteChannel in, long from) throws IOException {
     ByteBuffer bytes = ByteBuffer.allocate(LOOKED_AT);
     in.position(from);
-    while (bytes.hasRemaining() && in.read(bytes) >= 0) {
-      continue;
+    int read = 0;
+    while (read >= 0 && bytes.hasRemaining()) {
+      read = in.read(bytes);
     }
     return text(Arrays.copyOf(bytes.array(), bytes.position()));
   }

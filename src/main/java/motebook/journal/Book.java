@@ -83,6 +83,8 @@ public final class Book implements AutoCloseable {
   static Book open(Path file, Clock clock, Migrations migrations) {
     Store store = Connections.open(BookFile.ready(file), Connections.PATIENCE);
     try {
+      Leavings.clear(Copies.folder(store.file()), Copies.COPYING);
+      Leavings.clear(store.file().getParent(), Restoring.RESTORING);
       Copies copies = new Copies(store);
       migrations.bringUpToDate(store, copies, LocalDate.now(clock));
       return new Book(store, clock, copies);

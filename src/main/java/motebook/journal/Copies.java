@@ -20,6 +20,9 @@ import motebook.model.Refusal;
 
 /** Verified copies of one book, beside it and elsewhere. */
 final class Copies {
+  /** Begins the name of a copy that is not whole yet. */
+  static final String COPYING = "copying";
+
   private static final String ENDING = ".db";
 
   private final Store store;
@@ -110,20 +113,36 @@ final class Copies {
 
   private void copyTo(Path target, LongConsumer copied) {
     try {
-      Path part = Files.createTempFile(Folders.make(target.getParent()), "copying", ".part");
+      Path part = Leavings.begin(Folders.make(target.getParent()), COPYING);
       part.toFile().deleteOnExit(); // where the program is stopped half way
       try {
         int version = Migrations.state(store).version();
         store.watched(
-            () -> copied.accept(part.toFile().length()), () -> store.run("copy-into", part));
+            () -> copied.accept(part.toFile().length()), () -> copyInto(part, target));
         verify(part, version);
         flush(part);
         Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+        flushFolder(target.getParent());
       } finally {
         Files.deleteIfExists(part);
       }
     } catch (IOException e) {
       throw Troubles.of("The copy " + target + " of the book cannot be made", e);
+    }
+  }
+
+  /** The disk that is full here is that of the copy. */
+  private void copyInto(Path part, Path target) {
+    try {
+      store.run("copy-into", part);
+    } catch (BookTrouble e) {
+      throw Troubles.isFull(e)
+          ? new BookTrouble(
+              "The disk that holds "
+                  + target.getParent()
+                  + " is full; no copy was made there. Make room on it, or name another place.",
+              e.getCause())
+          : e;
     }
   }
 
@@ -147,6 +166,14 @@ final class Copies {
   static void flush(Path copy) throws IOException {
     try (FileChannel channel = FileChannel.open(copy, StandardOpenOption.WRITE)) {
       channel.force(true);
+    }
+  }
+
+  private static void flushFolder(Path folder) {
+    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (IOException e) {
+      // a folder is not everywhere a thing that can be forced
     }
   }
 

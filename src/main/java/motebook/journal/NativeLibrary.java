@@ -14,6 +14,7 @@ import java.nio.file.attribute.PosixFileAttributes;
 import java.nio.file.attribute.PosixFilePermission;
 import java.util.Optional;
 import java.util.Set;
+import java.util.zip.CRC32;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.util.LibraryLoaderUtil;
 
@@ -21,13 +22,16 @@ import org.sqlite.util.LibraryLoaderUtil;
  * Unpacks the database's native library once, into the cache folder, instead of at every start.
  *
  * <p>The folder bears the name and the size of the driver's jar and the platform, the library its
- * own size: so a start that finds it there need not ask the driver, which costs more than it saves.
- * Where the cache cannot be written or is open to others, nothing is set and the library is
- * unpacked the stock way.
+ * own checksum: so a start that finds it there whole need not ask the driver, which costs more than
+ * it saves. One that is damaged, or that somebody else may write, goes and is unpacked again; the
+ * machine below would crash on it. Where the cache cannot be written or is open to others, nothing
+ * is set and the library is unpacked the stock way.
  */
 final class NativeLibrary {
   private static final String FOLDER = "org.sqlite.lib.path";
   private static final String NAME = "org.sqlite.lib.name";
+
+  private static final String UNPACKING = "unpacking";
 
   private static boolean prepared;
 
@@ -56,7 +60,7 @@ final class NativeLibrary {
   static Optional<Path> unpacked(Path cache) {
     try {
       Path folder = Folders.make(cache.resolve("motebook").resolve(driver() + "-" + platform()));
-      if (!isPrivate(folder)) {
+      if (!isOurs(folder, true)) {
         return Optional.empty();
       }
       Optional<Path> there = find(folder);
@@ -77,44 +81,66 @@ final class NativeLibrary {
     return platform.replaceAll("[^A-Za-z0-9_-]", "");
   }
 
-  /** The file whose size is the one in its name. */
+  /** The file whose checksum is the one in its name; what is not whole goes. */
   private static Optional<Path> find(Path folder) throws IOException {
-    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
+    Leavings.clear(folder, UNPACKING);
+    Optional<Path> found = Optional.empty();
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*-*")) {
       for (Path file : files) {
-        if (file.getFileName().toString().startsWith(Files.size(file) + "-")) {
-          return Optional.of(file);
+        if (String.valueOf(file.getFileName()).startsWith(UNPACKING)) {
+          continue;
+        }
+        if (isOurs(file, false) && String.valueOf(file.getFileName()).startsWith(sum(file) + "-")) {
+          found = Optional.of(file);
+        } else {
+          Files.deleteIfExists(file);
         }
       }
     }
-    return Optional.empty();
+    return found;
+  }
+
+  /** A checksum that a library of some megabytes costs no more than a millisecond or two. */
+  private static String sum(Path file) throws IOException {
+    CRC32 sum = new CRC32();
+    sum.update(Files.readAllBytes(file));
+    return Long.toHexString(sum.getValue());
   }
 
   private static Optional<Path> unpackInto(Path folder) throws IOException {
     String name = LibraryLoaderUtil.getNativeLibName();
     String packed = LibraryLoaderUtil.getNativeLibResourcePath() + "/" + name;
-    Path part = Files.createTempFile(folder, "unpacking", ".part");
+    Path part = Leavings.begin(folder, UNPACKING);
     try (InputStream in = SQLiteConfig.class.getResourceAsStream(packed)) {
       if (in == null) {
         return Optional.empty();
       }
-      long size = Files.copy(in, part, StandardCopyOption.REPLACE_EXISTING);
+      byte[] library = in.readAllBytes();
+      CRC32 wanted = new CRC32();
+      wanted.update(library);
+      Files.write(part, library);
+      Copies.flush(part);
+      String sum = sum(part);
+      if (!sum.equals(Long.toHexString(wanted.getValue()))) {
+        return Optional.empty();
+      }
       return Optional.of(
-          Files.move(part, folder.resolve(size + "-" + name), StandardCopyOption.ATOMIC_MOVE));
+          Files.move(part, folder.resolve(sum + "-" + name), StandardCopyOption.ATOMIC_MOVE));
     } finally {
       Files.deleteIfExists(part);
     }
   }
 
-  /** Whether the folder is the user's own and nobody else may write into it. */
-  private static boolean isPrivate(Path folder) throws IOException {
+  /** Whether a file or folder is the user's own and nobody else may write it. */
+  private static boolean isOurs(Path path, boolean folder) throws IOException {
     PosixFileAttributeView view =
-        Files.getFileAttributeView(folder, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+        Files.getFileAttributeView(path, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
     if (view == null) {
       return true;
     }
     PosixFileAttributes attributes = view.readAttributes();
     Set<PosixFilePermission> allowed = attributes.permissions();
-    return attributes.isDirectory()
+    return (folder ? attributes.isDirectory() : attributes.isRegularFile())
         && attributes.owner().getName().equals(System.getProperty("user.name"))
         && !allowed.contains(PosixFilePermission.GROUP_WRITE)
         && !allowed.contains(PosixFilePermission.OTHERS_WRITE);

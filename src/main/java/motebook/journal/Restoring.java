@@ -17,6 +17,9 @@ import motebook.model.Refusal;
  * book, then put in its place in one step. What was there is kept as a copy.
  */
 public final class Restoring implements AutoCloseable {
+  /** Begins the name of a copy that is being made ready. */
+  static final String RESTORING = "restoring";
+
   private final Path book;
   private final Path staged;
   private final LocalDate today;
@@ -76,7 +79,7 @@ public final class Restoring implements AutoCloseable {
       if (!source.list("integrity", Row::text).equals(List.of("ok"))) {
         throw damaged(copy, "");
       }
-      Path staged = Files.createTempFile(Folders.make(book.getParent()), "restoring", ".part");
+      Path staged = Leavings.begin(Folders.make(book.getParent()), RESTORING);
       staged.toFile().deleteOnExit(); // where the program is stopped half way
       source.watched(
           () -> copied.accept(staged.toFile().length()), () -> source.run("copy-into", staged));

@@ -31,6 +31,11 @@ final class Troubles {
     return trouble.getCause() instanceof SQLException e && code(e) == SQLiteErrorCode.SQLITE_BUSY;
   }
 
+  /** Whether a disk has no room left. */
+  static boolean isFull(BookTrouble trouble) {
+    return trouble.getCause() instanceof SQLException e && code(e) == SQLiteErrorCode.SQLITE_FULL;
+  }
+
   /** Whether the file itself is at fault, so that a copy must take its place. */
   static boolean isDamage(BookTrouble trouble) {
     return trouble.getCause() instanceof SQLException e

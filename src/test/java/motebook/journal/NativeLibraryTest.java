@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,13 +31,36 @@ class NativeLibraryTest {
   }
 
   @Test
-  void a_library_of_another_size_is_unpacked_again() throws IOException {
+  void a_library_that_is_cut_off_zeroed_or_half_there_is_unpacked_again() throws IOException {
     Path library = NativeLibrary.unpacked(cache).orElseThrow();
-    long size = Files.size(library);
-    Files.writeString(library, "cut off");
+    byte[] whole = Files.readAllBytes(library);
+    byte[] half = Arrays.copyOf(Arrays.copyOf(whole, whole.length / 2), whole.length);
+    for (byte[] damaged : List.of(new byte[0], new byte[whole.length], half)) {
+      Files.write(library, damaged);
+      assertThat(NativeLibrary.unpacked(cache)).contains(library);
+      assertThat(Files.readAllBytes(library)).isEqualTo(whole);
+    }
+  }
+
+  @Test
+  void a_library_that_others_may_write_is_unpacked_again() throws IOException {
+    Path library = NativeLibrary.unpacked(cache).orElseThrow();
+    Files.setPosixFilePermissions(library, PosixFilePermissions.fromString("rw-rw-rw-"));
     assertThat(NativeLibrary.unpacked(cache)).contains(library);
-    assertThat(library).hasSize(size);
-    assertThat(library.getFileName().toString()).startsWith(size + "-");
+    assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(library)))
+        .isEqualTo("rw-------");
+  }
+
+  @Test
+  void what_a_killed_program_left_of_its_unpacking_goes() throws IOException {
+    Path folder = NativeLibrary.unpacked(cache).orElseThrow().getParent();
+    Path left = Files.createFile(folder.resolve("unpacking-999999999-12.part"));
+    Path mine =
+        Files.createFile(
+            folder.resolve("unpacking-" + ProcessHandle.current().pid() + "-12.part"));
+    assertThat(NativeLibrary.unpacked(cache)).isPresent();
+    assertThat(left).doesNotExist();
+    assertThat(mine).exists();
   }
 
   @Test
