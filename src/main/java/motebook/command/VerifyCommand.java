@@ -73,7 +73,7 @@ final class VerifyCommand implements Callable<Integer> {
             ? "Keep %s as %s in the book, and enter %s into the history?"
                 .formatted(counted(rows), rows == 1 ? "it stands" : "they stand", them(rows))
             : "Put %s back to what the history holds?".formatted(counted(rows));
-    return yes || Asking.possible(desk.world()) && Asking.yes(desk.world(), question);
+    return yes || (Asking.possible(desk.world()) && Asking.yes(desk.world(), question));
   }
 
   private static String counted(int rows) {

@@ -117,8 +117,7 @@ final class Copies {
       part.toFile().deleteOnExit(); // where the program is stopped half way
       try {
         int version = Migrations.state(store).version();
-        store.watched(
-            () -> copied.accept(part.toFile().length()), () -> copyInto(part, target));
+        store.watched(() -> copied.accept(part.toFile().length()), () -> copyInto(part, target));
         verify(part, version);
         flush(part);
         Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);

@@ -56,8 +56,7 @@ class NativeLibraryTest {
     Path folder = NativeLibrary.unpacked(cache).orElseThrow().getParent();
     Path left = Files.createFile(folder.resolve("unpacking-999999999-12.part"));
     Path mine =
-        Files.createFile(
-            folder.resolve("unpacking-" + ProcessHandle.current().pid() + "-12.part"));
+        Files.createFile(folder.resolve("unpacking-" + ProcessHandle.current().pid() + "-12.part"));
     assertThat(NativeLibrary.unpacked(cache)).isPresent();
     assertThat(left).doesNotExist();
     assertThat(mine).exists();
