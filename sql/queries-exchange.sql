@@ -236,17 +236,21 @@ INSERT INTO session_finish (session_id, position, finish, millilitres) VALUES (?
 -- name: export-samples
 SELECT
   sample.id, person.name, date, from_minute, to_minute, fraction, kind, mg, blank_mg,
-  litres_per_min, detection_limit_mg, mg_per_m3, below_detection, cv, note
+  litres_per_min, detection_limit_mg, mg_per_m3, below_detection, cv, note, place.name, factor,
+  relative, whole_shift
 FROM sample
 JOIN person ON person.id = person_id
+LEFT JOIN place ON place.id = place_id
 ORDER BY sample.id;
 
 -- name: import-samples
 INSERT INTO sample (
   id, person_id, date, from_minute, to_minute, fraction, kind, mg, blank_mg, litres_per_min,
-  detection_limit_mg, mg_per_m3, below_detection, cv, note)
+  detection_limit_mg, mg_per_m3, below_detection, cv, note, place_id, factor, relative,
+  whole_shift)
 VALUES (
-  ?, (SELECT id FROM person WHERE name = ?), ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, coalesce(?, ''));
+  ?, (SELECT id FROM person WHERE name = ?), ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, coalesce(?, ''),
+  (SELECT id FROM place WHERE name = ?), ?, coalesce(?, 0), coalesce(?, 0));
 
 -- ---------------------------------------------------------------- what is under way
 

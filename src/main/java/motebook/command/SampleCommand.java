@@ -114,7 +114,7 @@ final class SampleCommand {
                 fraction(fraction),
                 kind,
                 mg == null ? told() : weighed(),
-                cv == null ? kind.cv() : within("--cv", cv, 0.01, 2),
+                cv == null ? kind.cv(false) : within("--cv", cv, 0.01, 2),
                 note);
         if (!confirmation.given(
             desk.world(), unlikely(read, desk, book), book.settings().units())) {

@@ -180,7 +180,7 @@ final class SampleImport implements Callable<Integer> {
         of,
         Sample.Kind.DIRECT_READING,
         mean < least ? new Sample.Told(least, true) : new Sample.Told(mean, false),
-        cv == null ? Sample.Kind.DIRECT_READING.cv() : within("--cv", cv, 0.01, 2),
+        cv == null ? Sample.Kind.DIRECT_READING.cv(false) : within("--cv", cv, 0.01, 2),
         "");
   }
 

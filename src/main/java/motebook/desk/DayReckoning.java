@@ -151,6 +151,15 @@ public final class DayReckoning {
         .reduce(Portion.NONE, Portion::plus);
   }
 
+  /** What there was of a source in the air of a room in some minutes of the day, in mg·min/m³. */
+  Portion inRoom(String place, Source source, int from, int to) {
+    return source.in(place)
+        ? room(place)
+            .map(air -> air.fromSource(work.placeOf(source), from, to))
+            .orElse(Portion.NONE)
+        : Portion.NONE;
+  }
+
   /** What a running source adds at the face of whoever runs it, in mg/m³. */
   Portion nearField(Source source) {
     Surroundings air = shop.place(source.session().work().place()).surroundings();
@@ -203,12 +212,12 @@ public final class DayReckoning {
 
   /** The 8-hour TWA outside the mask, mg/m³, in one fraction. */
   Estimate outside(Limit.Fraction fraction) {
-    return work.doubts().sum(twa(outside(), fraction));
+    return work.sum(twa(outside(), fraction));
   }
 
   /** The 8-hour TWA inside the mask, mg/m³, in one fraction. */
   Estimate inside(Limit.Fraction fraction) {
-    return inside() == outside() ? outside(fraction) : work.doubts().sum(twa(inside(), fraction));
+    return inside() == outside() ? outside(fraction) : work.sum(twa(inside(), fraction));
   }
 
   /**

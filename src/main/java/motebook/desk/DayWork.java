@@ -5,10 +5,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import motebook.journal.Flawed;
 import motebook.journal.Logged;
 import motebook.model.Session;
 import motebook.model.Surroundings;
+import motebook.science.Estimate;
+import motebook.science.ObservedSum;
 import motebook.science.SharedDoubts;
 
 /** What was done in the shop on one day and what that put into its rooms, whoever breathed it. */
@@ -19,7 +22,7 @@ final class DayWork {
   private final List<Flawed> leftOut;
   private final Map<String, Optional<RoomDay>> rooms = new HashMap<>();
   private final Map<Source, Integer> places = new HashMap<>();
-  private SharedDoubts doubts;
+  private Function<double[], Estimate> sum;
 
   /**
    * A day.
@@ -80,12 +83,18 @@ final class DayWork {
     return places.getOrDefault(source, -1);
   }
 
-  /** The doubts of all sources, in their order. */
-  SharedDoubts doubts() {
-    if (doubts == null) {
-      doubts = new SharedDoubts(sources.stream().map(Source::doubts).toList());
+  /**
+   * The sum of something that each source makes.
+   *
+   * @param typical of each source, in their order
+   */
+  Estimate sum(double[] typical) {
+    if (sum == null) {
+      SharedDoubts doubts = new SharedDoubts(sources.stream().map(Source::doubts).toList());
+      Optional<ObservedSum> observed = shop.learned().sums(date, sources);
+      sum = observed.isPresent() ? observed.get()::sum : doubts::sum;
     }
-    return doubts;
+    return sum.apply(typical);
   }
 
   /** The air of a place over the day; nothing outdoors. */

@@ -1,12 +1,11 @@
 package motebook.desk;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import motebook.journal.Settings;
 import motebook.model.Sample;
 import motebook.reference.Operation;
@@ -16,6 +15,7 @@ import motebook.science.Fit;
 import motebook.science.LognormalSum;
 import motebook.science.LognormalSum.Term;
 import motebook.science.Observation;
+import motebook.science.Posterior;
 import motebook.science.Spread;
 
 /**
@@ -47,7 +47,17 @@ public record Evidence(List<Line> samples, List<Lesson> operations, List<Exposur
    * @param disagrees whether it lies so far off that one of the two must be looked at
    */
   public record Agreement(
-      double estimatedMgPerM3, double learnedMgPerM3, double ratio, double z, boolean disagrees) {}
+      double estimatedMgPerM3, double learnedMgPerM3, double ratio, double z, boolean disagrees) {
+    static Agreement of(Measured measured, Observation seen, Fit fit) {
+      double estimated = Math.exp(fit.without());
+      return new Agreement(
+          estimated,
+          Math.exp(fit.predicted()),
+          measured.mgPerM3() / estimated,
+          fit.z(seen),
+          fit.disagrees(seen));
+    }
+  }
 
   /**
    * What was learned of an operation: one session of it without a control in the default shop, on a
@@ -67,45 +77,20 @@ public record Evidence(List<Line> samples, List<Lesson> operations, List<Exposur
   /** Answers from all samples of a book and what they taught. */
   static Evidence of(
       List<Sample> samples, Learned learned, Reference reference, Settings settings) {
-    IdentityHashMap<Observation, Fit> fits = learned.fits();
-    Map<String, Boolean> named = new HashMap<>();
-    learned
-        .observations()
-        .values()
-        .forEach(
-            o -> o.shares().forEach(s -> s.common().keySet().forEach(n -> named.put(n, true))));
+    Set<String> sampled = learned.operations();
     List<Lesson> lessons = new ArrayList<>();
     for (Operation operation : reference.operations()) {
-      if (named.containsKey(Source.part(operation))) {
+      if (sampled.contains(operation.key())) {
         lessons.add(lesson(operation, learned));
       }
     }
     lessons.sort((a, b) -> Double.compare(Math.abs(b.moved()), Math.abs(a.moved())));
     return new Evidence(
         samples.stream()
-            .map(
-                sample ->
-                    line(sample, Optional.ofNullable(learned.observations().get(sample)), fits))
+            .map(sample -> new Line(sample, Measured.of(sample), learned.agreement(sample)))
             .toList(),
         List.copyOf(lessons),
         ExposureGroup.of(samples, learned, reference, settings));
-  }
-
-  private static Line line(
-      Sample sample, Optional<Observation> observation, Map<Observation, Fit> fits) {
-    Measured measured = Measured.of(sample);
-    return new Line(
-        sample, measured, observation.map(seen -> agreement(measured, seen, fits.get(seen))));
-  }
-
-  private static Agreement agreement(Measured measured, Observation seen, Fit fit) {
-    double estimated = Math.exp(fit.without());
-    return new Agreement(
-        estimated,
-        Math.exp(fit.predicted()),
-        measured.mgPerM3() / estimated,
-        fit.z(seen),
-        fit.disagrees(seen));
   }
 
   private static Lesson lesson(Operation operation, Learned learned) {
@@ -116,9 +101,9 @@ public record Evidence(List<Line> samples, List<Lesson> operations, List<Exposur
     doubts.put(Source.MODEL, Spread.MODEL);
     doubts.put("another session", Spread.own(operation.gsd(), ofOperation));
     Term before = new Term(operation.referenceMgPerM3().typical(), doubts);
+    Posterior.Outcome outcome = learned.outcome(operation, before.doubts());
+    Term after = new Term(before.typical() * Math.exp(outcome.shift()), outcome.doubts());
     return new Lesson(
-        operation,
-        LognormalSum.of(List.of(before)),
-        LognormalSum.of(List.of(learned.posterior().applied(before))));
+        operation, LognormalSum.of(List.of(before)), LognormalSum.of(List.of(after)));
   }
 }

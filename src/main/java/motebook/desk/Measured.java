@@ -21,6 +21,6 @@ public record Measured(double mgPerM3, boolean below) {
       return new Measured(filter.mgPerM3(), filter.belowDetection());
     }
     Sample.Told told = (Sample.Told) sample.result();
-    return new Measured(told.mgPerM3(), told.below());
+    return new Measured(told.mgPerM3() * sample.use().factor().orElse(1), told.below());
   }
 }

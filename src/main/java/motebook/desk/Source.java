@@ -61,6 +61,16 @@ public record Source(Session session, Kind kind, double mgPerMin, Doubts doubts)
         atSource().map(Control.Row::id).orElse(""));
   }
 
+  /** The name of what a sampled session has of its own within the day. */
+  String stretch() {
+    return String.join("|", OWN, "session", Long.toString(session.id()));
+  }
+
+  /** The logarithm by which its emission was moved from the published one. */
+  double moved() {
+    return Math.log(mgPerMin / kind.mgPerMin());
+  }
+
   /** What is done. */
   public Operation operation() {
     return kind.operation();
@@ -105,14 +115,17 @@ public record Source(Session session, Kind kind, double mgPerMin, Doubts doubts)
    * The same source by what was learned.
    *
    * @param ofKind of the doubts of its kind
-   * @param own of its own, where samples bear on it
+   * @param parts of its own, where samples bear on it
+   * @param own whether its own doubt of the day is among them
    */
-  Source learned(Posterior.Outcome ofKind, Optional<Part> own) {
-    double shift = ofKind.shift() + own.map(Part::shift).orElse(0.0);
+  Source learned(Posterior.Outcome ofKind, List<Part> parts, boolean own) {
+    double shift = ofKind.shift() + parts.stream().mapToDouble(Part::shift).sum();
     Source shifted = emitting(mgPerMin * Math.exp(shift));
-    return own.isPresent()
-        ? new Source(session, kind, shifted.mgPerMin, ofKind.doubts().and(own.get()))
-        : shifted.with(ofKind.doubts());
+    Doubts all = ofKind.doubts();
+    for (Part part : parts) {
+      all = all.and(part);
+    }
+    return own ? new Source(session, kind, shifted.mgPerMin, all) : shifted.with(all);
   }
 
   /** Something that goes with the emission, and is as sure. */

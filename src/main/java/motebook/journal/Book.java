@@ -58,7 +58,7 @@ public final class Book implements AutoCloseable {
     preferences = new Preferences(store, people, places);
     favourites = new Favourites(store, changes);
     stopwatches = new Stopwatches(store, changes, people, logging, clock);
-    samples = new Samples(store, changes, people);
+    samples = new Samples(store, changes, people, places);
     setAside = new SetAside(store, changes, people);
     finishes = new OwnFinishes(store, changes);
     Today today = new Today(clock);

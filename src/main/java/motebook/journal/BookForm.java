@@ -23,7 +23,7 @@ public final class BookForm {
   public static final String FORMAT = "motebook-book";
 
   /** The version of the form that is written; those before it are read too. */
-  public static final int VERSION = 3;
+  public static final int VERSION = 4;
 
   /** From this version on an air speed outdoors is that at the face; before it was the wind's. */
   private static final int AIR_AT_THE_FACE = 3;

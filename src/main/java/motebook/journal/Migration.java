@@ -22,7 +22,8 @@ record Migration(int version, String script) {
           "008-plain-record.sql",
           "009-rows-by-history.sql",
           "010-deeds.sql",
-          "011-outdoor-air.sql");
+          "011-outdoor-air.sql",
+          "012-sample-use.sql");
 
   /** The steps this program knows, read when a book needs one. */
   static Migration shipped(int version) {

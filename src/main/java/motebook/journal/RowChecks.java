@@ -157,7 +157,12 @@ final class RowChecks {
             kind,
             result(row),
             row.number("cv"),
-            row.words("note").orElse("")));
+            row.words("note").orElse(""),
+            new Sample.Use(
+                row.words("place"),
+                row.perhaps("factor"),
+                row.has("relative") && row.flag("relative"),
+                row.has("whole_shift") && row.flag("whole_shift"))));
   }
 
   private static Sample.Result result(Entry row) {

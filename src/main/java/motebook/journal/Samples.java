@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import motebook.journal.Deed.Subject;
 import motebook.model.Refusal;
 import motebook.model.Sample;
@@ -17,11 +18,13 @@ public final class Samples {
   private final Store store;
   private final Changes changes;
   private final People people;
+  private final Places places;
 
-  Samples(Store store, Changes changes, People people) {
+  Samples(Store store, Changes changes, People people, Places places) {
     this.store = store;
     this.changes = changes;
     this.people = people;
+    this.places = places;
   }
 
   /** Every sample, by day, start and number. */
@@ -45,7 +48,17 @@ public final class Samples {
         kind(row.getString("kind")),
         result(row),
         row.getDouble("cv"),
-        row.getString("note"));
+        row.getString("note"),
+        use(row));
+  }
+
+  private static Sample.Use use(ResultSet row) throws SQLException {
+    double factor = row.getDouble("factor");
+    return new Sample.Use(
+        Optional.ofNullable(row.getString("place")),
+        row.getObject("factor") == null ? OptionalDouble.empty() : OptionalDouble.of(factor),
+        row.getBoolean("relative"),
+        row.getBoolean("whole_shift"));
   }
 
   private static Sample.Kind kind(String key) {
@@ -142,7 +155,14 @@ public final class Samples {
     } else if (sample.result() instanceof Sample.Told told) {
       columns.addAll(Arrays.asList(null, null, null, null, told.mgPerM3(), told.below() ? 1 : 0));
     }
-    columns.add(sample.cv());
+    Sample.Use use = sample.use();
+    columns.addAll(
+        Arrays.asList(
+            sample.cv(),
+            use.area().map(places.known()::idOf).orElse(null),
+            use.factor().isPresent() ? use.factor().getAsDouble() : null,
+            use.relative() ? 1 : 0,
+            use.wholeShift() ? 1 : 0));
     return columns;
   }
 }

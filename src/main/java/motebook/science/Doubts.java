@@ -74,6 +74,13 @@ public final class Doubts {
     return new Doubts(moreNames, moreParts, rows);
   }
 
+  /** The same without a part of which nothing was learned. */
+  public Doubts without(String name) {
+    Map<String, Double> left = variances();
+    left.remove(name);
+    return new Doubts(left, rows);
+  }
+
   /** The same with what became of one part in the place of the part. */
   public Doubts and(Part learned) {
     SortedMap<String, double[]> more = new TreeMap<>(rows);

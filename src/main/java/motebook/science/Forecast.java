@@ -4,59 +4,42 @@ package motebook.science;
  * The sum of an observation's sources as a lognormal, by {@link LognormalSum}'s formula: {@code Eᵢ
  * = e^(µᵢ+σᵢ²/2)}, {@code σ² = Σ wᵢwⱼ cov(i,j)} with each source's share {@code wᵢ = Eᵢ/ΣE} of the
  * expected sum, and {@code µ = ln ΣE − σ²/2}.
+ *
+ * @param log logarithm of the sum's median
+ * @param variance of the sum's logarithm
  */
-final class Forecast {
-  private final double[] weights;
-  private final double log;
-  private final double variance;
-
+record Forecast(double log, double variance) {
   /**
    * A sum.
    *
    * @param logs middle of each source's logarithm
    * @param covariance of the logarithms
    */
-  Forecast(double[] logs, double[][] covariance) {
-    weights = new double[logs.length];
-    double highest = Double.NEGATIVE_INFINITY;
+  static Forecast of(double[] logs, double[][] covariance) {
+    double[] expected = new double[logs.length];
     for (int i = 0; i < logs.length; i++) {
-      weights[i] = logs[i] + covariance[i][i] / 2;
-      highest = Math.max(highest, weights[i]);
+      expected[i] = logs[i] + covariance[i][i] / 2;
     }
-    double sum = 0;
+    double whole = logSum(expected);
+    double variance = 0;
     for (int i = 0; i < logs.length; i++) {
-      weights[i] = Math.exp(weights[i] - highest);
-      sum += weights[i];
-    }
-    for (int i = 0; i < logs.length; i++) {
-      weights[i] /= sum;
-    }
-    variance = quadratic(covariance);
-    log = highest + Math.log(sum) - variance / 2;
-  }
-
-  private double quadratic(double[][] covariance) {
-    double sum = 0;
-    for (int i = 0; i < weights.length; i++) {
-      for (int j = 0; j < weights.length; j++) {
-        sum += weights[i] * weights[j] * covariance[i][j];
+      for (int j = 0; j < logs.length; j++) {
+        variance += Math.exp(expected[i] + expected[j] - 2 * whole) * covariance[i][j];
       }
     }
-    return sum;
+    return new Forecast(whole - variance / 2, variance);
   }
 
-  /** A source's share of the expected sum. */
-  double weight(int source) {
-    return weights[source];
-  }
-
-  /** Logarithm of the sum's median. */
-  double log() {
-    return log;
-  }
-
-  /** Variance of the sum's logarithm. */
-  double variance() {
-    return variance;
+  /** {@code ln Σ eˣ}. */
+  static double logSum(double[] logs) {
+    double highest = Double.NEGATIVE_INFINITY;
+    for (double log : logs) {
+      highest = Math.max(highest, log);
+    }
+    double sum = 0;
+    for (double log : logs) {
+      sum += Math.exp(log - highest);
+    }
+    return highest + Math.log(sum);
   }
 }

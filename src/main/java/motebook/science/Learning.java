@@ -1,142 +1,204 @@
 package motebook.science;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.RealVector;
+import java.util.Optional;
 
 /**
  * Updates all named parts together by measured means.
  *
  * <p>Each part is normal about 0 with its variance; {@code ln(result)} is normal about the log of
- * the sum of its sources. That log is taken as a straight line in the parts: through the median of
- * the sum, with each source's share of the expected sum as its weight, both by {@link Forecast} at
- * the newest estimate. The normal system is solved exactly, the lines drawn anew, and so on until
- * they stay (Gauss and Newton's steps, with lines fitted over the whole estimate and not at one
- * point: posterior linearisation, García-Fernández 2015, from memory). A result below detection
- * stands in by the normal of the same moments, {@link Target#below}. With one source a line is no
- * approximation, and the update is the exact {@code kn = 1/τ² + n/σ²} of the teaching chapter of
- * the R package glmbayes.
+ * the sum of its sources. An observation of one source with a figure is exact in closed form, the
+ * {@code kn = 1/τ² + n/σ²} of the teaching chapter of the R package glmbayes. For every other one
+ * stands a normal {@link Site} in its sources' logarithms, chosen such that together with all that
+ * is known without the observation it gives the moments of the exact distribution ({@link
+ * TiltedSum}); all sites are drawn again, a share of the way at a time, until none moves:
+ * expectation propagation (Minka 2001, from memory).
  */
 final class Learning {
-  private static final double STILL = 1e-9;
-  private static final double WEAKEST = Math.log(Target.WEAKEST);
+  private static final double STILL = 1e-4;
+  private static final double NEARLY_STILL = 0.01;
+  private static final int SWEEPS = 60;
+  private static final double FIRST_SHARE = 0.8;
+  private static final double LEAST_SHARE = 0.2;
+  private static final double WORSE = 0.95;
+  private static final double SLOWER = 0.6;
+  private static final double FASTER = 1.2;
+  // Where there are many observations each gets fewer points, and is laid to the sources that make
+  // up most of it.
+  private static final int MOST_POINTS = 8192;
+  private static final int FEWEST_POINTS = 64;
+  private static final int ALL_POINTS = 1 << 15;
+  private static final int MANY = 16;
+  private static final double LEFT_OUT = 0.05;
 
   private final Parts common = new Parts();
   private final List<ObservedGroup> groups;
+  private final NormalPoints points;
+  private final double still;
+  private List<List<Site>> sites = new ArrayList<>();
   private NormalUpdate update;
-  private List<List<Line>> lines = List.of();
-  private List<List<Target>> targets = List.of();
 
   private Learning(List<Observation> observations) {
     Map<String, ObservedGroup> byName = new LinkedHashMap<>();
+    long summed = observations.stream().filter(o -> o.shares().size() > 1).count();
+    still = summed > MANY ? NEARLY_STILL : STILL;
+    double leftOut = summed > MANY ? LEFT_OUT : 0;
     observations.forEach(
-        o -> byName.computeIfAbsent(o.group(), any -> new ObservedGroup(common)).add(o));
+        o -> byName.computeIfAbsent(o.group(), any -> new ObservedGroup(common)).add(o, leftOut));
     groups = List.copyOf(byName.values());
-    update = NormalUpdate.none(common, groups);
+    points =
+        new NormalPoints(
+            (int) Math.max(FEWEST_POINTS, Math.min(MOST_POINTS, ALL_POINTS / (summed + 1))));
+    for (ObservedGroup group : groups) {
+      List<Site> ofGroup = new ArrayList<>();
+      for (int i = 0; i < group.observations().size(); i++) {
+        ofGroup.add(first(group, i));
+      }
+      sites.add(ofGroup);
+    }
+    update = updated(sites).orElseThrow();
+  }
+
+  private static Site first(ObservedGroup group, int i) {
+    Observation observed = group.observations().get(i);
+    double[] typical = group.seen(i).logTypical();
+    return group.exact(i)
+        ? Site.exact(group.seen(i).figure() - typical[0], observed.variance())
+        : Site.none(typical.length);
   }
 
   static Posterior of(List<Observation> observations) {
     Learning learning = new Learning(observations);
-    RealVector first = learning.sketch(true);
-    learning.draw(new FixedPoint(learning::redrawn).from(first, STILL));
+    learning.settle();
     return new Posterior(
-        learning.common, learning.groups, learning.update, learning.lines, learning.targets);
+        learning.common,
+        learning.groups,
+        learning.update,
+        learning.sites,
+        learning.agreements());
   }
 
-  private RealVector redrawn(RealVector sketch) {
-    draw(sketch);
-    return sketch(false);
-  }
-
-  /**
-   * Solves the system of the lines and targets that a sketch stands for; one that was mixed from
-   * others is kept within what can be.
-   */
-  private void draw(RealVector sketch) {
-    List<List<Line>> newLines = new ArrayList<>();
-    List<List<Target>> newTargets = new ArrayList<>();
-    int next = 0;
-    for (ObservedGroup group : groups) {
-      List<Line> ofGroup = new ArrayList<>();
-      List<Target> drawn = new ArrayList<>();
-      for (int i = 0; i < group.observations().size(); i++) {
-        double strongest = Math.log(group.observations().get(i).variance());
-        double variance = Math.max(strongest, Math.min(sketch.getEntry(next + 1), WEAKEST));
-        drawn.add(new Target(sketch.getEntry(next), Math.exp(variance)));
-        double level = sketch.getEntry(next + 2);
-        next += 3;
-        double[] weights = new double[group.slopes(i).size()];
-        for (int source = 0; source < weights.length; source++) {
-          weights[source] = Math.max(0, Math.min(sketch.getEntry(next++), 1));
-        }
-        ofGroup.add(new Line(level, weights));
+  private void settle() {
+    double share = FIRST_SHARE;
+    double before = Double.POSITIVE_INFINITY;
+    for (int sweep = 0; sweep < SWEEPS; sweep++) {
+      Sweep next = new Sweep();
+      if (next.moved < still) {
+        return;
       }
-      newLines.add(ofGroup);
-      newTargets.add(drawn);
+      share =
+          next.moved > WORSE * before
+              ? Math.max(LEAST_SHARE, share * SLOWER)
+              : Math.min(FIRST_SHARE, share * FASTER);
+      before = next.moved;
+      share = step(next.goals, share);
     }
-    lines = newLines;
-    targets = newTargets;
-    update = NormalUpdate.of(common, groups, lines, targets);
   }
 
-  /** For each observation: its target, the level of its line, the weight of each source. */
-  private RealVector sketch(boolean first) {
-    double[] sketch = new double[size()];
-    int next = 0;
+  /** Goes a share of the way; a smaller one where that leaves no distribution. */
+  private double step(List<List<Site>> goals, double wanted) {
+    for (double share = wanted; share > LEAST_SHARE / 1e3; share /= 2) {
+      List<List<Site>> mixed = mixed(goals, share);
+      Optional<NormalUpdate> next = updated(mixed);
+      if (next.isPresent()) {
+        sites = mixed;
+        update = next.get();
+        return wanted;
+      }
+    }
+    return wanted;
+  }
+
+  private List<List<Site>> mixed(List<List<Site>> goals, double share) {
+    List<List<Site>> mixed = new ArrayList<>();
+    for (int g = 0; g < goals.size(); g++) {
+      List<Site> ofGroup = new ArrayList<>();
+      for (int i = 0; i < goals.get(g).size(); i++) {
+        ofGroup.add(sites.get(g).get(i).towards(goals.get(g).get(i), share));
+      }
+      mixed.add(ofGroup);
+    }
+    return mixed;
+  }
+
+  private Optional<NormalUpdate> updated(List<List<Site>> of) {
+    List<Site> together = new ArrayList<>();
     for (int g = 0; g < groups.size(); g++) {
-      for (int i = 0; i < groups.get(g).observations().size(); i++) {
-        Outlook outlook = update.outlook(g, groups.get(g).slopes(i));
-        Forecast forecast = forecast(groups.get(g).observations().get(i), outlook);
-        Target target = target(g, i, outlook, forecast, first);
-        sketch[next++] = target.log();
-        sketch[next++] = Math.log(target.variance());
-        int level = next++;
-        sketch[level] = forecast.log();
-        for (int s = 0; s < outlook.means().length; s++) {
-          sketch[level] -= forecast.weight(s) * outlook.means()[s];
-          sketch[next++] = forecast.weight(s);
+      together.add(groups.get(g).together(of.get(g)));
+    }
+    return NormalUpdate.of(common, groups, together);
+  }
+
+  /** Where each site would go from here, and how far the farthest is from it. */
+  private final class Sweep {
+    private final List<List<Site>> goals = new ArrayList<>();
+    private double moved;
+
+    Sweep() {
+      for (int g = 0; g < groups.size(); g++) {
+        List<Site> ofGroup = new ArrayList<>();
+        Outlook outlook = update.outlook(g);
+        for (int i = 0; i < sites.get(g).size(); i++) {
+          Site now = sites.get(g).get(i);
+          ofGroup.add(groups.get(g).exact(i) ? now : goal(groups.get(g), i, now, outlook));
         }
+        goals.add(ofGroup);
       }
     }
-    return new ArrayRealVector(sketch, false);
-  }
 
-  private int size() {
-    return groups.stream()
-        .flatMap(group -> group.observations().stream())
-        .mapToInt(observation -> 3 + observation.shares().size())
-        .sum();
-  }
-
-  private static Forecast forecast(Observation observed, Outlook outlook) {
-    double[] logs = new double[outlook.means().length];
-    for (int s = 0; s < logs.length; s++) {
-      logs[s] = Math.log(observed.shares().get(s).typical()) + outlook.means()[s];
+    private Site goal(ObservedGroup group, int i, Site now, Outlook outlook) {
+      Outlook mine = outlook.at(group.seen(i).places());
+      Optional<Outlook> without = mine.without(now);
+      if (without.isEmpty()) {
+        return now;
+      }
+      Outlook tilted = tilted(group, i, without.get()).sources();
+      for (int k = 0; k < mine.means().length; k++) {
+        double variance = mine.covariance()[k][k];
+        double off = Math.abs(tilted.means()[k] - mine.means()[k]) / Math.sqrt(variance);
+        double wider = Math.abs(tilted.covariance()[k][k] / variance - 1);
+        moved = Math.max(moved, Math.max(off, wider));
+      }
+      return Site.between(without.get(), tilted).orElse(now);
     }
-    return new Forecast(logs, outlook.covariance());
   }
 
-  private Target target(
-      int group, int observation, Outlook outlook, Forecast forecast, boolean first) {
-    Observation observed = groups.get(group).observations().get(observation);
-    if (!observed.below()) {
-      return new Target(observed.log(), observed.variance());
+  private TiltedSum.Moments tilted(ObservedGroup group, int i, Outlook without) {
+    return TiltedSum.of(
+        group.observations().get(i), group.seen(i), without, points);
+  }
+
+  private List<List<Fit>> agreements() {
+    List<List<Fit>> all = new ArrayList<>();
+    for (int g = 0; g < groups.size(); g++) {
+      List<Fit> ofGroup = new ArrayList<>();
+      Outlook outlook = update.outlook(g);
+      for (int i = 0; i < sites.get(g).size(); i++) {
+        ofGroup.add(agreement(groups.get(g), i, sites.get(g).get(i), outlook));
+      }
+      all.add(ofGroup);
     }
-    Target without =
-        first
-            ? new Target(forecast.log(), forecast.variance())
-            : without(group, observation, outlook);
-    return Target.below(observed, without.log(), without.variance());
+    return all;
   }
 
-  private Target without(int group, int observation, Outlook outlook) {
-    Line line = lines.get(group).get(observation);
-    return targets
-        .get(group)
-        .get(observation)
-        .without(line.mean(outlook.means()), line.variance(outlook.covariance()));
+  private Fit agreement(ObservedGroup group, int i, Site site, Outlook outlook) {
+    Outlook mine = outlook.at(group.seen(i).places());
+    Outlook without = mine.without(site).orElse(mine);
+    Forecast with = tilted(group, i, without).sum();
+    Forecast others =
+        Forecast.of(sum(group.seen(i).logTypical(), without.means()), without.covariance());
+    double part = group.observations().get(i).log() - group.seen(i).figure();
+    return new Fit(
+        with.log() + part, with.variance(), others.log() + part, others.variance());
+  }
+
+  private static double[] sum(double[] one, double[] other) {
+    double[] sum = Arrays.copyOf(one, one.length);
+    Matrices.axpy(1, other, sum);
+    return sum;
   }
 }

@@ -2,290 +2,214 @@ package motebook.science;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.CholeskyDecomposition;
-import org.hipparchus.linear.RealMatrix;
+import java.util.Optional;
 
 /**
- * The exact update of standard normal parts by observations that are straight lines in them.
+ * The exact update of standard normal parts by sites that are normal in their sources.
  *
- * <p>With {@code z = Hc·c + Ho·o + error}, each row divided by the deviation of its error, the own
- * parts of a group are first taken into its error, {@code W = I + Ho·Hoᵀ}; the common parts then
- * have the precision {@code I + Σ HcᵀW⁻¹Hc}. Given them, what rests on the own parts as o has the
- * middle {@code qᵀW⁻¹(z − Hc·c)} and the variance {@code oᵀo − qᵀW⁻¹q} with {@code q = Ho·o}. So
- * the cost grows with the number of observations, not with its cube, and a group's few rows are all
- * that is ever inverted.
+ * <p>A group's sources are {@code x = Hc·c + Ho·o}, its sites together {@code exp(−½xᵀQx + rᵀx)}.
+ * Given the common parts c, its own parts o have the precision {@code I + HoᵀQHo} and the middle
+ * {@code B·Hoᵀ(r − Q·Hc·c)}, B being its inverse. With the own parts integrated out, the group adds
+ * {@code Hcᵀ(Q − Q·Ho·B·Hoᵀ·Q)Hc} to the precision of the common parts and {@code Hcᵀ(r −
+ * Q·Ho·B·Hoᵀ·r)} to their pull. So the cost grows with the number of groups, not with its cube.
  */
 final class NormalUpdate {
-  private static final double SYMMETRY = 1e-9;
-
   private final double[] mean;
   private final double[][] root;
-  private final List<Rows> groups;
+  private final List<Group> groups;
 
-  /** A group's lines with every row divided by the deviation of its error. */
-  private static final class Rows {
-    private final double[][] common;
-    private final double[][] own;
-    private final double[][] whitener;
-    private final double[][] whitened;
-    private final double[] whitenedValues;
+  /** A group's own parts once its sites have spoken. */
+  private static final class Group {
+    private final List<Slope> slopes;
+    private final int ownParts;
+    private final double[][] onCommon;
+    private final double[][] root;
+    private final double[][] byCommon;
+    private final double[] level;
+    private final double[][] precision;
+    private final double[] pull;
 
-    Rows(ObservedGroup group, int commonParts, List<Line> lines, List<Target> targets) {
-      int rows = lines.size();
-      common = new double[rows][commonParts];
-      own = new double[rows][group.own().size()];
-      double[] values = new double[rows];
-      for (int i = 0; i < rows; i++) {
-        double weight = 1 / Math.sqrt(targets.get(i).variance());
-        List<Slope> slopes = group.slopes(i);
-        for (int s = 0; s < slopes.size(); s++) {
-          slopes.get(s).addTo(common[i], own[i], weight * lines.get(i).weights()[s]);
+    private Group(
+        List<Slope> slopes, int commonParts, int ownParts, double[][] root, Site site) {
+      this.slopes = slopes;
+      this.ownParts = ownParts;
+      this.root = root;
+      onCommon =
+          slopes.stream().map(slope -> slope.onCommon(commonParts)).toArray(double[][]::new);
+      double[][] own = rows(slopes, ownParts);
+      double[][] drawn =
+          Matrices.product(Matrices.square(root), Matrices.transposed(own, ownParts));
+      double[][] taken =
+          ownParts == 0
+              ? new double[own.length][own.length]
+              : Matrices.product(own, drawn);
+      double[][] q = site.precision();
+      double[][] back = Matrices.product(q, taken);
+      precision = Matrices.product(back, q);
+      pull = Matrices.product(back, site.pull());
+      for (int i = 0; i < pull.length; i++) {
+        pull[i] = site.pull()[i] - pull[i];
+        for (int j = 0; j < pull.length; j++) {
+          precision[i][j] = q[i][j] - precision[i][j];
         }
-        values[i] = weight * (targets.get(i).log() - lines.get(i).level());
       }
-      whitener = rows == 0 ? new double[0][0] : inverseLower(outer());
-      whitened = new double[rows][commonParts];
-      whitenedValues = new double[rows];
-      for (int i = 0; i < rows; i++) {
-        for (int j = 0; j <= i; j++) {
-          axpy(whitener[i][j], common[j], whitened[i]);
-          whitenedValues[i] += whitener[i][j] * values[j];
+      byCommon = Matrices.product(Matrices.product(drawn, q), onCommon);
+      level = Matrices.product(drawn, site.pull());
+    }
+
+    static Optional<Group> of(List<Slope> slopes, int commonParts, int ownParts, Site site) {
+      double[][] own = rows(slopes, ownParts);
+      double[][] inner =
+          Matrices.product(
+              Matrices.transposed(own, ownParts), Matrices.product(site.precision(), own));
+      for (int i = 0; i < ownParts; i++) {
+        inner[i][i] += 1;
+        for (int j = 0; j < i; j++) {
+          inner[i][j] = (inner[i][j] + inner[j][i]) / 2;
+          inner[j][i] = inner[i][j];
+        }
+      }
+      return Matrices.lower(inner)
+          .map(Matrices::inverseRoot)
+          .map(root -> new Group(slopes, commonParts, ownParts, root, site));
+    }
+
+    private static double[][] rows(List<Slope> slopes, int ownParts) {
+      return slopes.stream().map(slope -> slope.onOwn(ownParts)).toArray(double[][]::new);
+    }
+
+    void addTo(double[][] ofAll, double[] pullOfAll) {
+      for (int i = 0; i < pull.length; i++) {
+        Slope slope = slopes.get(i);
+        for (int a = 0; a < slope.common().length; a++) {
+          int row = slope.common()[a];
+          pullOfAll[row] += slope.byCommon()[a] * pull[i];
+          for (int j = 0; j < pull.length; j++) {
+            add(slope.byCommon()[a] * precision[i][j], slopes.get(j), ofAll[row]);
+          }
         }
       }
     }
 
-    /** {@code I + Ho·Hoᵀ}. */
-    private double[][] outer() {
-      double[][] outer = new double[own.length][own.length];
-      for (int i = 0; i < own.length; i++) {
-        for (int j = 0; j < own.length; j++) {
-          outer[i][j] = dot(own[i], own[j]) + (i == j ? 1 : 0);
-        }
+    private static void add(double factor, Slope slope, double[] row) {
+      for (int b = 0; b < slope.common().length; b++) {
+        row[slope.common()[b]] += factor * slope.byCommon()[b];
       }
-      return outer;
     }
 
-    /** {@code L⁻¹·q} with {@code L·Lᵀ = W}: what the rows have of a slope's own parts. */
-    double[] drawn(Slope slope) {
-      double[] drawn = new double[whitener.length];
-      for (int row = 0; row < drawn.length; row++) {
-        double q = 0;
-        for (int i = 0; i < slope.own().length; i++) {
-          q += own[row][slope.own()[i]] * slope.byOwn()[i];
-        }
-        for (int i = row; i < drawn.length; i++) {
-          drawn[i] += whitener[i][row] * q;
-        }
+    /** What a source rests on of the common parts, once the own ones follow them. */
+    double[] onCommon(Slope slope, int commonParts) {
+      double[] row = slope.onCommon(commonParts);
+      for (int i = 0; i < slope.own().length; i++) {
+        Matrices.axpy(-slope.byOwn()[i], byCommon[slope.own()[i]], row);
       }
-      return drawn;
+      return row;
+    }
+
+    double level(Slope slope) {
+      double sum = 0;
+      for (int i = 0; i < slope.own().length; i++) {
+        sum += slope.byOwn()[i] * level[slope.own()[i]];
+      }
+      return sum;
+    }
+
+    /** What it rests on of independent standard normals of the group alone. */
+    double[] onOwn(Slope slope) {
+      double[] loadings = new double[ownParts];
+      for (int i = 0; i < slope.own().length; i++) {
+        Matrices.axpy(slope.byOwn()[i], root[slope.own()[i]], loadings);
+      }
+      return loadings;
     }
   }
 
-  private NormalUpdate(double[] mean, double[][] root, List<Rows> groups) {
+  private NormalUpdate(double[] mean, double[][] root, List<Group> groups) {
     this.mean = mean;
     this.root = root;
     this.groups = groups;
   }
 
-  /** No observation yet. */
-  static NormalUpdate none(Parts common, List<ObservedGroup> groups) {
-    double[][] identity = new double[common.size()][common.size()];
-    for (int i = 0; i < identity.length; i++) {
-      identity[i][i] = 1;
-    }
-    return new NormalUpdate(
-        new double[identity.length],
-        identity,
-        groups.stream()
-            .map(group -> new Rows(group, common.size(), List.of(), List.of()))
-            .toList());
-  }
-
   /**
    * The update.
    *
-   * @param lines of the observations of each group
-   * @param targets what each observation of each group draws to
+   * @param sites what the observations of each group say of its sources together
+   * @return nothing where the sites leave no distribution
    */
-  static NormalUpdate of(
-      Parts common,
-      List<ObservedGroup> groups,
-      List<List<Line>> lines,
-      List<List<Target>> targets) {
+  static Optional<NormalUpdate> of(Parts common, List<ObservedGroup> groups, List<Site> sites) {
     int size = common.size();
     double[][] precision = new double[size][size];
     double[] pull = new double[size];
-    List<Rows> rows = new ArrayList<>();
+    List<Group> updated = new ArrayList<>();
     for (int g = 0; g < groups.size(); g++) {
-      Rows group = new Rows(groups.get(g), size, lines.get(g), targets.get(g));
-      rows.add(group);
-      for (int row = 0; row < group.whitenedValues.length; row++) {
-        add(group.whitened[row], group.whitenedValues[row], precision, pull);
+      ObservedGroup group = groups.get(g);
+      Optional<Group> next =
+          Group.of(group.slopes(), size, group.own().size(), sites.get(g));
+      if (next.isEmpty()) {
+        return Optional.empty();
       }
+      next.get().addTo(precision, pull);
+      updated.add(next.get());
     }
     for (int i = 0; i < size; i++) {
       precision[i][i] += 1;
-    }
-    double[][] root = size == 0 ? precision : transposed(inverseLower(precision));
-    double[] turned = new double[size];
-    for (int i = 0; i < size; i++) {
-      axpy(pull[i], root[i], turned);
-    }
-    double[] mean = new double[size];
-    for (int i = 0; i < size; i++) {
-      mean[i] = dot(root[i], turned);
-    }
-    return new NormalUpdate(mean, root, rows);
-  }
-
-  private static void add(double[] row, double value, double[][] precision, double[] pull) {
-    for (int i = 0; i < row.length; i++) {
-      if (row[i] != 0) { // a sample has few of all parts
-        axpy(row[i], row, precision[i]);
-      }
-    }
-    axpy(value, row, pull);
-  }
-
-  /** {@code L⁻¹} with {@code L·Lᵀ} a symmetric matrix not below the identity. */
-  private static double[][] inverseLower(double[][] symmetric) {
-    int n = symmetric.length;
-    if (n == 1) {
-      return new double[][] {{1 / Math.sqrt(symmetric[0][0])}};
-    }
-    RealMatrix matrix = new Array2DRowRealMatrix(symmetric, false);
-    double[][] lower = new CholeskyDecomposition(matrix, SYMMETRY, 0).getL().getData();
-    double[][] inverse = new double[n][n];
-    for (int i = 0; i < n; i++) {
-      inverse[i][i] = 1;
       for (int j = 0; j < i; j++) {
-        axpy(-lower[i][j], inverse[j], inverse[i]);
-      }
-      for (int j = 0; j <= i; j++) {
-        inverse[i][j] /= lower[i][i];
+        precision[i][j] = (precision[i][j] + precision[j][i]) / 2;
+        precision[j][i] = precision[i][j];
       }
     }
-    return inverse;
+    return Matrices.lower(precision)
+        .map(Matrices::inverseRoot)
+        .map(root -> new NormalUpdate(mean(root, pull), root, updated));
   }
 
-  private static double[][] transposed(double[][] square) {
-    return new Array2DRowRealMatrix(square, false).transpose().getData();
-  }
-
-  private static double dot(double[] one, double[] other) {
-    double sum = 0;
-    for (int i = 0; i < one.length; i++) {
-      sum += one[i] * other[i];
+  private static double[] mean(double[][] root, double[] pull) {
+    double[] turned = new double[pull.length];
+    for (int i = 0; i < pull.length; i++) {
+      Matrices.axpy(pull[i], root[i], turned);
     }
-    return sum;
+    return Matrices.product(root, turned);
   }
 
-  private static void axpy(double factor, double[] of, double[] to) {
-    for (int i = 0; i < to.length; i++) {
-      to[i] += factor * of[i];
+  /** What is thought of all sources of a group. */
+  Outlook outlook(int group) {
+    List<Slope> slopes = groups.get(group).slopes;
+    double[][] common = new double[slopes.size()][];
+    double[][] own = new double[slopes.size()][];
+    double[] means = new double[slopes.size()];
+    for (int i = 0; i < common.length; i++) {
+      common[i] = onCommon(group, slopes.get(i));
+      own[i] = onOwn(group, slopes.get(i));
+      means[i] = mean(group, slopes.get(i));
     }
-  }
-
-  /** What is thought of some sources of a group. */
-  Outlook outlook(int group, List<Slope> slopes) {
-    Rows rows = groups.get(group);
-    double[][] turned = turned(rows);
-    int n = slopes.size();
-    double[][] drawn = new double[n][];
-    double[][] onCommon = new double[n][];
-    double[] means = new double[n];
-    for (int s = 0; s < n; s++) {
-      drawn[s] = rows.drawn(slopes.get(s));
-      onCommon[s] = onCommon(slopes.get(s), drawn[s], turned);
-      means[s] = mean(rows, slopes.get(s), drawn[s]);
-    }
-    double[][] covariance = new double[n][n];
-    for (int s = 0; s < n; s++) {
-      for (int t = 0; t <= s; t++) {
-        covariance[s][t] =
-            dot(onCommon[s], onCommon[t])
-                + slopes.get(s).ownDot(slopes.get(t))
-                - dot(drawn[s], drawn[t]);
-        covariance[t][s] = covariance[s][t];
-      }
+    double[][] covariance = Matrices.square(common);
+    double[][] more = Matrices.square(own);
+    for (int i = 0; i < common.length; i++) {
+      Matrices.axpy(1, more[i], covariance[i]);
     }
     return new Outlook(means, covariance);
   }
 
-  /** What each row of a group rests on of the independent normals under the common parts. */
-  private double[][] turned(Rows rows) {
-    double[][] turned = new double[rows.whitened.length][mean.length];
-    for (int row = 0; row < turned.length; row++) {
-      for (int i = 0; i < mean.length; i++) {
-        if (rows.whitened[row][i] != 0) { // a sample has few of all parts
-          axpy(rows.whitened[row][i], root[i], turned[row]);
-        }
-      }
-    }
-    return turned;
-  }
-
-  /** What a source rests on of them, once its own parts follow the common ones. */
-  private double[] onCommon(Slope slope, double[] drawn, double[][] turned) {
-    double[] onCommon = new double[mean.length];
-    for (int i = 0; i < slope.common().length; i++) {
-      axpy(slope.byCommon()[i], root[slope.common()[i]], onCommon);
-    }
-    for (int row = 0; row < drawn.length; row++) {
-      if (drawn[row] != 0) {
-        axpy(-drawn[row], turned[row], onCommon);
-      }
-    }
-    return onCommon;
-  }
-
-  private double mean(Rows rows, Slope slope, double[] drawn) {
-    double sum = 0;
-    for (int i = 0; i < slope.common().length; i++) {
-      sum += slope.byCommon()[i] * mean[slope.common()[i]];
-    }
-    for (int row = 0; row < drawn.length; row++) {
-      if (drawn[row] != 0) {
-        sum += drawn[row] * (rows.whitenedValues[row] - dot(rows.whitened[row], mean));
-      }
-    }
-    return sum;
-  }
-
   /** Middle of something that changes with the common parts and a group's own. */
   double mean(int group, Slope slope) {
-    Rows rows = groups.get(group);
-    return mean(rows, slope, rows.drawn(slope));
+    Group own = groups.get(group);
+    return own.level(slope) + Matrices.dot(own.onCommon(slope, mean.length), mean);
   }
 
   /** What it rests on of the independent standard normals of all groups. */
   double[] onCommon(int group, Slope slope) {
-    Rows rows = groups.get(group);
-    return onCommon(slope, rows.drawn(slope), turned(rows));
-  }
-
-  /**
-   * What it rests on of independent standard normals of the group alone: by a root of {@code I −
-   * HoᵀW⁻¹Ho}, which is the inverse of {@code I + HoᵀHo}.
-   */
-  double[] onOwn(int group, Slope slope) {
-    Rows rows = groups.get(group);
-    int size = rows.own.length == 0 ? 0 : rows.own[0].length;
-    double[][] precision = new double[size][size];
-    for (double[] row : rows.own) {
-      add(row, 0, precision, new double[size]);
-    }
-    for (int i = 0; i < size; i++) {
-      precision[i][i] += 1;
-    }
-    double[] loadings = new double[size];
-    double[][] inverse = size == 0 ? precision : inverseLower(precision);
-    for (int i = 0; i < slope.own().length; i++) {
-      for (int j = 0; j < size; j++) {
-        loadings[j] += slope.byOwn()[i] * inverse[j][slope.own()[i]];
+    double[] row = groups.get(group).onCommon(slope, mean.length);
+    double[] loadings = new double[mean.length];
+    for (int i = 0; i < row.length; i++) {
+      if (row[i] != 0) { // a source rests on few of all parts
+        Matrices.axpy(row[i], root[i], loadings);
       }
     }
     return loadings;
+  }
+
+  /** What it rests on of independent standard normals of the group alone. */
+  double[] onOwn(int group, Slope slope) {
+    return groups.get(group).onOwn(slope);
   }
 }

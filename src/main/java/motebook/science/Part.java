@@ -25,4 +25,13 @@ public record Part(double shift, Map<String, double[]> rows) {
         });
     return loadings;
   }
+
+  /** Its variance. */
+  public double variance() {
+    double sum = 0;
+    for (double[] row : rows.values()) {
+      sum += Matrices.dot(row, row);
+    }
+    return sum;
+  }
 }

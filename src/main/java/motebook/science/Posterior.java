@@ -1,5 +1,6 @@
 package motebook.science;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -16,8 +17,8 @@ public final class Posterior {
   private final Parts common;
   private final List<ObservedGroup> groups;
   private final NormalUpdate update;
-  private final List<List<Line>> lines;
-  private final List<List<Target>> targets;
+  private final List<List<Site>> sites;
+  private final List<List<Fit>> agreements;
   private final Map<String, Integer> owners = new HashMap<>();
   private final Map<String, Optional<Part>> parts = new ConcurrentHashMap<>();
 
@@ -25,13 +26,13 @@ public final class Posterior {
       Parts common,
       List<ObservedGroup> groups,
       NormalUpdate update,
-      List<List<Line>> lines,
-      List<List<Target>> targets) {
+      List<List<Site>> sites,
+      List<List<Fit>> agreements) {
     this.common = common;
     this.groups = groups;
     this.update = update;
-    this.lines = lines;
-    this.targets = targets;
+    this.sites = sites;
+    this.agreements = agreements;
     for (int g = groups.size() - 1; g >= 0; g--) {
       for (String name : groups.get(g).own().names()) {
         owners.put(name, g);
@@ -83,38 +84,38 @@ public final class Posterior {
     for (int g = 0; g < groups.size(); g++) {
       List<Observation> observations = groups.get(g).observations();
       for (int i = 0; i < observations.size(); i++) {
-        fits.put(observations.get(i), fit(g, i));
+        fits.put(observations.get(i), agreements.get(g).get(i));
       }
     }
     return fits;
   }
 
-  // To take an observation out, each source goes back by its covariance with the prediction, and
-  // gets back the doubt that the observation took.
-  private Fit fit(int group, int observation) {
-    Line line = lines.get(group).get(observation);
-    Target target = targets.get(group).get(observation);
-    Observation observed = groups.get(group).observations().get(observation);
-    Outlook outlook = update.outlook(group, groups.get(group).slopes(observation));
-    double predicted = line.mean(outlook.means());
-    double variance = line.variance(outlook.covariance());
-    double left = target.variance() - variance;
-    int n = outlook.means().length;
-    double[] logs = new double[n];
-    double[][] covariance = new double[n][n];
-    for (int i = 0; i < n; i++) {
-      double back = line.covariance(outlook.covariance(), i) / left;
-      logs[i] =
-          Math.log(observed.shares().get(i).typical())
-              + outlook.means()[i]
-              + back * (predicted - target.log());
-      for (int j = 0; j < n; j++) {
-        covariance[i][j] =
-            outlook.covariance()[i][j] + back * line.covariance(outlook.covariance(), j);
-      }
+  /**
+   * Sums of the things of a day that some of its results shaped.
+   *
+   * @param doubts of each thing, by what was learned
+   * @param results all of one group; of observations that this came from
+   * @return nothing where one lognormal is exact: a single thing that has a figure
+   */
+  public Optional<ObservedSum> sums(List<Doubts> doubts, List<ObservedSum.Result> results) {
+    List<Site> used = new ArrayList<>();
+    List<int[]> ofShare = new ArrayList<>();
+    boolean exact = true;
+    for (ObservedSum.Result result : results) {
+      ObservedGroup group = groupOf(result.observation());
+      int at = group.placeOf(result.observation());
+      used.add(sites.get(groups.indexOf(group)).get(at));
+      ofShare.add(group.seen(at).ofShare());
+      exact &= group.exact(at);
     }
-    Forecast without = new Forecast(logs, covariance);
-    return new Fit(predicted, variance, without.log(), without.variance());
+    return exact && doubts.size() == 1 ? Optional.empty() : Optional.of(new ObservedSum(doubts, results, used, ofShare));
+  }
+
+  private ObservedGroup groupOf(Observation observation) {
+    return groups.stream()
+        .filter(group -> group.observations().get(0).group().equals(observation.group()))
+        .findFirst()
+        .orElseThrow();
   }
 
   /**

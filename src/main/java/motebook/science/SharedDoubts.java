@@ -107,6 +107,37 @@ public final class SharedDoubts {
     return new Estimate(sum, all * Math.exp(-variance / 2), Math.sqrt(variance));
   }
 
+  /** Covariance of the logarithms of the things. */
+  double[][] covariance() {
+    int n = factors.length;
+    double[][] covariance = new double[n][n];
+    for (int part = 0; part < variances.length; part++) {
+      for (int i = 0; i < n; i++) {
+        for (int j = 0; j < n; j++) {
+          covariance[i][j] += has(i, part) && has(j, part) ? variances[part] : 0;
+        }
+      }
+    }
+    for (Row row : rows) {
+      for (int i = 0; i < row.things.size(); i++) {
+        for (int j = 0; j < row.things.size(); j++) {
+          covariance[row.things.get(i)][row.things.get(j)] +=
+              Matrices.dot(row.loadings.get(i), row.loadings.get(j));
+        }
+      }
+    }
+    return covariance;
+  }
+
+  private boolean has(int thing, int part) {
+    for (int at : parts[thing]) {
+      if (at == part) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private double covariance(double[] expected) {
     double[] sums = new double[variances.length];
     for (int i = 0; i < expected.length; i++) {

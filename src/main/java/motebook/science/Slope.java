@@ -23,24 +23,21 @@ record Slope(int[] common, double[] byCommon, int[] own, double[] byOwn) {
     return new Slope(NOWHERE, NOTHING, new int[] {place}, new double[] {by});
   }
 
-  /** Adds some share of it to two rows with a place for each part. */
-  void addTo(double[] commonRow, double[] ownRow, double share) {
-    for (int i = 0; i < common.length; i++) {
-      commonRow[common[i]] += share * byCommon[i];
-    }
-    for (int i = 0; i < own.length; i++) {
-      ownRow[own[i]] += share * byOwn[i];
-    }
+  /** How much with each of all common parts. */
+  double[] onCommon(int parts) {
+    return row(common, byCommon, parts);
   }
 
-  /** What both have of a group's own parts, {@code Σ oᵢ·oⱼ}. */
-  double ownDot(Slope other) {
-    double sum = 0;
-    for (int i = 0; i < own.length; i++) {
-      for (int j = 0; j < other.own.length; j++) {
-        sum += own[i] == other.own[j] ? byOwn[i] * other.byOwn[j] : 0;
-      }
+  /** How much with each of all parts of its group. */
+  double[] onOwn(int parts) {
+    return row(own, byOwn, parts);
+  }
+
+  private static double[] row(int[] places, double[] by, int parts) {
+    double[] row = new double[parts];
+    for (int i = 0; i < places.length; i++) {
+      row[places[i]] = by[i];
     }
-    return sum;
+    return row;
   }
 }

@@ -8,6 +8,9 @@ public final class Spread {
   /** Doubt about the air at the face outdoors, one for all sessions there: a factor of two. */
   public static final double OUTDOORS = square(Math.log(2));
 
+  /** What a sampled session has of its own within the day: a factor of 1.6. A judgement. */
+  public static final double STRETCH = square(Math.log(1.6));
+
   // 90 % of a normal distribution lie within ±1.645 standard deviations.
   private static final double NINETY_PERCENT_WIDTH = 3.29;
   private static final double LEAST_OWN_GSD = 1.67;

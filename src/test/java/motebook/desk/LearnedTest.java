@@ -14,6 +14,8 @@ class LearnedTest {
   // sigma of an hour of orbital sanding of oak: ln(26.7326/3.125)/1.645, the first check of
   // DayTest.
   private static final double VARIANCE = Math.pow(Math.log(26.7326 / 3.125) / 1.645, 2);
+  // What a sampled session has of its own within the day: a factor of 1.6.
+  private static final double SAMPLED = VARIANCE + Math.pow(Math.log(1.6), 2);
   private static final double ERROR = Math.log1p(CV * CV);
 
   private static Sample sample(int from, int to, double mgPerM3, String fraction, boolean below) {
@@ -44,15 +46,15 @@ class LearnedTest {
 
   @Test
   void a_result_of_10_on_an_estimate_of_25_gives_about_10_with_its_own_error() {
-    // By hand: the middle goes V/(V+e) of the way on the log scale, the variance becomes Ve/(V+e).
+    // By hand: the middle goes V/(V+e) of the way, V with the session's own part, on the log scale, the variance becomes Ve/(V+e).
     Shops shops = sanding();
     DayReport day = shops.report(learned(shops, sample(540, 600, 10)));
-    double middle = 25 * Math.pow(10 / 25.0, VARIANCE / (VARIANCE + ERROR));
+    double middle = 25 * Math.pow(10 / 25.0, SAMPLED / (SAMPLED + ERROR));
     assertThat(middle).isBetween(10.0, 10.2);
     assertThat(day.sessions().get(0).meanOutsideMgPerM3()).isCloseTo(middle, within(1e-4));
     Estimate outside = day.outside().estimate();
     assertThat(outside.central()).isCloseTo(middle / 8, within(1e-5));
-    double sigma = Math.sqrt(VARIANCE * ERROR / (VARIANCE + ERROR));
+    double sigma = Math.sqrt(SAMPLED * ERROR / (SAMPLED + ERROR));
     assertThat(outside.sigma()).isCloseTo(sigma, within(1e-5)).isBetween(0.14, 0.15);
     assertThat(day.learnedFrom()).isEqualTo(1);
   }
@@ -139,7 +141,7 @@ class LearnedTest {
     assertThat(far.disagrees()).isTrue();
     assertThat(far.ratio()).isCloseTo(100, within(1e-6));
     // By hand: ln(100) over the deviation of estimate and error together.
-    assertThat(far.z()).isCloseTo(Math.log(100) / Math.sqrt(VARIANCE + ERROR), within(1e-4));
+    assertThat(far.z()).isCloseTo(Math.log(100) / Math.sqrt(SAMPLED + ERROR), within(1e-4));
   }
 
   @Test

@@ -99,39 +99,6 @@ class PosteriorProperties {
     return sum;
   }
 
-  @Property(tries = 100)
-  void samples_of_several_sources_settle_where_nothing_pulls(
-      @ForAll long seed, @ForAll @IntRange(min = 1, max = 8) int days) {
-    List<Observation> observations = mixed(new Random(seed), days, false);
-    Posterior posterior = Posterior.of(observations);
-    Map<String, Double> pulls = new HashMap<>();
-    Map<String, Double> variances = new HashMap<>();
-    for (Observation o : observations) {
-      List<Term> terms = o.shares().stream().map(share -> term(share, posterior)).toList();
-      double expected = LognormalSum.expected(terms);
-      double off = o.log() - Math.log(LognormalSum.of(terms).central());
-      for (int i = 0; i < terms.size(); i++) {
-        double pull = off / o.variance() * terms.get(i).expected() / expected;
-        for (Map<String, Double> some :
-            List.of(o.shares().get(i).common(), o.shares().get(i).own())) {
-          variances.putAll(some);
-          some.keySet().forEach(name -> pulls.merge(name, pull, Double::sum));
-        }
-      }
-    }
-    pulls.forEach(
-        (name, pull) ->
-            assertThat(posterior.part(name).orElseThrow().shift() / variances.get(name))
-                .as(name)
-                .isCloseTo(pull, within(1e-4)));
-  }
-
-  private static Term term(Share share, Posterior posterior) {
-    Map<String, Double> all = new HashMap<>(share.common());
-    all.putAll(share.own());
-    return posterior.applied(new Term(share.typical(), all));
-  }
-
   private static List<Observation> mixed(Random random, int days, boolean some) {
     List<Observation> all = new ArrayList<>();
     for (int day = 0; day < days; day++) {

@@ -29,7 +29,7 @@ final class ShopSamples {
         "inhalable",
         Sample.Kind.GRAVIMETRIC,
         new Sample.Told(mgPerM3, false),
-        Sample.Kind.GRAVIMETRIC.cv(),
+        Sample.Kind.GRAVIMETRIC.cv(false),
         "");
   }
 }
