@@ -10,8 +10,13 @@ import picocli.CommandLine.Option;
 
 /** Asks before a figure is kept that is out of any shop's range. */
 final class Confirmation {
-  @Option(names = "--yes", description = "Keep figures out of any shop's range without asking.")
+  @Option(names = "--yes", description = "Keep what would be asked about, such as figures out of any shop's range.")
   private boolean yes;
+
+  /** Whether it was said in advance. */
+  boolean yes() {
+    return yes;
+  }
 
   /**
    * Whether the figures may be kept; says so where a person did not agree.

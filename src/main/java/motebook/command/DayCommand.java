@@ -19,6 +19,11 @@ final class DayCommand implements Callable<Integer> {
   @Option(names = "--person", paramLabel = "P", description = "Whose day (else the book's own).")
   private String person;
 
+  @Option(
+      names = "--published",
+      description = "By the published figures alone, without what the shop's samples taught.")
+  private boolean published;
+
   @Parameters(
       arity = "0..1",
       paramLabel = "DATE",
@@ -32,7 +37,7 @@ final class DayCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Book book = desk.open()) {
-      DayReport day = new Ledger(book).day(desk.date(date), desk.person(person, book));
+      DayReport day = new Ledger(book, !published).day(desk.date(date), desk.person(person, book));
       desk.answer(
           answer.json(), () -> DayJson.of(day), () -> DayText.of(day, desk.ink(), desk.program()));
     }

@@ -14,6 +14,7 @@ import motebook.report.PlanJson;
 import motebook.report.PlanText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(
@@ -31,6 +32,11 @@ final class PlanCommand implements Callable<Integer> {
   @Parameters(paramLabel = "LINE", description = "What may be done; one line may go unquoted.")
   private List<String> words = new ArrayList<>();
 
+  @Option(
+      names = "--published",
+      description = "By the published figures alone, without what the shop's samples taught.")
+  private boolean published;
+
   PlanCommand(Desk desk) {
     this.desk = desk;
   }
@@ -39,7 +45,7 @@ final class PlanCommand implements Callable<Integer> {
   public Integer call() {
     try (Book book = desk.open()) {
       Scene scene = desk.scene(book).planned();
-      Ledger ledger = new Ledger(book);
+      Ledger ledger = new Ledger(book, !published);
       Plans plans = new Plans(works(scene).stream().map(ledger::plan).toList());
       desk.answer(
           answer.json(),

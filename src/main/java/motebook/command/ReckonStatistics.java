@@ -25,7 +25,7 @@ final class ReckonStatistics {
 
   @Command(name = "stats", description = "Lognormal statistics of measured results.")
   static final class Stats extends Reckoning {
-    private static final double MOST_BELOW = 0.8;
+    private static final int FIRST_TEST = 3;
 
     @Parameters(
         arity = "0..*",
@@ -46,15 +46,19 @@ final class ReckonStatistics {
       if (read.size() < 2) {
         throw tooFew(2, read.size());
       }
-      if (!Statistics.enough(read)) {
+      boolean firstTest = limit != null && read.size() >= FIRST_TEST;
+      if (!Statistics.fits(read) && !firstTest) {
         throw new Refusal(
-            "With results below detection, at least two different known figures are needed.");
+            "With results below detection, at least two different known figures are needed, or"
+                + " three results and a --limit for the first test of EN 689.");
       }
-      refuseUnknownSpread(read);
+      if (!firstTest) {
+        refuseUnknownSpread(read);
+      }
       OptionalDouble held =
           limit == null ? OptionalDouble.empty() : OptionalDouble.of(positive("--limit", limit));
       Statistics statistics = Statistics.of(read, held);
-      if (!Double.isFinite(statistics.upper95())) {
+      if (!Double.isFinite(statistics.upper95().orElse(0))) {
         throw new Refusal("The results lie too far apart for a limit on them: check their unit.");
       }
       return answer(
@@ -62,11 +66,9 @@ final class ReckonStatistics {
           StatisticsReport.text(statistics).toArray(String[]::new));
     }
 
-    // Above four in five, common practice, from memory of Helsel 2012, Statistics for Censored
-    // Environmental Data: no spread is estimated.
     private static void refuseUnknownSpread(List<Result> read) {
       long below = read.stream().filter(Result::below).count();
-      if (below > MOST_BELOW * read.size()) {
+      if (below > Statistics.MOST_BELOW * read.size()) {
         throw new Refusal(
             below
                 + " of "

@@ -5,8 +5,9 @@ import static motebook.command.Numbers.positive;
 import static motebook.command.Numbers.within;
 
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import motebook.desk.Evidence;
 import motebook.desk.Ledger;
@@ -14,9 +15,9 @@ import motebook.desk.Unlikely;
 import motebook.journal.Book;
 import motebook.model.Refusal;
 import motebook.model.Sample;
-import motebook.model.Text;
 import motebook.report.EvidenceReport;
 import motebook.report.Json;
+import motebook.report.TeachingReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -80,21 +81,30 @@ final class SampleCommand {
         names = "--fraction",
         required = true,
         paramLabel = "F",
-        description = "inhalable, respirable or total.")
+        description = "inhalable, respirable or total; PM2.5 and its like with --relative.")
     private String fraction;
 
     @Option(
         names = "--direct-reading",
-        description = "Read off an instrument, not weighed: an error of 30 %% instead of 15 %%.")
+        description = {
+          "Read off an instrument, not weighed: an error of 50 %% instead of 15 %%,",
+          "of 30 %% with --factor."
+        })
     private boolean direct;
 
     @Option(names = "--cv", paramLabel = "E", description = "Error as a share, like 0.15.")
     private String cv;
 
+    @Option(
+        names = "--stands-for-shift",
+        description = "The whole shift was like this time of two hours or more.")
+    private boolean wholeShift;
+
     @Option(names = "--note", paramLabel = "TEXT")
     private String note = "";
 
-    @Mixin private Confirmation confirmation;
+    @Mixin private SampleUse use;
+    @Mixin private SampleKeeping keeping;
 
     Add(Desk desk) {
       this.desk = desk;
@@ -103,7 +113,8 @@ final class SampleCommand {
     @Override
     public Integer call() {
       try (Book book = desk.open()) {
-        Sample.Kind kind = direct ? Sample.Kind.DIRECT_READING : Sample.Kind.GRAVIMETRIC;
+        Sample.Kind kind =
+            direct || use.corrected() ? Sample.Kind.DIRECT_READING : Sample.Kind.GRAVIMETRIC;
         Sample read =
             new Sample(
                 0,
@@ -111,26 +122,36 @@ final class SampleCommand {
                 desk.date(on),
                 Times.minute("--from", from),
                 Times.minute("--to", to),
-                fraction(fraction),
+                Sample.fraction(fraction, use.relative()),
                 kind,
                 mg == null ? told() : weighed(),
-                cv == null ? kind.cv(false) : within("--cv", cv, 0.01, 2),
-                note);
-        if (!confirmation.given(
-            desk.world(), unlikely(read, desk, book), book.settings().units())) {
-          return ExitCode.DONE;
-        }
-        Sample sample =
-            book.samples()
-                .add(List.of(read), "Added a sample: " + EvidenceReport.said(read))
-                .get(0);
-        desk.answer(
-            answer.json(),
-            () -> Json.object("id", sample.id()),
-            () ->
-                List.of("Added sample " + sample.id() + ": " + EvidenceReport.said(sample) + "."));
+                cv == null ? kind.cv(use.corrected()) : within("--cv", cv, 0.01, 2),
+                note,
+                use.use(book, desk.date(on), wholeShift));
+        Optional<SampleKeeping.Kept> kept =
+            keeping.keep(
+                desk, book, List.of(read), "Added a sample: " + EvidenceReport.describe(read));
+        desk.answer(answer.json(), () -> json(kept), () -> text(kept));
       }
       return ExitCode.DONE;
+    }
+
+    private static Object json(Optional<SampleKeeping.Kept> kept) {
+      return Json.object(
+          "id", kept.map(one -> one.samples().get(0).id()).orElse(null),
+          "moved", kept.map(one -> TeachingReport.json(one.teaching())).orElse(List.of()));
+    }
+
+    private static List<String> text(Optional<SampleKeeping.Kept> kept) {
+      List<String> lines = new ArrayList<>();
+      kept.ifPresent(
+          one -> {
+            Sample sample = one.samples().get(0);
+            lines.add(
+                "Added sample " + sample.id() + ": " + EvidenceReport.describe(sample) + ".");
+            lines.addAll(TeachingReport.moved(one.teaching()));
+          });
+      return lines;
     }
 
     private Sample.Result weighed() {
@@ -161,23 +182,17 @@ final class SampleCommand {
     }
   }
 
-  /** What is unlikely of a sample, held against its person's work of the day. */
+  /** What is unlikely of a sample, held against the work of the day that it may be of. */
   static List<Unlikely> unlikely(Sample sample, Desk desk, Book book) {
     return Unlikely.of(
         sample,
         LocalDateTime.now(desk.clock()),
         book.sessionsOn(sample.date()).stream()
-            .filter(session -> session.work().person().equals(sample.person()))
+            .filter(
+                session ->
+                    sample.use().area().map(session.work().place()::equals)
+                        .orElse(session.work().person().equals(sample.person())))
             .toList());
-  }
-
-  /** A fraction of the dust as a person says it. */
-  static String fraction(String said) {
-    String fraction = Text.clean(said).toLowerCase(Locale.ROOT);
-    if (!Sample.FRACTIONS.contains(fraction)) {
-      throw new Refusal("--fraction is inhalable, respirable or total: got \"" + fraction + "\".");
-    }
-    return fraction;
   }
 
   @Command(
@@ -219,7 +234,7 @@ final class SampleCommand {
     public Integer call() {
       try (Book book = desk.open()) {
         Sample removed = book.samples().remove(id);
-        desk.out().println("Removed sample " + id + ": " + EvidenceReport.said(removed) + ".");
+        desk.out().println("Removed sample " + id + ": " + EvidenceReport.describe(removed) + ".");
       }
       return ExitCode.DONE;
     }

@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import motebook.desk.SampledStretches;
-import motebook.desk.Unlikely;
+import motebook.desk.Teaching;
 import motebook.entry.InstrumentFile;
 import motebook.entry.MinuteMeans.Stretch;
 import motebook.journal.Book;
@@ -26,6 +26,7 @@ import motebook.model.Sample;
 import motebook.model.Session;
 import motebook.report.EvidenceReport;
 import motebook.report.Json;
+import motebook.report.TeachingReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -57,7 +58,10 @@ final class SampleImport implements Callable<Integer> {
       names = "--fraction",
       required = true,
       paramLabel = "F",
-      description = "inhalable, respirable or total, as the instrument samples.")
+      description = {
+        "inhalable, respirable or total, as the instrument samples;",
+        "PM2.5 and its like with --relative."
+      })
   private String fraction;
 
   @Option(names = "--person", paramLabel = "P", description = "Who wore it (else the book's own).")
@@ -72,13 +76,17 @@ final class SampleImport implements Callable<Integer> {
       description = "Least concentration that the instrument tells, mg/m³.")
   private String detectionLimit;
 
-  @Option(names = "--cv", paramLabel = "E", description = "Error as a share (default 0.30).")
+  @Option(
+      names = "--cv",
+      paramLabel = "E",
+      description = "Error as a share (default 0.50, with --factor 0.30).")
   private String cv;
 
   @Option(names = "--whole", description = "One sample for the whole, not one for each session.")
   private boolean whole;
 
-  @Mixin private Confirmation confirmation;
+  @Mixin private SampleUse use;
+  @Mixin private SampleKeeping keeping;
 
   SampleImport(Desk desk) {
     this.desk = desk;
@@ -88,26 +96,25 @@ final class SampleImport implements Callable<Integer> {
   public Integer call() {
     try (Book book = desk.open()) {
       String wearer = desk.person(person, book);
-      String of = SampleCommand.fraction(fraction);
+      String of = Sample.fraction(fraction, use.relative());
+      Sample.Use purpose = use.use(book, desk.today(), false);
       InstrumentFile.Contents contents = contents();
+      if (!use.relative()) {
+        contents.channel().ifPresent(channel -> Sample.fraction(channel, false));
+      }
       List<Sample> all =
           stretches(contents, wearer, book).stream()
-              .map(stretch -> sample(stretch, contents.means().mean(stretch), wearer, of))
+              .map(stretch -> sample(stretch, contents.means().mean(stretch), wearer, of, purpose))
               .toList();
       List<Sample> fresh = all.stream().filter(s -> !book.samples().holds(s)).toList();
-      List<Unlikely> unlikely =
-          fresh.stream()
-              .flatMap(s -> SampleCommand.unlikely(s, desk, book).stream())
-              .distinct()
-              .toList();
-      if (!confirmation.given(desk.world(), unlikely, book.settings().units())) {
-        return ExitCode.DONE;
-      }
-      List<Sample> added =
+      Optional<SampleKeeping.Kept> kept =
           fresh.isEmpty()
-              ? List.of()
-              : book.samples().add(fresh, "Imported " + fresh.size() + " samples from " + file);
-      tell(contents, added, all.size() - added.size());
+              ? Optional.of(
+                  new SampleKeeping.Kept(
+                      List.of(), new Teaching(List.of(), List.of(), List.of())))
+              : keeping.keep(
+                  desk, book, fresh, "Imported " + fresh.size() + " samples from " + file);
+      tell(contents, kept, all.size() - fresh.size());
     }
     return ExitCode.DONE;
   }
@@ -162,7 +169,8 @@ final class SampleImport implements Callable<Integer> {
     return book.sessionsOn(day).stream().filter(s -> s.work().person().equals(wearer)).toList();
   }
 
-  private Sample sample(Stretch stretch, double mean, String wearer, String of) {
+  private Sample sample(
+      Stretch stretch, double mean, String wearer, String of, Sample.Use purpose) {
     double least = detectionLimit == null ? 0 : positive("--detection-limit", detectionLimit);
     if (mean <= 0 && least == 0) {
       throw new Refusal(
@@ -180,11 +188,16 @@ final class SampleImport implements Callable<Integer> {
         of,
         Sample.Kind.DIRECT_READING,
         mean < least ? new Sample.Told(least, true) : new Sample.Told(mean, false),
-        cv == null ? Sample.Kind.DIRECT_READING.cv(false) : within("--cv", cv, 0.01, 2),
-        "");
+        cv == null
+            ? Sample.Kind.DIRECT_READING.cv(use.corrected())
+            : within("--cv", cv, 0.01, 2),
+        "",
+        purpose);
   }
 
-  private void tell(InstrumentFile.Contents contents, List<Sample> added, int known) {
+  private void tell(
+      InstrumentFile.Contents contents, Optional<SampleKeeping.Kept> kept, int known) {
+    List<Sample> added = kept.map(SampleKeeping.Kept::samples).orElse(List.of());
     desk.answer(
         answer.json(),
         () ->
@@ -192,7 +205,9 @@ final class SampleImport implements Callable<Integer> {
                 "rows", contents.rows(),
                 "ids", added.stream().map(Sample::id).toList(),
                 "known", known,
-                "complaints", contents.complaints()),
+                "complaints", contents.complaints(),
+                "moved",
+                    kept.map(one -> TeachingReport.json(one.teaching())).orElse(List.of())),
         () -> {
           List<String> lines = new ArrayList<>();
           lines.add(
@@ -201,8 +216,9 @@ final class SampleImport implements Callable<Integer> {
                   + added.size()
                   + (added.size() == 1 ? " new sample" : " new samples")
                   + (known > 0 ? ", " + known + " in the book already" : ""));
-          added.forEach(s -> lines.add("  " + s.id() + "  " + EvidenceReport.said(s)));
+          added.forEach(s -> lines.add("  " + s.id() + "  " + EvidenceReport.describe(s)));
           contents.complaints().forEach(complaint -> lines.add("note      " + complaint));
+          kept.ifPresent(one -> lines.addAll(TeachingReport.moved(one.teaching())));
           return lines;
         });
   }

@@ -22,6 +22,11 @@ final class WeekCommand implements Callable<Integer> {
   @Option(names = "--person", paramLabel = "P", description = "Whose week (else the book's own).")
   private String person;
 
+  @Option(
+      names = "--published",
+      description = "By the published figures alone, without what the shop's samples taught.")
+  private boolean published;
+
   @Parameters(
       arity = "0..1",
       paramLabel = "DATE",
@@ -35,7 +40,7 @@ final class WeekCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Book book = desk.open()) {
-      WeekReview week = new Ledger(book).review(desk.date(date), desk.person(person, book));
+      WeekReview week = new Ledger(book, !published).review(desk.date(date), desk.person(person, book));
       desk.answer(answer.json(), () -> WeekJson.of(week), () -> WeekText.of(week, desk.ink()));
     }
     return 0;

@@ -57,7 +57,8 @@ public final class Day {
         Remarks.of(day, estimate.limit()),
         DayCautions.of(day),
         vapour,
-        day.shop().learned().samples());
+        day.shop().learned().samples(),
+        day.published().map(unlearned -> unlearned.outside(Limit.Fraction.INHALABLE)));
   }
 
   private static List<Source> own(DayReckoning day) {

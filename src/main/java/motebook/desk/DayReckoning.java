@@ -74,6 +74,18 @@ public final class DayReckoning {
     return new DayReckoning(person, new DayWork(date, sources, List.of(), shop));
   }
 
+  /** The same day by the published figures alone; empty where this is one already. */
+  Optional<DayReckoning> published() {
+    return shop.learned().samples() == 0
+        ? Optional.empty()
+        : Optional.of(
+            new DayReckoning(
+                work.date(),
+                person,
+                sources.stream().map(Source::session).toList(),
+                shop.with(Learned.NOTHING)));
+  }
+
   /** What the person breathed of each source outside the mask; reckoned when it is asked for. */
   private Breathed outside() {
     if (outside == null) {
@@ -215,6 +227,25 @@ public final class DayReckoning {
     return work.sum(twa(outside(), fraction));
   }
 
+  /**
+   * What some stretches of the day add to the 8-hour TWA outside the mask, mg/m³, in one fraction.
+   *
+   * @param stretches first minute and the minute after the last of each
+   */
+  Estimate outside(Limit.Fraction fraction, List<int[]> stretches) {
+    ToDoubleFunction<Portion> amount = amount(fraction);
+    double[] typical =
+        sources.stream()
+            .mapToDouble(
+                source ->
+                    stretches.stream()
+                            .mapToDouble(s -> amount.applyAsDouble(breathed(source, s[0], s[1])))
+                            .sum()
+                        / Dose.EIGHT_HOURS)
+            .toArray();
+    return Arrays.stream(typical).sum() == 0 ? Estimate.ZERO : work.sum(typical);
+  }
+
   /** The 8-hour TWA inside the mask, mg/m³, in one fraction. */
   Estimate inside(Limit.Fraction fraction) {
     return inside() == outside() ? outside(fraction) : work.sum(twa(inside(), fraction));
@@ -247,7 +278,7 @@ public final class DayReckoning {
         shares[i] = mgMinPerM3 / Dose.EIGHT_HOURS / limit.mgPerM3();
       }
     }
-    return work.doubts().sum(shares);
+    return work.sum(shares);
   }
 
   /** The terms of the 8-hour TWA outside the mask, mg/m³, in one fraction. */

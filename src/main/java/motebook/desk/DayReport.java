@@ -29,6 +29,8 @@ import motebook.science.Estimate;
  * @param cautions raised by what was worked and how
  * @param vapour what was breathed of finishes; empty where there was none
  * @param learnedFrom how many of the shop's own samples the estimates learned from
+ * @param published the 8-hour TWA outside the mask by the published figures alone; empty where
+ *     nothing was learned
  */
 public record DayReport(
     LocalDate date,
@@ -46,7 +48,8 @@ public record DayReport(
     List<String> remarks,
     List<Caution> cautions,
     Optional<VapourReport> vapour,
-    int learnedFrom) {
+    int learnedFrom,
+    Optional<Estimate> published) {
 
   /** The first thing to do so that a mask of the day counts; empty where none gains anything. */
   public Optional<Remedy.Step> nextStep() {

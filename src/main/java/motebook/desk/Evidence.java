@@ -1,22 +1,17 @@
 package motebook.desk;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import motebook.journal.Settings;
 import motebook.model.Sample;
 import motebook.reference.Operation;
 import motebook.reference.Reference;
 import motebook.science.Estimate;
 import motebook.science.Fit;
-import motebook.science.LognormalSum;
-import motebook.science.LognormalSum.Term;
 import motebook.science.Observation;
-import motebook.science.Posterior;
-import motebook.science.Spread;
 
 /**
  * The question "what do the measurements say": each sample beside what was estimated, and each
@@ -24,7 +19,7 @@ import motebook.science.Spread;
  *
  * @param samples in the order of the book
  * @param operations those that the samples bear on, most changed first
- * @param groups the statistics of each kind of work with three results or more
+ * @param groups the statistics of each person's work of one kind on three days or more
  */
 public record Evidence(List<Line> samples, List<Lesson> operations, List<ExposureGroup> groups) {
   /**
@@ -74,14 +69,22 @@ public record Evidence(List<Line> samples, List<Lesson> operations, List<Exposur
     }
   }
 
-  /** Answers from all samples of a book and what they taught. */
+  /**
+   * Answers from all samples of a book and what they taught.
+   *
+   * @param reckon a sample's person's day by what was learned
+   */
   static Evidence of(
-      List<Sample> samples, Learned learned, Reference reference, Settings settings) {
+      List<Sample> samples,
+      Learned learned,
+      Reference reference,
+      Settings settings,
+      Function<Sample, DayReckoning> reckon) {
     Set<String> sampled = learned.operations();
     List<Lesson> lessons = new ArrayList<>();
     for (Operation operation : reference.operations()) {
       if (sampled.contains(operation.key())) {
-        lessons.add(lesson(operation, learned));
+        lessons.add(lesson(Kind.of(operation, reference), learned));
       }
     }
     lessons.sort((a, b) -> Double.compare(Math.abs(b.moved()), Math.abs(a.moved())));
@@ -90,20 +93,13 @@ public record Evidence(List<Line> samples, List<Lesson> operations, List<Exposur
             .map(sample -> new Line(sample, Measured.of(sample), learned.agreement(sample)))
             .toList(),
         List.copyOf(lessons),
-        ExposureGroup.of(samples, learned, reference, settings));
+        ExposureGroup.of(samples, learned, reference, settings, reckon));
   }
 
-  private static Lesson lesson(Operation operation, Learned learned) {
-    double ofOperation =
-        Spread.ofRange(operation.referenceMgPerM3().low(), operation.referenceMgPerM3().high());
-    Map<String, Double> doubts = new LinkedHashMap<>();
-    doubts.put(Source.part(operation), ofOperation);
-    doubts.put(Source.MODEL, Spread.MODEL);
-    doubts.put("another session", Spread.own(operation.gsd(), ofOperation));
-    Term before = new Term(operation.referenceMgPerM3().typical(), doubts);
-    Posterior.Outcome outcome = learned.outcome(operation, before.doubts());
-    Term after = new Term(before.typical() * Math.exp(outcome.shift()), outcome.doubts());
+  private static Lesson lesson(Kind kind, Learned learned) {
     return new Lesson(
-        operation, LognormalSum.of(List.of(before)), LognormalSum.of(List.of(after)));
+        kind.operation(),
+        Teaching.estimate(kind, Learned.NOTHING),
+        Teaching.estimate(kind, learned));
   }
 }

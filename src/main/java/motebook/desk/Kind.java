@@ -43,6 +43,20 @@ public record Kind(
   // A list is compared without the method handles that a record's comparison would spin at a start.
   private static final Map<List<Object>, Kind> KNOWN = new ConcurrentHashMap<>();
 
+  /** An operation on a wood of factor 1 without a control: its own figure and doubts alone. */
+  static Kind of(Operation operation, Reference reference) {
+    double ofOperation = variance(operation.referenceMgPerM3());
+    return new Kind(
+        operation,
+        reference.material(Optional.empty()),
+        List.of(),
+        Optional.empty(),
+        Emission.mgPerMin(operation.referenceMgPerM3().typical(), 1, 1),
+        new Doubts(
+            Map.of(Source.part(operation), ofOperation, Source.MODEL, Spread.MODEL)),
+        OptionalDouble.of(Spread.own(operation.gsd(), ofOperation)));
+  }
+
   /** The kind that some work is, outdoors or in a room. */
   static Kind of(Work work, boolean outdoors, Reference reference) {
     List<Object> key =
@@ -102,6 +116,11 @@ public record Kind(
       parts.put(Source.OUTDOORS, Spread.OUTDOORS);
     }
     return new Doubts(parts);
+  }
+
+  /** Its typical inhalable concentration at the face over the first hour, mg/m³. */
+  double inDefaultShopMgPerM3() {
+    return mgPerMin * Emission.MIN_PER_M3;
   }
 
   private static double variance(Figure figure) {

@@ -21,6 +21,7 @@ import motebook.reference.Limit;
 import motebook.reference.Operation;
 import motebook.science.Doubts;
 import motebook.science.Fit;
+import motebook.science.LognormalSum.Term;
 import motebook.science.Observation;
 import motebook.science.Observation.Share;
 import motebook.science.ObservedSum;
@@ -50,7 +51,7 @@ public final class Learned {
   private final Map<Sample, Taught> taught;
   private final Posterior posterior;
   private final Set<String> ownResults = new HashSet<>();
-  private final Set<Long> sampledSessions = new HashSet<>();
+  private final Set<String> sampledSessions = new HashSet<>();
   private final Map<LocalDate, List<Taught>> byDay;
   private final Map<Doubts, Posterior.Outcome> free = new ConcurrentHashMap<>();
   private final Map<Doubts, Posterior.Outcome> capped = new ConcurrentHashMap<>();
@@ -82,7 +83,7 @@ public final class Learned {
           }
           lesson.sources.stream()
               .filter(source -> sampled(source, sample))
-              .forEach(source -> sampledSessions.add(source.session().id()));
+              .forEach(source -> sampledSessions.add(key(source)));
         });
   }
 
@@ -166,6 +167,10 @@ public final class Learned {
     return new Share(mean, common, own);
   }
 
+  private static String key(Source source) {
+    return source.own() + source.stretch();
+  }
+
   /** Whether a sampler ran while a source did. */
   private static boolean sampled(Source source, Sample sample) {
     return source.from() < sample.toMinute() && sample.fromMinute() < source.to();
@@ -182,7 +187,7 @@ public final class Learned {
       return published;
     }
     boolean ofDay = byDay.containsKey(published.session().work().date());
-    boolean sampled = ofDay && sampledSessions.contains(published.session().id());
+    boolean sampled = ofDay && sampledSessions.contains(key(published));
     List<Part> own = new ArrayList<>();
     if (ofDay) {
       posterior.part(published.own()).ifPresent(own::add);
@@ -195,9 +200,10 @@ public final class Learned {
         outcome(published.operation(), published.kind().doubts(), sampled), own, whole);
   }
 
-  /** What became of the doubts of some work of an operation that was not sampled itself. */
-  Posterior.Outcome outcome(Operation operation, Doubts prior) {
-    return outcome(operation, prior, false);
+  /** What some work of an operation makes, which was not sampled itself, by what was learned. */
+  Term outcome(Operation operation, Term published) {
+    Posterior.Outcome outcome = outcome(operation, published.doubts(), false);
+    return new Term(published.typical() * Math.exp(outcome.shift()), outcome.doubts());
   }
 
   private Posterior.Outcome outcome(Operation operation, Doubts prior, boolean sampled) {

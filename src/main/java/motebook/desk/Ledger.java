@@ -2,6 +2,7 @@ package motebook.desk;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,13 +27,24 @@ import motebook.reference.Reference;
 public final class Ledger {
   private final Book book;
   private final Reference reference;
+  private final boolean learns;
   private Learned learned = Learned.NOTHING;
   private List<Long> learnedAt = List.of();
 
   /** Asks one book, with the shipped tables. */
   public Ledger(Book book) {
+    this(book, true);
+  }
+
+  /**
+   * Asks one book, with the shipped tables.
+   *
+   * @param learns whether estimates learn from the book's samples
+   */
+  public Ledger(Book book, boolean learns) {
     this.book = book;
     this.reference = Reference.shipped();
+    this.learns = learns;
   }
 
   /** What a person breathed on a day. */
@@ -199,28 +211,59 @@ public final class Ledger {
 
   /** What the samples say, and how each agrees with the rest. */
   public Evidence evidence() {
-    return Evidence.of(book.samples().all(), learned(), reference, book.settings());
+    Learned known = learned();
+    return Evidence.of(
+        book.samples().all(),
+        known,
+        reference,
+        book.settings(),
+        sample -> reckoning(sample, known));
+  }
+
+  /** What some samples more would teach; nothing is written. */
+  public Teaching teaching(List<Sample> more) {
+    List<Sample> all = new ArrayList<>(book.samples().all());
+    all.addAll(more);
+    LocalDate newest = more.stream().map(Sample::date).max(LocalDate::compareTo).orElseThrow();
+    return Teaching.of(
+        more,
+        learned(),
+        learn(all),
+        reference,
+        book.sessionsBetween(newest.minusYears(1), newest.plusYears(1)),
+        this::reckoning);
+  }
+
+  private DayReckoning reckoning(Sample sample, Learned known) {
+    return new DayReckoning(
+        sample.date(),
+        sample.person(),
+        book.sessionsOn(sample.date()),
+        published(sample.date(), CreditRule.OUTSIDE_ONLY).with(known));
   }
 
   /** What the book's samples taught; reckoned anew only when the book has changed. */
   private synchronized Learned learned() {
+    if (!learns) {
+      return Learned.NOTHING;
+    }
     // A copy that took the book's place may end with a change of the same number.
     List<Long> newest = List.of(book.changes().newest(), book.dataVersion());
     if (!newest.equals(learnedAt)) {
-      learned = learn();
+      learned = learn(book.samples().all());
       learnedAt = newest;
     }
     return learned;
   }
 
-  private Learned learn() {
-    List<Sample> samples = book.samples().all();
+  private Learned learn(List<Sample> samples) {
     if (samples.isEmpty()) {
       return Learned.NOTHING;
     }
     Map<LocalDate, List<Session>> byDate =
-        book.samples().sessionsOnSampledDays().stream()
-            .collect(Collectors.groupingBy(session -> session.work().date()));
+        new HashMap<>(
+            book.samples().sessionsOnSampledDays().stream()
+                .collect(Collectors.groupingBy(session -> session.work().date())));
     List<LocalDate> days = samples.stream().map(Sample::date).sorted().toList();
     ShopDays shops =
         new ShopDays(
@@ -236,6 +279,10 @@ public final class Ledger {
                 sample.person(),
                 works.computeIfAbsent(
                     sample.date(),
-                    day -> DayWork.of(day, byDate.getOrDefault(day, List.of()), shops.on(day)))));
+                    day ->
+                        DayWork.of(
+                            day,
+                            byDate.computeIfAbsent(day, book::sessionsOn),
+                            shops.on(day)))));
   }
 }

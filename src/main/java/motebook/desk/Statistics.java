@@ -16,24 +16,32 @@ import motebook.science.ShapiroWilk;
  *
  * @param results how many, those below detection among them
  * @param censored how many of them are only known to lie below a limit of detection
- * @param sample the lognormal that fits them
+ * @param sample the lognormal that fits them; none where too few have a figure, or no two of those
+ *     differ beside results below detection
  * @param mean plain mean; none where a result is not known
  * @param unbiasedMean minimum-variance unbiased estimate of the mean; none likewise
  * @param normality Shapiro and Wilk's test of the logarithms, where it can be made
- * @param upper95 what 95 % lie below, with 95 % confidence
+ * @param upper95 what 95 % lie below, with 95 % confidence; none where results that do not differ say
+ *     nothing of how others scatter
  * @param upper70 the same with 70 % confidence
  * @param held what they say about a limit, if one was given
  */
 public record Statistics(
     int results,
     int censored,
-    LognormalSample sample,
+    Optional<LognormalSample> sample,
     OptionalDouble mean,
     OptionalDouble unbiasedMean,
     Optional<ShapiroWilk> normality,
-    double upper95,
-    double upper70,
+    OptionalDouble upper95,
+    OptionalDouble upper70,
     Optional<Held> held) {
+
+  /**
+   * Share of results below detection above which no spread is estimated: common practice, from
+   * memory of Helsel 2012, Statistics for Censored Environmental Data.
+   */
+  public static final double MOST_BELOW = 0.8;
 
   /**
    * A result as it was told.
@@ -47,42 +55,43 @@ public record Statistics(
    * Results held against a limit.
    *
    * @param limit in the unit of the results
-   * @param percentOver share over it, %
-   * @param low90 lower end of the share's 90 % confidence interval, %
-   * @param high90 upper end of it, %
-   * @param band 0 to 4, by what 95 % lie below
+   * @param over the share of all that lies over it; none where {@code upper95} is none
    * @param verdict by the tests of EN 689
    */
-  public record Held(
-      double limit,
-      double percentOver,
-      double low90,
-      double high90,
-      int band,
-      LimitVerdict verdict) {
-    static Held of(double limit, double[] results, LognormalSample sample) {
-      return new Held(
-          limit,
+  public record Held(double limit, Optional<Over> over, LimitVerdict verdict) {}
+
+  /**
+   * The share of all that lies over a limit.
+   *
+   * @param percent best estimate, %
+   * @param low90 lower end of its 90 % confidence interval, %
+   * @param high90 upper end of it, %
+   * @param band 0 to 4, by what 95 % lie below
+   */
+  public record Over(double percent, double low90, double high90, int band) {
+    static Over of(double limit, LognormalSample sample) {
+      return new Over(
           100 * sample.shareOver(limit),
           100 * sample.shareOver(limit, 0.05),
           100 * sample.shareOver(limit, 0.95),
-          ExposureBand.of(sample.p95(), limit),
-          LimitVerdict.of(results, sample, limit));
+          ExposureBand.of(sample.p95(), limit));
     }
   }
 
   /**
-   * Whether results can be reckoned with: two or more of a known figure, and among them two that
-   * differ where any is below detection.
+   * Whether a lognormal can be fitted to results: two or more of a known figure, and among them two
+   * that differ where any is below detection, of which there are four in five at most.
    */
-  public static boolean enough(List<Result> results) {
+  public static boolean fits(List<Result> results) {
     double[] told = values(results, false);
     boolean differ = Arrays.stream(told).distinct().count() > 1;
-    return told.length > 1 && (differ || told.length == results.size());
+    return told.length > 1
+        && results.size() - told.length <= MOST_BELOW * results.size()
+        && (differ || told.length == results.size());
   }
 
   /**
-   * The statistics of results that are {@link #enough}.
+   * The statistics of one result or more; figures that need a fit only where one {@link #fits}.
    *
    * @param limit above 0, in their unit
    */
@@ -90,20 +99,31 @@ public record Statistics(
     double[] told = values(results, false);
     double[] below = values(results, true);
     boolean whole = below.length == 0;
-    LognormalSample sample = whole ? LognormalSample.of(told) : CensoredSample.fit(told, below);
-    double[] all = results.stream().mapToDouble(Result::value).toArray();
+    Optional<LognormalSample> sample =
+        Optional.of(results)
+            .filter(Statistics::fits)
+            .map(any -> whole ? LognormalSample.of(told) : CensoredSample.fit(told, below));
+    Optional<LognormalSample> spread = sample.filter(LognormalSample::spreads);
     return new Statistics(
         results.size(),
         below.length,
         sample,
-        whole ? OptionalDouble.of(sample.mean()) : OptionalDouble.empty(),
-        whole ? OptionalDouble.of(sample.unbiasedMean()) : OptionalDouble.empty(),
+        optional(sample.filter(any -> whole).map(LognormalSample::mean)),
+        optional(sample.filter(any -> whole).map(LognormalSample::unbiasedMean)),
         normality(told, whole),
-        sample.upperToleranceLimit(0.95),
-        sample.upperToleranceLimit(0.70),
-        limit.isPresent()
-            ? Optional.of(Held.of(limit.getAsDouble(), all, sample))
-            : Optional.empty());
+        optional(spread.map(one -> one.upperToleranceLimit(0.95))),
+        optional(spread.map(one -> one.upperToleranceLimit(0.70))),
+        limit.isEmpty()
+            ? Optional.empty()
+            : Optional.of(
+                new Held(
+                    limit.getAsDouble(),
+                    spread.map(one -> Over.of(limit.getAsDouble(), one)),
+                    LimitVerdict.of(told, below, sample, limit.getAsDouble()))));
+  }
+
+  private static OptionalDouble optional(Optional<Double> value) {
+    return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
   }
 
   private static double[] values(List<Result> results, boolean below) {

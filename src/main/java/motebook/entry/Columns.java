@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import motebook.model.Decimal;
 import motebook.model.Refusal;
 import motebook.model.Text;
@@ -22,6 +24,8 @@ import org.apache.commons.csv.CSVRecord;
  */
 record Columns(List<String> names, String delimiter, OptionalInt date, int time, int number) {
   private static final List<String> DELIMITERS = List.of("\t", ";", ",");
+  private static final Pattern CHANNEL =
+      Pattern.compile("\\bpm[ _]?(1|2\\.5|4|10)(?![0-9.])");
   private static final Set<String> TIMES =
       Set.of("time", "date time", "datetime", "date and time", "timestamp", "clock time");
   private static final Set<String> VALUES =
@@ -130,5 +134,11 @@ record Columns(List<String> names, String delimiter, OptionalInt date, int time,
     return Decimal.parse(delimiter.equals(",") ? text : text.replace(',', '.')).stream()
         .boxed()
         .findFirst();
+  }
+
+  /** The particle size that the column of the value is called by, as {@code PM2.5}. */
+  Optional<String> channel() {
+    Matcher matcher = CHANNEL.matcher(names.get(number));
+    return matcher.find() ? Optional.of("PM" + matcher.group(1)) : Optional.empty();
   }
 }

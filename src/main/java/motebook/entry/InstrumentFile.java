@@ -55,8 +55,10 @@ public final class InstrumentFile {
    * @param means mg/m³ by minute
    * @param rows that were read as readings
    * @param complaints what was left out or missing, each with its line; the first ten
+   * @param channel the particle size that the column of values is called by, such as PM2.5
    */
-  public record Contents(MinuteMeans means, long rows, List<String> complaints) {}
+  public record Contents(
+      MinuteMeans means, long rows, List<String> complaints, Optional<String> channel) {}
 
   private record Reading(LocalDateTime at, double value, long line) {
     double secondsTo(Reading next) {
@@ -76,11 +78,11 @@ public final class InstrumentFile {
    */
   public static Contents read(BufferedReader text, Wish wish) throws IOException {
     InstrumentFile file = new InstrumentFile(wish);
-    file.readRows(text);
-    return new Contents(file.means, file.rows, file.complaints.told());
+    Optional<String> channel = file.readRows(text);
+    return new Contents(file.means, file.rows, file.complaints.told(), channel);
   }
 
-  private void readRows(BufferedReader text) throws IOException {
+  private Optional<String> readRows(BufferedReader text) throws IOException {
     long lines = 0;
     Optional<Columns> columns = Optional.empty();
     while (columns.isEmpty() && lines < HEADER_WITHIN) {
@@ -108,6 +110,7 @@ public final class InstrumentFile {
     }
     settle();
     last.ifPresent(reading -> means.add(reading.at(), step, reading.value()));
+    return found.channel();
   }
 
   private static Refusal noColumns() {

@@ -91,14 +91,23 @@ public final class Samples {
   }
 
   private Sample insert(Sample sample) {
+    requireFresh(sample);
     List<Object> columns = columns(sample);
-    known(columns)
+    columns.add(sample.note());
+    return get(store.number("sample-insert", columns.toArray()));
+  }
+
+  /**
+   * Ensures that the book does not hold a sample yet.
+   *
+   * @throws Refusal if it does
+   */
+  public void requireFresh(Sample sample) {
+    known(columns(sample))
         .ifPresent(
             id -> {
               throw new Refusal("The book holds that very sample already, as sample " + id + ".");
             });
-    columns.add(sample.note());
-    return get(store.number("sample-insert", columns.toArray()));
   }
 
   private Optional<Long> known(List<Object> columns) {

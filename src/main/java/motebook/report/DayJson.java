@@ -48,7 +48,8 @@ public final class DayJson {
             "minutes_between_counted", day.minutesBetween(),
             "remarks", day.remarks(),
             "cautions", day.cautions().stream().map(Caution::sentence).toList(),
-            "learned_from_samples", day.learnedFrom());
+            "learned_from_samples", day.learnedFrom(),
+            "published", day.published().map(DayJson::estimate).orElse(null));
     object.put(
         "required_protection",
         Json.object(

@@ -87,12 +87,23 @@ public final class DayText {
                 : ""));
     day.vapour().ifPresent(vapour -> lines.addAll(VapourText.of(vapour, day, ink)));
     ProtectionWords.alarms(day).forEach(alarm -> lines.add("warning   " + ink.warning(alarm)));
-    Wording.learned(day.learnedFrom()).ifPresent(said -> lines.add("learned   " + said));
+    Wording.learned(day.learnedFrom())
+        .ifPresent(said -> lines.add("learned   " + said + without(day)));
     return lines;
   }
 
   private static List<String> leftOut(DayReport day) {
     return LeftOut.sentences(day.leftOut()).stream().map(said -> "left out  " + said).toList();
+  }
+
+  private static String without(DayReport day) {
+    return day.published()
+        .map(
+            published ->
+                "; without "
+                    + (day.learnedFrom() == 1 ? "it " : "them ")
+                    + Wording.estimate(published))
+        .orElse("");
   }
 
   private static List<String> warnings(DayReport day) {

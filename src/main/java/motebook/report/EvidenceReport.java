@@ -37,6 +37,12 @@ public final class EvidenceReport {
         "to", MinuteOfDay.told(sample.toMinute()),
         "fraction", sample.fraction(),
         "kind", sample.kind().key(),
+        "type", sample.use().area().isPresent() ? "area" : "personal",
+        "place", sample.use().area().orElse(null),
+        "factor",
+            sample.use().factor().isPresent() ? sample.use().factor().getAsDouble() : null,
+        "relative", sample.use().relative(),
+        "stands_for_shift", sample.use().wholeShift(),
         "mg_m3", line.measured().mgPerM3(),
         "below_detection", line.measured().below(),
         "cv", sample.cv(),
@@ -90,12 +96,15 @@ public final class EvidenceReport {
         sample.date(),
         MinuteOfDay.told(sample.fromMinute()),
         MinuteOfDay.told(sample.toMinute()),
-        sample.person(),
+        where(sample),
         measured(line.measured()),
-        sample.fraction(),
+        sample.fraction() + use(sample),
         line.agreement()
             .map(EvidenceReport::agreement)
-            .orElse("; no dusty work is logged then, nothing learned"));
+            .orElse(
+                sample.use().relative()
+                    ? ""
+                    : "; no dusty work is logged then, nothing learned"));
   }
 
   /** A sample in few words: {@code 2026-03-02 09:00-13:00 me: 1.2 inhalable}. */
@@ -106,7 +115,7 @@ public final class EvidenceReport {
         sample.date(),
         MinuteOfDay.told(sample.fromMinute()),
         MinuteOfDay.told(sample.toMinute()),
-        sample.person(),
+        where(sample),
         measured(measured),
         sample.fraction());
   }
@@ -144,20 +153,34 @@ public final class EvidenceReport {
         + Wording.estimate(lesson.after());
   }
 
-  /** How a sample is said back. */
-  public static String said(Sample sample) {
+  /** Who wore the sampler, or where it hung. */
+  private static String where(Sample sample) {
+    return sample.use().area().map(place -> "air of " + place).orElse(sample.person());
+  }
+
+  private static String use(Sample sample) {
+    return (sample.use().factor().isPresent()
+            ? ", meter times " + Figures.plain(sample.use().factor().getAsDouble())
+            : "")
+        + (sample.use().relative() ? ", for comparison only" : "")
+        + (sample.use().wholeShift() ? ", stands for the shift" : "");
+  }
+
+  /** A sample in words: {@code 2026-03-02 09:00-10:00 me: 1.2 mg/m³ inhalable, gravimetric}. */
+  public static String describe(Sample sample) {
     return sample.date()
         + " "
         + MinuteOfDay.told(sample.fromMinute())
         + "-"
         + MinuteOfDay.told(sample.toMinute())
         + " "
-        + sample.person()
+        + where(sample)
         + ": "
         + measured(Measured.of(sample))
         + " mg/m³ "
         + sample.fraction()
         + ", "
-        + sample.kind().key();
+        + sample.kind().key()
+        + use(sample);
   }
 }

@@ -6,10 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import motebook.desk.Statistics;
 import motebook.desk.Statistics.Held;
+import motebook.desk.Statistics.Over;
 import motebook.model.Figures;
 import motebook.science.LimitVerdict;
+import motebook.science.LognormalSample;
 import motebook.science.ShapiroWilk;
 
 /** The statistics of measured results, as JSON and as text. */
@@ -18,6 +21,11 @@ public final class StatisticsReport {
   private static final double LEAST_PERCENT = 0.001;
   private static final double MOST_PERCENT = 99.9;
 
+  /** Said where no two results of a known figure differ. */
+  static final String NO_SPREAD =
+      "Results that do not differ say nothing about how others scatter: no percentile, no upper"
+          + " limit.";
+
   private StatisticsReport() {}
 
   /** The object of {@code reckon stats --json}. */
@@ -25,23 +33,23 @@ public final class StatisticsReport {
     Map<String, Object> object =
         Json.object(
             "n", stats.results(),
-            "gm", stats.sample().gm(),
-            "gsd", stats.sample().gsd(),
+            "gm", fitted(stats, LognormalSample::gm),
+            "gsd", fitted(stats, LognormalSample::gsd),
             "am", orNull(stats.mean()),
-            "p95", stats.sample().p95(),
-            "utl95_95", stats.upper95(),
-            "utl95_70", stats.upper70(),
-            "exceedance_percent", of(stats, Held::percentOver),
-            "exceedance_low90_percent", of(stats, Held::low90),
-            "exceedance_high90_percent", of(stats, Held::high90));
+            "p95", fitted(stats, LognormalSample::p95),
+            "utl95_95", orNull(stats.upper95()),
+            "utl95_70", orNull(stats.upper70()),
+            "exceedance_percent", over(stats, Over::percent),
+            "exceedance_low90_percent", over(stats, Over::low90),
+            "exceedance_high90_percent", over(stats, Over::high90));
     object.putAll(
         Json.object(
             "mvue", orNull(stats.unbiasedMean()),
-            "lognormal_mean", stats.sample().lognormalMean(),
+            "lognormal_mean", fitted(stats, LognormalSample::lognormalMean),
             "shapiro_w", stats.normality().map(ShapiroWilk::w).orElse(null),
             "shapiro_p", stats.normality().map(ShapiroWilk::p).orElse(null),
-            "band", of(stats, Held::band),
-            "en689", of(stats, held -> held.verdict().key()),
+            "band", over(stats, Over::band),
+            "en689", stats.held().map(held -> held.verdict().key()).orElse(null),
             "censored", stats.censored()));
     return object;
   }
@@ -50,8 +58,12 @@ public final class StatisticsReport {
     return value.isPresent() ? value.getAsDouble() : null;
   }
 
-  private static <T> T of(Statistics stats, Function<Held, T> figure) {
-    Optional<T> value = stats.held().map(figure);
+  private static Double fitted(Statistics stats, ToDoubleFunction<LognormalSample> figure) {
+    return stats.sample().map(figure::applyAsDouble).orElse(null);
+  }
+
+  private static <T> T over(Statistics stats, Function<Over, T> figure) {
+    Optional<T> value = stats.held().flatMap(Held::over).map(figure);
     return value.orElse(null);
   }
 
@@ -62,13 +74,15 @@ public final class StatisticsReport {
         stats.results()
             + " results"
             + (stats.censored() > 0
-                ? ", " + stats.censored() + " of them below detection (maximum likelihood)"
+                ? ", " + stats.censored() + " of them below detection"
                 : "")
-            + ": "
-            + middle(stats));
-    stats.unbiasedMean().ifPresent(mean -> lines.add(means(stats, mean)));
-    lines.add(upper(stats) + (stats.censored() > 0 ? " (by the known figures alone)" : ""));
-    if (stats.results() < LimitVerdict.GROUP) {
+            + stats.sample().map(sample -> ": " + middle(sample, stats)).orElse(""));
+    stats
+        .sample()
+        .ifPresent(
+            sample -> stats.unbiasedMean().ifPresent(mean -> lines.add(means(sample, mean))));
+    lines.add(upper(stats));
+    if (stats.upper95().isPresent() && stats.results() < LimitVerdict.GROUP) {
       lines.add(
           "Fewer than six results: the upper figures rest on the shape of the lognormal alone.");
     }
@@ -78,31 +92,34 @@ public final class StatisticsReport {
   }
 
   /** {@code geometric mean 2.48, geometric standard deviation 1.50, mean 2.68}. */
-  static String middle(Statistics stats) {
+  static String middle(LognormalSample sample, Statistics stats) {
     return "geometric mean "
-        + Figures.scaled(stats.sample().gm())
+        + Figures.scaled(sample.gm())
         + ", geometric standard deviation "
-        + Figures.rounded(stats.sample().gsd())
+        + Figures.rounded(sample.gsd())
         + (stats.mean().isPresent()
             ? ", mean " + Figures.scaled(stats.mean().getAsDouble())
-            : ", mean of the fitted lognormal " + Figures.scaled(stats.sample().lognormalMean()));
+            : ", mean of the lognormal fitted by maximum likelihood "
+                + Figures.scaled(sample.lognormalMean()));
   }
 
-  private static String means(Statistics stats, double unbiased) {
+  private static String means(LognormalSample sample, double unbiased) {
     return "Mean of the fitted lognormal "
-        + Figures.scaled(stats.sample().lognormalMean())
+        + Figures.scaled(sample.lognormalMean())
         + ", unbiased estimate "
         + Figures.scaled(unbiased);
   }
 
   /** The 95th percentile and the limits above it, by their names in the standards. */
   static String upper(Statistics stats) {
-    return "95th percentile "
-        + Figures.scaled(stats.sample().p95())
-        + "; upper tolerance limit (95 % of days, 95 % confidence) "
-        + Figures.scaled(stats.upper95())
-        + ", at 70 % confidence "
-        + Figures.scaled(stats.upper70());
+    return stats.upper95().isEmpty()
+        ? NO_SPREAD
+        : "95th percentile "
+            + Figures.scaled(stats.sample().orElseThrow().p95())
+            + "; upper tolerance limit (95 % of days, 95 % confidence) "
+            + Figures.scaled(stats.upper95().getAsDouble())
+            + ", at 70 % confidence "
+            + Figures.scaled(stats.upper70().getAsDouble());
   }
 
   private static String normality(ShapiroWilk test) {
@@ -116,29 +133,34 @@ public final class StatisticsReport {
   }
 
   private static List<String> against(Held held, Statistics stats) {
+    List<String> lines = new ArrayList<>();
     String limit = Figures.plain(held.limit());
-    return List.of(
-        over(held, limit) + "; 95th percentile " + percentile(stats, held),
-        compliance(stats.upper70() <= held.limit(), stats.upper95() <= held.limit())
-            + ". EN 689: "
+    held.over()
+        .ifPresent(
+            over ->
+                lines.add(over(over, limit) + "; 95th percentile " + percentile(stats, held)));
+    lines.add(
+        held.over().map(over -> compliance(stats, held) + ". ").orElse("")
+            + "EN 689: "
             + verdict(held));
+    return lines;
   }
 
   /** {@code 4.24 % over 5 (90 % interval 0.857 % to 15.3 %)}. */
-  static String over(Held held, String limit) {
-    return exceedance(held.percentOver())
+  static String over(Over over, String limit) {
+    return exceedance(over.percent())
         + " over "
         + limit
         + " (90 % interval "
-        + exceedance(held.low90())
+        + exceedance(over.low90())
         + " to "
-        + exceedance(held.high90())
+        + exceedance(over.high90())
         + ")";
   }
 
   /** {@code 0.969 of the limit}. */
   static String percentile(Statistics stats, Held held) {
-    return Figures.rounded(stats.sample().p95() / held.limit()) + " of the limit";
+    return Figures.rounded(stats.sample().orElseThrow().p95() / held.limit()) + " of the limit";
   }
 
   // A share that a fitted distribution leaves over a limit is never none and never all.
@@ -149,11 +171,13 @@ public final class StatisticsReport {
     return percent > MOST_PERCENT ? "over 99.9 %" : Figures.rounded(percent) + " %";
   }
 
-  private static String compliance(boolean at70, boolean at95) {
-    if (at95) {
+  private static String compliance(Statistics stats, Held held) {
+    if (stats.upper95().orElseThrow() <= held.limit()) {
       return "Complies at 95 % confidence";
     }
-    return at70 ? "Complies at 70 % confidence, not at 95 %" : "Does not comply at 70 % confidence";
+    return stats.upper70().orElseThrow() <= held.limit()
+        ? "Complies at 70 % confidence, not at 95 %"
+        : "Does not comply at 70 % confidence";
   }
 
   static String verdict(Held held) {

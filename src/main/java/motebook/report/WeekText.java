@@ -54,7 +54,15 @@ public final class WeekText {
     lines.add("worst day   " + ink.headline(WeekWords.worstDay(week)));
     lines.add("over limit  " + WeekWords.daysOver(week));
     lines.add("mean        " + WeekWords.meanOfDays(week));
-    Wording.learned(week.learnedFrom()).ifPresent(said -> lines.add("learned     " + said));
+    Wording.learned(week.learnedFrom())
+        .ifPresent(
+            said ->
+                lines.add(
+                    "learned     "
+                        + said
+                        + "; without: motebook week "
+                        + week.days().get(0).date()
+                        + " --published"));
     week.longDays().forEach(day -> lines.add("long day    " + WeekWords.longDay(day)));
     week.nights().forEach(night -> lines.add("night       " + LimitText.night(night)));
     WeekWords.uncovered(week).ifPresent(said -> lines.add("no limit    " + said));

@@ -25,8 +25,9 @@ public final class CensoredSample {
   }
 
   /**
-   * The lognormal that fits best. Its {@code n} counts the results that were told a figure, its
-   * mean is that of the distribution: a mean of results that are not known is none.
+   * The lognormal that fits best. Its {@code n} counts all results, as EN 689 asks of a set with
+   * results below detection (from memory); its mean is that of the distribution: results that are
+   * not known have no plain mean.
    *
    * @param told results, each above 0, two or more that differ
    * @param below the limits of detection that the others lie below, each above 0, one or more
@@ -41,7 +42,8 @@ public final class CensoredSample {
     Point top = sample.climb(new Point(1 / plain.logSd(), 0));
     double mean = sample.centre + top.delta / top.gamma;
     double sd = 1 / top.gamma;
-    return new LognormalSample(told.length, Math.exp(mean + sd * sd / 2), mean, sd);
+    return new LognormalSample(
+        told.length + below.length, Math.exp(mean + sd * sd / 2), mean, sd);
   }
 
   private static double[] logs(double[] values) {

@@ -19,7 +19,7 @@ import java.util.Optional;
  * expectation propagation (Minka 2001, from memory).
  */
 final class Learning {
-  private static final double STILL = 1e-4;
+  private static final double STILL = 1e-6;
   private static final double NEARLY_STILL = 0.01;
   private static final int SWEEPS = 60;
   private static final double FIRST_SHARE = 0.8;

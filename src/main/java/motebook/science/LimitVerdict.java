@@ -2,6 +2,8 @@ package motebook.science;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
 
 /** Whether a limit is kept, by the tests of EN 689:2018 (from memory). */
 public enum LimitVerdict {
@@ -16,24 +18,31 @@ public enum LimitVerdict {
   private static final double[] SHARES = {0.10, 0.15, 0.20};
 
   /**
-   * The group test with six results or more: the upper limit of the 95th percentile at 70 %
-   * confidence must not lie above the limit. The preliminary test with three to five: kept where
-   * all lie below 10, 15 or 20 % of the limit, not kept where any lies above it.
+   * The group test with six results or more that differ: the upper limit of the 95th percentile at
+   * 70 % confidence must not lie above the limit. The preliminary test otherwise: kept where three,
+   * four, or five and more all lie below 10, 15 or 20 % of the limit, those below detection by
+   * their limit of detection; not kept where a figure lies above the limit.
    *
-   * @param results one or more, each above 0; for one below detection its limit of detection
-   * @param fitted the same as a sample
+   * @param told results of a figure, each above 0
+   * @param below limits of detection that the others lie below, each above 0
+   * @param fitted all of them as a sample, where they have a fit
    * @param limit above 0
    */
-  public static LimitVerdict of(double[] results, LognormalSample fitted, double limit) {
-    if (results.length >= GROUP) {
-      return fitted.upperToleranceLimit(0.70) <= limit ? KEPT : NOT_KEPT;
+  public static LimitVerdict of(
+      double[] told, double[] below, Optional<LognormalSample> fitted, double limit) {
+    int n = told.length + below.length;
+    Optional<LognormalSample> group =
+        fitted.filter(sample -> n >= GROUP && sample.spreads());
+    if (group.isPresent()) {
+      return group.get().upperToleranceLimit(0.70) <= limit ? KEPT : NOT_KEPT;
     }
-    double highest = Arrays.stream(results).max().orElseThrow();
-    if (highest > limit) {
+    if (Arrays.stream(told).anyMatch(result -> result > limit)) {
       return NOT_KEPT;
     }
-    boolean below = results.length >= FEWEST && highest < SHARES[results.length - FEWEST] * limit;
-    return below ? KEPT : MORE_RESULTS_NEEDED;
+    double highest = DoubleStream.concat(Arrays.stream(told), Arrays.stream(below)).max().orElse(0);
+    boolean low =
+        n >= FEWEST && highest < SHARES[Math.min(n - FEWEST, SHARES.length - 1)] * limit;
+    return low ? KEPT : MORE_RESULTS_NEEDED;
   }
 
   /** The verdict as a key. */

@@ -12,6 +12,8 @@ import java.util.Arrays;
  */
 public record LognormalSample(int n, double mean, double logMean, double logSd) {
   private static final double Z95 = 1.645;
+  // Logarithms of one figure differ in their last digits only.
+  private static final double EQUAL = 1e-12;
 
   /**
    * The sample of some results.
@@ -28,6 +30,11 @@ public record LognormalSample(int n, double mean, double logMean, double logSd) 
     double logMean = Arrays.stream(results).map(Math::log).average().orElseThrow();
     double squares = Arrays.stream(results).map(x -> square(Math.log(x) - logMean)).sum();
     return new LognormalSample(n, mean, logMean, Math.sqrt(squares / (n - 1)));
+  }
+
+  /** Whether the results differ at all; equal ones say nothing of how others scatter. */
+  public boolean spreads() {
+    return logSd > EQUAL;
   }
 
   /** Geometric mean. */

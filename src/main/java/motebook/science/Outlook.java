@@ -10,6 +10,7 @@ import java.util.Optional;
  */
 @SuppressWarnings("ArrayRecordComponent") // never compared, written once
 record Outlook(double[] means, double[][] covariance) {
+  private static final double ROUNDING = 1e-9;
 
   /** Of the sources at some places, in the order of the places. */
   Outlook at(int[] places) {
@@ -37,7 +38,17 @@ record Outlook(double[] means, double[][] covariance) {
     }
     return Matrices.solveIdentityMinus(covariance, site.precision(), right)
         .map(solved -> split(solved, n))
-        .filter(left -> Matrices.lower(left.covariance).isPresent());
+        .filter(Outlook::holds);
+  }
+
+  /** Whether its covariance is one, but for rounding. */
+  private boolean holds() {
+    double[][] raised = new double[means.length][];
+    for (int i = 0; i < raised.length; i++) {
+      raised[i] = covariance[i].clone();
+      raised[i][i] += ROUNDING;
+    }
+    return Matrices.lower(raised).isPresent();
   }
 
   private static Outlook split(double[][] solved, int n) {

@@ -11,6 +11,7 @@ import java.util.Optional;
  */
 @SuppressWarnings("ArrayRecordComponent") // never compared, written once
 record Site(double[][] precision, double[] pull) {
+  private static final double LEAST = 1e-7;
 
   /** One that says nothing. */
   static Site none(int sources) {
@@ -28,8 +29,14 @@ record Site(double[][] precision, double[] pull) {
         .flatMap(after -> precision(without).map(before -> minus(after, with, before, without)));
   }
 
+  // Two sources may hang together wholly: what is left between them then must not be noise.
   private static Optional<double[][]> precision(Outlook outlook) {
-    return Matrices.lower(outlook.covariance())
+    double[][] raised = new double[outlook.means().length][];
+    for (int i = 0; i < raised.length; i++) {
+      raised[i] = outlook.covariance()[i].clone();
+      raised[i][i] += LEAST;
+    }
+    return Matrices.lower(raised)
         .map(lower -> Matrices.square(Matrices.inverseRoot(lower)));
   }
 

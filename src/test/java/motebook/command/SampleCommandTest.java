@@ -87,9 +87,9 @@ class SampleCommandTest {
 
   @Test
   void below_detection_is_kept_as_such() {
-    shell.say(HOUR + "--mg 0.02 --flow 2 --fraction inhalable");
-    shell.say(HOUR + "--mg-m3 <0.4 --fraction respirable");
-    shell.say(HOUR + "--mg-m3 0.1 --detection-limit 0.3 --fraction respirable");
+    shell.say(HOUR + "--mg 0.02 --flow 2 --fraction inhalable --yes");
+    shell.say(HOUR + "--mg-m3 <0.4 --fraction respirable --yes");
+    shell.say(HOUR + "--mg-m3 0.1 --detection-limit 0.3 --fraction respirable --yes");
     Map<String, Object> list = shell.json("sample list");
     for (int i = 0; i < 3; i++) {
       assertThat(at(list, "samples", i, "below_detection")).isEqualTo(true);
@@ -120,7 +120,7 @@ class SampleCommandTest {
   @Test
   void an_instrument_has_the_larger_error_and_a_wild_result_is_pointed_at() {
     shell.say(HOUR + "--mg-m3 5000 --fraction inhalable --direct-reading --yes");
-    assertThat(number(shell.json("sample list"), "samples", 0, "cv")).isEqualTo(0.3);
+    assertThat(number(shell.json("sample list"), "samples", 0, "cv")).isEqualTo(0.5);
     assertThat(shell.say("sample list").out()).contains("warning   Sample 1 lies more than three");
   }
 
@@ -203,7 +203,9 @@ class SampleCommandTest {
         .contains("--detection-limit");
     Map<String, Object> told =
         shell.json(
-            "sample import " + file + " --fraction inhalable --whole --detection-limit 0.01");
+            "sample import "
+                + file
+                + " --fraction inhalable --whole --detection-limit 0.01 --yes");
     assertThat(told).containsEntry("ids", List.of(1));
     Map<String, Object> list = shell.json("sample list");
     assertThat(at(list, "samples", 0, "below_detection")).isEqualTo(true);
@@ -218,5 +220,110 @@ class SampleCommandTest {
     assertThat(shell.say("sample import " + file).err()).contains("--fraction");
     assertThat(shell.say("sample import no.csv --fraction total").err()).contains("no file");
     assertThat(shell.json("sample list")).containsEntry("samples", List.of());
+  }
+
+  @Test
+  void a_meters_reading_is_multiplied_by_its_factor_and_has_the_smaller_error() {
+    shell.say(HOUR + "--mg-m3 10 --fraction inhalable --direct-reading --factor 1.8");
+    Map<String, Object> list = shell.json("sample list");
+    assertThat(number(list, "samples", 0, "mg_m3")).isCloseTo(18, within(1e-9));
+    assertThat(number(list, "samples", 0, "factor")).isEqualTo(1.8);
+    assertThat(number(list, "samples", 0, "cv")).isEqualTo(0.3);
+    assertThat(shell.say("sample list").out()).contains("meter times 1.8");
+  }
+
+  @Test
+  void an_area_sample_is_held_against_the_air_of_the_room() {
+    double near = at(shell.json("day 2026-03-02"), "sessions", 0, "mean_outside_mg_m3") instanceof
+            Number n ? n.doubleValue() : 0;
+    shell.say(HOUR + "--mg-m3 1.5 --fraction inhalable --area --yes");
+    Map<String, Object> list = shell.json("sample list");
+    assertThat(at(list, "samples", 0, "type")).isEqualTo("area");
+    assertThat(at(list, "samples", 0, "place")).isEqualTo("shop");
+    // the first hour of orbital sanding in the shop: room 25 less the near field's G/beta, 141.5
+    // mg/min over pi 0.8^2 6 m3/min = 11.73
+    assertThat(number(list, "samples", 0, "estimated_mg_m3"))
+        .isCloseTo(near - 141.5 / (Math.PI * 0.64 * 6), within(0.05));
+    assertThat(shell.say(HOUR + "--mg-m3 1 --fraction inhalable --area yard").err())
+        .contains("no room air");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"PM2.5", "pm10", "PM1", "PM4"})
+  void a_particle_size_is_no_fraction_but_may_be_kept_for_comparison(String channel) {
+    double before = number(shell.json("day 2026-03-02"), "twa", "outside", "central_mg_m3");
+    Shell.Said refused =
+        shell.say(HOUR + "--mg-m3 2 --direct-reading --fraction " + channel);
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.err()).contains("not a health fraction").contains("--relative");
+    shell.json(HOUR + "--mg-m3 2 --direct-reading --relative --fraction " + channel);
+    Map<String, Object> list = shell.json("sample list");
+    assertThat(at(list, "samples", 0, "relative")).isEqualTo(true);
+    assertThat(at(list, "samples", 0, "estimated_mg_m3")).isNull();
+    assertThat(number(shell.json("day 2026-03-02"), "twa", "outside", "central_mg_m3"))
+        .isEqualTo(before);
+    assertThat(number(shell.json("day 2026-03-02"), "learned_from_samples")).isZero();
+  }
+
+  @Test
+  void a_column_called_by_a_particle_size_is_refused_as_a_fraction() throws IOException {
+    Path file = folder.resolve("pm.csv");
+    Files.writeString(file, "time,PM2.5 mg/m3\n" + minutes(530, 610, 8));
+    assertThat(shell.say("sample import " + file + " --fraction respirable").err())
+        .contains("PM2.5 is a meter's channel");
+    assertThat(shell.json("sample import " + file + " --fraction PM2.5 --relative"))
+        .containsEntry("ids", List.of(1));
+  }
+
+  @Test
+  void what_moves_by_more_than_a_tenth_is_listed_before_and_after() {
+    Map<String, Object> added = shell.json(HOUR + "--mg-m3 3 --fraction inhalable");
+    assertThat(at(added, "moved", 0, "operation")).isEqualTo("orbital-sanding");
+    assertThat(at(added, "moved", 0, "material")).isEqualTo("oak");
+    assertThat(number(added, "moved", 0, "before", "central_mg_m3")).isCloseTo(25, within(1e-6));
+    assertThat(number(added, "moved", 0, "after", "central_mg_m3")).isLessThan(22);
+    assertThat(at(added, "moved", 1, "date")).isEqualTo("2026-03-02");
+    assertThat((List<?>) added.get("moved")).hasSize(2);
+    shell.say("undo");
+    assertThat(shell.say(HOUR + "--mg-m3 3 --fraction inhalable").out())
+        .contains("What moves by more than a tenth")
+        .contains("orbital sanding of oak");
+  }
+
+  @Test
+  void a_suspiciously_low_result_asks_whether_pump_and_filter_were_in_order() {
+    Shell.Said low = shell.say(HOUR + "--mg-m3 1.2 --fraction inhalable");
+    assertThat(low.code()).isEqualTo(2);
+    assertThat(low.err()).contains("Were pump and filter in order?").contains("--yes");
+    assertThat(shell.json("sample list")).containsEntry("samples", List.of());
+    assertThat(shell.say(HOUR + "--mg-m3 1.3 --fraction inhalable").code()).isZero();
+    shell.say("undo");
+    assertThat(shell.say(HOUR + "--mg-m3 <2.4 --fraction inhalable").code()).isEqualTo(2);
+    assertThat(shell.say(HOUR + "--mg-m3 <2.6 --fraction inhalable").code()).isZero();
+    shell.say("undo");
+    assertThat(shell.say(HOUR + "--mg-m3 1.2 --fraction inhalable --yes").code()).isZero();
+  }
+
+  @Test
+  void the_published_figure_is_one_option_away() {
+    double before = number(shell.json("day 2026-03-02"), "twa", "outside", "central_mg_m3");
+    shell.say(HOUR + "--mg-m3 10 --fraction inhalable");
+    assertThat(number(shell.json("day 2026-03-02 --published"), "twa", "outside", "central_mg_m3"))
+        .isEqualTo(before);
+    assertThat(number(shell.json("day 2026-03-02"), "published", "central_mg_m3"))
+        .isEqualTo(before);
+    assertThat(shell.say("day 2026-03-02").out()).contains("without it");
+    assertThat(
+            number(
+                shell.json("week 2026-03-02 --published"),
+                "days", 0, "outside", "central_mg_m3"))
+        .isEqualTo(before);
+  }
+
+  @Test
+  void a_sample_for_the_shift_takes_two_hours() {
+    assertThat(
+            shell.say(HOUR + "--mg-m3 10 --fraction inhalable --stands-for-shift").err())
+        .contains("120 minutes or more");
   }
 }

@@ -25,7 +25,7 @@ class CensoredSampleTest {
         CensoredSample.fit(new double[] {0.05, 0.12, 0.4}, new double[] {0.03, 0.03, 0.1});
     assertThat(half.gm()).isCloseTo(0.0418482, within(1e-6));
     assertThat(half.gsd()).isCloseTo(4.392652, within(2e-5));
-    assertThat(half.n()).isEqualTo(3);
+    assertThat(half.n()).as("all of them").isEqualTo(6);
   }
 
   @Test

@@ -3,10 +3,13 @@ package motebook.science;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class LimitVerdictTest {
+  private static final double[] NONE = {};
 
   @ParameterizedTest
   @CsvSource({
@@ -28,7 +31,33 @@ class LimitVerdictTest {
   void results_as_shares_of_the_limit(String shares, LimitVerdict verdict) {
     double[] results =
         Arrays.stream(shares.split(" ", -1)).mapToDouble(Double::parseDouble).toArray();
-    assertThat(LimitVerdict.of(results, LognormalSample.of(results), 1)).isEqualTo(verdict);
+    assertThat(
+            LimitVerdict.of(results, NONE, Optional.of(LognormalSample.of(results)), 1))
+        .isEqualTo(verdict);
+  }
+
+  @Test
+  void three_below_a_tenth_pass_the_first_test_whether_they_have_a_figure_or_not() {
+    assertThat(LimitVerdict.of(NONE, new double[] {0.09, 0.05, 0.05}, Optional.empty(), 1))
+        .isEqualTo(LimitVerdict.KEPT);
+    assertThat(
+            LimitVerdict.of(new double[] {0.05}, new double[] {0.09, 0.03}, Optional.empty(), 1))
+        .isEqualTo(LimitVerdict.KEPT);
+    assertThat(LimitVerdict.of(NONE, new double[] {0.11, 0.05, 0.05}, Optional.empty(), 1))
+        .isEqualTo(LimitVerdict.MORE_RESULTS_NEEDED);
+  }
+
+  @Test
+  void a_limit_of_detection_over_the_limit_decides_nothing() {
+    assertThat(LimitVerdict.of(NONE, new double[] {2, 0.05, 0.05}, Optional.empty(), 1))
+        .isEqualTo(LimitVerdict.MORE_RESULTS_NEEDED);
+  }
+
+  @Test
+  void equal_results_give_no_certainty() {
+    double[] equal = {0.5, 0.5, 0.5, 0.5, 0.5, 0.5};
+    assertThat(LimitVerdict.of(equal, NONE, Optional.of(LognormalSample.of(equal)), 1))
+        .isEqualTo(LimitVerdict.MORE_RESULTS_NEEDED);
   }
 
   @ParameterizedTest

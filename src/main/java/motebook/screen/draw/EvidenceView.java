@@ -132,7 +132,12 @@ final class EvidenceView {
 
   private void told(int row, Evidence.Line line) {
     String figures =
-        line.agreement().map(EvidenceView::figures).orElse("nothing logged to compare");
+        line.agreement()
+            .map(EvidenceView::figures)
+            .orElse(
+                line.sample().use().relative()
+                    ? "for comparison only"
+                    : "nothing logged to compare");
     canvas.fitted(
         row, 1, edge - 36, EvidenceReport.brief(line.sample(), line.measured()), Role.PLAIN);
     canvas.ending(row, edge, figures, Role.PLAIN);

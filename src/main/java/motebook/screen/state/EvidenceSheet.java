@@ -17,7 +17,11 @@ public record EvidenceSheet(Optional<Evidence> evidence, int top) {
   /** How many rows there are to show about: operations, samples, and some rows for each group. */
   public int size() {
     return evidence
-        .map(e -> e.operations().size() + e.samples().size() + ROWS_OF_GROUP * e.groups().size())
+        .map(
+            e ->
+                e.operations().size()
+                    + e.samples().size()
+                    + e.groups().stream().mapToInt(g -> ROWS_OF_GROUP + g.days().size()).sum())
         .orElse(0);
   }
 
