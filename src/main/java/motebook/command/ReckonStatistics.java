@@ -47,7 +47,7 @@ final class ReckonStatistics {
         throw tooFew(2, read.size());
       }
       boolean firstTest = limit != null && read.size() >= FIRST_TEST;
-      if (!Statistics.fits(read) && !firstTest) {
+      if (!Statistics.enough(read) && !firstTest) {
         throw new Refusal(
             "With results below detection, at least two different known figures are needed, or"
                 + " three results and a --limit for the first test of EN 689.");

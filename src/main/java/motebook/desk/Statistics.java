@@ -79,19 +79,22 @@ public record Statistics(
   }
 
   /**
-   * Whether a lognormal can be fitted to results: two or more of a known figure, and among them two
-   * that differ where any is below detection, of which there are four in five at most.
+   * Whether results say anything of a spread: two or more of a known figure, and among them two
+   * that differ where any is below detection.
    */
-  public static boolean fits(List<Result> results) {
+  public static boolean enough(List<Result> results) {
     double[] told = values(results, false);
     boolean differ = Arrays.stream(told).distinct().count() > 1;
-    return told.length > 1
-        && results.size() - told.length <= MOST_BELOW * results.size()
-        && (differ || told.length == results.size());
+    return told.length > 1 && (differ || told.length == results.size());
+  }
+
+  private static boolean fits(List<Result> results) {
+    return enough(results) && values(results, true).length <= MOST_BELOW * results.size();
   }
 
   /**
-   * The statistics of one result or more; figures that need a fit only where one {@link #fits}.
+   * The statistics of one result or more; what needs a fit is none where they are not
+   * {@link #enough} or too many are below detection.
    *
    * @param limit above 0, in their unit
    */

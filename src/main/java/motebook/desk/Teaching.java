@@ -39,7 +39,7 @@ public record Teaching(List<Moved> work, List<MovedDay> days, List<Low> low) {
    *
    * @param operation what is done
    * @param material to what; empty where the factor of the material has no doubt of its own
-   * @param control the row of its best control at the source
+   * @param control its best control at the source
    * @param logged whether the book holds such work
    * @param before mg/m³ inhalable by what was known
    * @param after the same by what is known with the samples
@@ -47,7 +47,7 @@ public record Teaching(List<Moved> work, List<MovedDay> days, List<Low> low) {
   public record Moved(
       Operation operation,
       Optional<Material> material,
-      Optional<Control.Row> control,
+      Optional<Control> control,
       boolean logged,
       Estimate before,
       Estimate after) {}
@@ -108,7 +108,9 @@ public record Teaching(List<Moved> work, List<MovedDay> days, List<Low> low) {
     return new Moved(
         kind.operation(),
         Optional.of(kind.material()).filter(any -> logged && kind.operation().sands()),
-        kind.atSource(),
+        kind.controls().stream()
+            .filter(control -> kind.atSource().filter(control.rows()::contains).isPresent())
+            .findFirst(),
         logged,
         estimate(kind, before),
         estimate(kind, after));

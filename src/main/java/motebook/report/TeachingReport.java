@@ -27,7 +27,7 @@ public final class TeachingReport {
     return Json.object(
         "operation", moved.operation().key(),
         "material", moved.material().map(material -> material.key()).orElse(null),
-        "control", moved.control().map(row -> row.id()).orElse(null),
+        "control", moved.control().map(control -> control.key()).orElse(null),
         "logged", moved.logged(),
         "before", DayJson.estimate(moved.before()),
         "after", DayJson.estimate(moved.after()));
@@ -71,7 +71,7 @@ public final class TeachingReport {
     return "  "
         + moved.operation().name()
         + moved.material().map(material -> " of " + Wording.material(material)).orElse("")
-        + moved.control().map(row -> " with " + row.id()).orElse("")
+        + moved.control().map(control -> " with " + control.spoken()).orElse("")
         + ", an hour in the default shop: "
         + change(moved.before(), moved.after());
   }

@@ -9,9 +9,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.List;
 import java.util.stream.Stream;
+import motebook.model.Sample;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -117,6 +121,42 @@ class MigrationsTest {
     Shop.open(folder).close();
     try (Store store = Connections.open(Shop.file(folder), Connections.PATIENCE)) {
       assertThat(Migrations.state(store).inWal()).isTrue();
+    }
+  }
+
+  @Test
+  void a_sample_of_the_older_form_becomes_a_personal_one_and_its_number_is_not_given_again()
+      throws SQLException, IOException {
+    Files.createDirectory(folder.resolve("old"));
+    Path old = Shop.file(folder.resolve("old"));
+    Book.open(old, CLOCK, new Migrations(8, Migration::shipped)).close();
+    try (Connection raw = DriverManager.getConnection("jdbc:sqlite:" + old);
+        Statement statement = raw.createStatement()) {
+      raw.setAutoCommit(false);
+      statement.executeUpdate(
+          "INSERT INTO change (id, at, what) VALUES (1, '2026-03-02T18:00:00Z', 'Added a sample')");
+      statement.executeUpdate("INSERT INTO open_change (id, change_id) VALUES (1, 1)");
+      statement.executeUpdate(
+          "INSERT INTO sample (id, person_id, date, from_minute, to_minute, fraction, kind,"
+              + " mg_per_m3, below_detection, cv, note) VALUES (7, 1, '2026-03-02', 540, 600,"
+              + " 'inhalable', 'gravimetric', 1.5, 0, 0.15, 'first')");
+      statement.executeUpdate("DELETE FROM open_change");
+      raw.commit();
+    }
+    try (Book book = Book.open(old, CLOCK)) {
+      Sample kept = book.samples().all().get(0);
+      assertThat(kept.id()).isEqualTo(7);
+      assertThat(kept.use()).isEqualTo(Sample.Use.PERSONAL);
+      assertThat(kept.note()).isEqualTo("first");
+      book.samples().remove(7);
+      Sample fresh = book.samples().add(List.of(kept), "Again").get(0);
+      assertThat(fresh.id()).isEqualTo(8);
+      book.changes().undo();
+      book.changes().undo();
+      assertThat(book.samples().all()).containsExactly(kept);
+      // what was recorded in the older form says nothing of a use, and can be undone all the same
+      book.changes().undo();
+      assertThat(book.samples().all()).isEmpty();
     }
   }
 }
