@@ -1,7 +1,6 @@
 package motebook.command;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import motebook.desk.Unlikely;
 import motebook.model.Refusal;
 import motebook.model.Units;
@@ -13,26 +12,41 @@ final class Confirmation {
   @Option(names = "--yes", description = "Keep what would be asked about, such as figures out of any shop's range.")
   private boolean yes;
 
-  /** Whether it was said in advance. */
-  boolean yes() {
-    return yes;
-  }
-
   /**
    * Whether the figures may be kept; says so where a person did not agree.
    *
    * @throws Refusal where there are such figures and nobody can be asked
    */
   boolean given(World world, List<Unlikely> unlikely, Units units) {
-    if (yes || unlikely.isEmpty()) {
+    return given(world, describe(unlikely, units), List.of());
+  }
+
+  static List<String> describe(List<Unlikely> unlikely, Units units) {
+    return unlikely.stream().map(one -> UnlikelyText.of(one, units)).toList();
+  }
+
+  /**
+   * Whether something may be kept; says so where a person did not agree. One question for all, since
+   * what is typed ahead is read with the first answer.
+   *
+   * @param doubts what speaks against it, in sentences
+   * @param changes what it would change, in lines that a person at the terminal is shown first
+   * @throws Refusal where there are doubts and nobody can be asked
+   */
+  boolean given(World world, List<String> doubts, List<String> changes) {
+    if (yes || (doubts.isEmpty() && changes.isEmpty())) {
       return true;
     }
-    String doubts =
-        unlikely.stream().map(one -> UnlikelyText.of(one, units)).collect(Collectors.joining(" "));
+    String all = String.join(" ", doubts);
     if (!Asking.possible(world)) {
-      throw new Refusal(doubts + " If that is right, add --yes.");
+      if (doubts.isEmpty()) {
+        return true;
+      }
+      throw new Refusal(all + " If that is right, add --yes.");
     }
-    boolean agreed = Asking.yes(world, doubts + " Is that right?");
+    changes.forEach(world.err()::println);
+    boolean agreed =
+        Asking.yes(world, doubts.isEmpty() ? "Keep it and change these?" : all + " Is that right?");
     if (!agreed) {
       world.out().println("Nothing was changed.");
     }

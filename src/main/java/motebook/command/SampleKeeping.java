@@ -1,5 +1,6 @@
 package motebook.command;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import motebook.desk.Ledger;
@@ -39,32 +40,12 @@ final class SampleKeeping {
             .flatMap(sample -> SampleCommand.unlikely(sample, desk, book).stream())
             .distinct()
             .toList();
-    if (!confirmation.given(desk.world(), unlikely, book.settings().units())) {
-      return Optional.empty();
-    }
     Teaching teaching = new Ledger(book).teaching(samples);
-    if (!confirmation.yes() && !agreed(desk.world(), teaching)) {
-      desk.out().println("Nothing was changed.");
-      return Optional.empty();
-    }
-    return Optional.of(new Kept(book.samples().add(samples, what), teaching));
-  }
-
-  private static boolean agreed(World world, Teaching teaching) {
-    List<String> low = TeachingReport.low(teaching);
-    if (!Asking.possible(world)) {
-      if (!low.isEmpty()) {
-        throw new Refusal(
-            String.join(" ", low) + " Were pump and filter in order? Keep it with --yes.");
-      }
-      return true;
-    }
-    low.forEach(world.err()::println);
-    if (!low.isEmpty() && !Asking.yes(world, "Were pump and filter in order?")) {
-      return false;
-    }
-    List<String> moved = TeachingReport.moved(teaching);
-    moved.forEach(world.err()::println);
-    return moved.isEmpty() || Asking.yes(world, "Keep it and change these?");
+    List<String> doubts =
+        new ArrayList<>(Confirmation.describe(unlikely, book.settings().units()));
+    doubts.addAll(TeachingReport.low(teaching));
+    return confirmation.given(desk.world(), doubts, TeachingReport.moved(teaching))
+        ? Optional.of(new Kept(book.samples().add(samples, what), teaching))
+        : Optional.empty();
   }
 }

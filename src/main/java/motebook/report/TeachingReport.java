@@ -91,7 +91,8 @@ public final class TeachingReport {
         + Figures.rounded(low.estimatedMgPerM3())
         + " mg/m³"
         + (low.measured().below()
-            ? ": ten times the limit of detection or more."
-            : ": less than a twentieth of it.");
+            ? ": ten times the limit of detection or more. "
+            : ": less than a twentieth of it. ")
+        + "Were pump and filter in order?";
   }
 }

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 class MigrationsTest {
   private static final int SHIPPED = Migration.FILES.size();
   private static final int NEXT = SHIPPED + 1;
+  private static final int SAMPLES_WERE_PERSONAL = 10;
 
   @TempDir Path folder;
 
@@ -129,7 +130,7 @@ class MigrationsTest {
       throws SQLException, IOException {
     Files.createDirectory(folder.resolve("old"));
     Path old = Shop.file(folder.resolve("old"));
-    Book.open(old, CLOCK, new Migrations(8, Migration::shipped)).close();
+    Book.open(old, CLOCK, new Migrations(SAMPLES_WERE_PERSONAL, Migration::shipped)).close();
     try (Connection raw = DriverManager.getConnection("jdbc:sqlite:" + old);
         Statement statement = raw.createStatement()) {
       raw.setAutoCommit(false);
