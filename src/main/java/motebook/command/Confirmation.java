@@ -9,7 +9,9 @@ import picocli.CommandLine.Option;
 
 /** Asks before a figure is kept that is out of any shop's range. */
 final class Confirmation {
-  @Option(names = "--yes", description = "Keep what would be asked about, such as figures out of any shop's range.")
+  @Option(
+      names = "--yes",
+      description = "Keep what would be asked about, such as figures out of any shop's range.")
   private boolean yes;
 
   /**
@@ -26,8 +28,8 @@ final class Confirmation {
   }
 
   /**
-   * Whether something may be kept; says so where a person did not agree. One question for all, since
-   * what is typed ahead is read with the first answer.
+   * Whether something may be kept; says so where a person did not agree. One question for all,
+   * since what is typed ahead is read with the first answer.
    *
    * @param doubts what speaks against it, in sentences
    * @param changes what it would change, in lines that a person at the terminal is shown first

@@ -147,8 +147,7 @@ final class SampleCommand {
       kept.ifPresent(
           one -> {
             Sample sample = one.samples().get(0);
-            lines.add(
-                "Added sample " + sample.id() + ": " + EvidenceReport.describe(sample) + ".");
+            lines.add("Added sample " + sample.id() + ": " + EvidenceReport.describe(sample) + ".");
             lines.addAll(TeachingReport.moved(one.teaching()));
           });
       return lines;
@@ -190,7 +189,10 @@ final class SampleCommand {
         book.sessionsOn(sample.date()).stream()
             .filter(
                 session ->
-                    sample.use().area().map(session.work().place()::equals)
+                    sample
+                        .use()
+                        .area()
+                        .map(session.work().place()::equals)
                         .orElse(session.work().person().equals(sample.person())))
             .toList());
   }

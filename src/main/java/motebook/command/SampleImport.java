@@ -110,8 +110,7 @@ final class SampleImport implements Callable<Integer> {
       Optional<SampleKeeping.Kept> kept =
           fresh.isEmpty()
               ? Optional.of(
-                  new SampleKeeping.Kept(
-                      List.of(), new Teaching(List.of(), List.of(), List.of())))
+                  new SampleKeeping.Kept(List.of(), new Teaching(List.of(), List.of(), List.of())))
               : keeping.keep(
                   desk, book, fresh, "Imported " + fresh.size() + " samples from " + file);
       tell(contents, kept, all.size() - fresh.size());
@@ -188,9 +187,7 @@ final class SampleImport implements Callable<Integer> {
         of,
         Sample.Kind.DIRECT_READING,
         mean < least ? new Sample.Told(least, true) : new Sample.Told(mean, false),
-        cv == null
-            ? Sample.Kind.DIRECT_READING.cv(use.corrected())
-            : within("--cv", cv, 0.01, 2),
+        cv == null ? Sample.Kind.DIRECT_READING.cv(use.corrected()) : within("--cv", cv, 0.01, 2),
         "",
         purpose);
   }
@@ -206,8 +203,7 @@ final class SampleImport implements Callable<Integer> {
                 "ids", added.stream().map(Sample::id).toList(),
                 "known", known,
                 "complaints", contents.complaints(),
-                "moved",
-                    kept.map(one -> TeachingReport.json(one.teaching())).orElse(List.of())),
+                "moved", kept.map(one -> TeachingReport.json(one.teaching())).orElse(List.of())),
         () -> {
           List<String> lines = new ArrayList<>();
           lines.add(

@@ -41,8 +41,7 @@ final class SampleKeeping {
             .distinct()
             .toList();
     Teaching teaching = new Ledger(book).teaching(samples);
-    List<String> doubts =
-        new ArrayList<>(Confirmation.describe(unlikely, book.settings().units()));
+    List<String> doubts = new ArrayList<>(Confirmation.describe(unlikely, book.settings().units()));
     doubts.addAll(TeachingReport.low(teaching));
     return confirmation.given(desk.world(), doubts, TeachingReport.moved(teaching))
         ? Optional.of(new Kept(book.samples().add(samples, what), teaching))

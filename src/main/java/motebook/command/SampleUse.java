@@ -34,7 +34,8 @@ final class SampleUse {
 
   @Option(
       names = "--relative",
-      description = "For comparison within this shop only, PM2.5 and its like too: teaches nothing.")
+      description =
+          "For comparison within this shop only, PM2.5 and its like too: teaches nothing.")
   private boolean relative;
 
   boolean relative() {
@@ -68,8 +69,7 @@ final class SampleUse {
                             + Text.clean(wanted)
                             + "\" in this book. Places: "
                             + String.join(
-                                ", ",
-                                book.premises().places(on).stream().map(Place::name).toList())
+                                ", ", book.premises().places(on).stream().map(Place::name).toList())
                             + "."));
     if (place.surroundings() instanceof Surroundings.Outdoors) {
       throw new Refusal(

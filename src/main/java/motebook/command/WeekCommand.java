@@ -40,7 +40,8 @@ final class WeekCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Book book = desk.open()) {
-      WeekReview week = new Ledger(book, !published).review(desk.date(date), desk.person(person, book));
+      WeekReview week =
+          new Ledger(book, !published).review(desk.date(date), desk.person(person, book));
       desk.answer(answer.json(), () -> WeekJson.of(week), () -> WeekText.of(week, desk.ink()));
     }
     return 0;

@@ -84,8 +84,7 @@ public record ExposureGroup(
           .mainly(sample)
           .map(kind -> new Point(sample, kind, fraction(sample)))
           .ifPresent(
-              point ->
-                  points.computeIfAbsent(point.group(), any -> new ArrayList<>()).add(point));
+              point -> points.computeIfAbsent(point.group(), any -> new ArrayList<>()).add(point));
     }
     Reader reader = new Reader(personal, reference, settings, reckon);
     return points.values().stream()

@@ -50,10 +50,10 @@ public record Kind(
         operation,
         reference.material(Optional.empty()),
         List.of(),
+        false,
         Optional.empty(),
         Emission.mgPerMin(operation.referenceMgPerM3().typical(), 1, 1),
-        new Doubts(
-            Map.of(Source.part(operation), ofOperation, Source.MODEL, Spread.MODEL)),
+        new Doubts(Map.of(Source.part(operation), ofOperation, Source.MODEL, Spread.MODEL)),
         OptionalDouble.of(Spread.own(operation.gsd(), ofOperation)));
   }
 

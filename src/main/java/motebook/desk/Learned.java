@@ -101,8 +101,7 @@ public final class Learned {
         if (!means.isEmpty()) {
           taught.put(
               sample,
-              new Taught(
-                  observation(sample, means), List.copyOf(means.keySet()), mainly(means)));
+              new Taught(observation(sample, means), List.copyOf(means.keySet()), mainly(means)));
         }
       }
     }
@@ -242,8 +241,7 @@ public final class Learned {
         (sample, lesson) -> {
           if (sample.use().area().isEmpty() && lesson.mainly.isPresent()) {
             byOperation
-                .computeIfAbsent(
-                    lesson.mainly.get().operation().key(), any -> new ArrayList<>())
+                .computeIfAbsent(lesson.mainly.get().operation().key(), any -> new ArrayList<>())
                 .add(lesson.observation);
             days.add(sample.date());
           }

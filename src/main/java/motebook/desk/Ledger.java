@@ -281,8 +281,6 @@ public final class Ledger {
                     sample.date(),
                     day ->
                         DayWork.of(
-                            day,
-                            byDate.computeIfAbsent(day, book::sessionsOn),
-                            shops.on(day)))));
+                            day, byDate.computeIfAbsent(day, book::sessionsOn), shops.on(day)))));
   }
 }

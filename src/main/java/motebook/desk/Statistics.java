@@ -21,8 +21,8 @@ import motebook.science.ShapiroWilk;
  * @param mean plain mean; none where a result is not known
  * @param unbiasedMean minimum-variance unbiased estimate of the mean; none likewise
  * @param normality Shapiro and Wilk's test of the logarithms, where it can be made
- * @param upper95 what 95 % lie below, with 95 % confidence; none where results that do not differ say
- *     nothing of how others scatter
+ * @param upper95 what 95 % lie below, with 95 % confidence; none where results that do not differ
+ *     say nothing of how others scatter
  * @param upper70 the same with 70 % confidence
  * @param held what they say about a limit, if one was given
  */
@@ -93,8 +93,8 @@ public record Statistics(
   }
 
   /**
-   * The statistics of one result or more; what needs a fit is none where they are not
-   * {@link #enough} or too many are below detection.
+   * The statistics of one result or more; what needs a fit is none where they are not {@link
+   * #enough} or too many are below detection.
    *
    * @param limit above 0, in their unit
    */

@@ -24,8 +24,7 @@ import org.apache.commons.csv.CSVRecord;
  */
 record Columns(List<String> names, String delimiter, OptionalInt date, int time, int number) {
   private static final List<String> DELIMITERS = List.of("\t", ";", ",");
-  private static final Pattern CHANNEL =
-      Pattern.compile("\\bpm[ _]?(1|2\\.5|4|10)(?![0-9.])");
+  private static final Pattern CHANNEL = Pattern.compile("\\bpm[ _]?(1|2\\.5|4|10)(?![0-9.])");
   private static final Set<String> TIMES =
       Set.of("time", "date time", "datetime", "date and time", "timestamp", "clock time");
   private static final Set<String> VALUES =

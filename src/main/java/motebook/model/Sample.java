@@ -14,8 +14,8 @@ import java.util.Set;
  * @param date the local date
  * @param fromMinute first minute of the day sampled, 0 to 1439
  * @param toMinute the minute after the last, up to 1440
- * @param fraction of the dust: inhalable, respirable or total; a meter's channel where the result is
- *     relative
+ * @param fraction of the dust: inhalable, respirable or total; a meter's channel where the result
+ *     is relative
  * @param kind how it was measured
  * @param result what was found
  * @param cv coefficient of variation of the result about the truth, 0.01 to 2

@@ -39,8 +39,7 @@ public final class EvidenceReport {
         "kind", sample.kind().key(),
         "type", sample.use().area().isPresent() ? "area" : "personal",
         "place", sample.use().area().orElse(null),
-        "factor",
-            sample.use().factor().isPresent() ? sample.use().factor().getAsDouble() : null,
+        "factor", sample.use().factor().isPresent() ? sample.use().factor().getAsDouble() : null,
         "relative", sample.use().relative(),
         "stands_for_shift", sample.use().wholeShift(),
         "mg_m3", line.measured().mgPerM3(),
@@ -102,9 +101,7 @@ public final class EvidenceReport {
         line.agreement()
             .map(EvidenceReport::agreement)
             .orElse(
-                sample.use().relative()
-                    ? ""
-                    : "; no dusty work is logged then, nothing learned"));
+                sample.use().relative() ? "" : "; no dusty work is logged then, nothing learned"));
   }
 
   /** A sample in few words: {@code 2026-03-02 09:00-13:00 me: 1.2 inhalable}. */

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import motebook.desk.ExposureGroup;
-import motebook.desk.Statistics;
 import motebook.desk.SampledDay;
+import motebook.desk.Statistics;
 import motebook.desk.Statistics.Held;
 import motebook.model.Figures;
 import motebook.reference.Control;
@@ -28,8 +28,7 @@ public final class GroupReport {
             "material", group.material().map(material -> material.key()).orElse(null),
             "fraction", fraction(group),
             "limit", group.limit().map(DayJson::limit).orElse(null),
-            "limit_in_this_fraction_mg_m3",
-                group.statistics().held().map(Held::limit).orElse(null),
+            "limit_in_this_fraction_mg_m3", group.statistics().held().map(Held::limit).orElse(null),
             "days", group.days().stream().map(GroupReport::json).toList());
     object.putAll(StatisticsReport.json(group.statistics()));
     return object;
@@ -62,8 +61,7 @@ public final class GroupReport {
             + (group.controls().isEmpty()
                 ? ""
                 : " with "
-                    + String.join(
-                        " and ", group.controls().stream().map(Control::spoken).toList()))
+                    + String.join(" and ", group.controls().stream().map(Control::spoken).toList()))
             + ", "
             + fraction(group)
             + ": "
@@ -71,9 +69,7 @@ public final class GroupReport {
             + " days"
             + (stats.censored() > 0 ? ", " + stats.censored() + " below detection" : ""));
     group.days().forEach(day -> lines.add("  " + day(day)));
-    stats
-        .sample()
-        .ifPresent(sample -> lines.add("  " + StatisticsReport.middle(sample, stats)));
+    stats.sample().ifPresent(sample -> lines.add("  " + StatisticsReport.middle(sample, stats)));
     lines.add("  " + StatisticsReport.upper(stats));
     lines.add("  " + stats.held().map(held -> against(held, group)).orElse("no limit applies"));
     return lines;

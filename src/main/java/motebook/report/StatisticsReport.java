@@ -73,9 +73,7 @@ public final class StatisticsReport {
     lines.add(
         stats.results()
             + " results"
-            + (stats.censored() > 0
-                ? ", " + stats.censored() + " of them below detection"
-                : "")
+            + (stats.censored() > 0 ? ", " + stats.censored() + " of them below detection" : "")
             + stats.sample().map(sample -> ": " + middle(sample, stats)).orElse(""));
     stats
         .sample()
@@ -137,8 +135,7 @@ public final class StatisticsReport {
     String limit = Figures.plain(held.limit());
     held.over()
         .ifPresent(
-            over ->
-                lines.add(over(over, limit) + "; 95th percentile " + percentile(stats, held)));
+            over -> lines.add(over(over, limit) + "; 95th percentile " + percentile(stats, held)));
     lines.add(
         held.over().map(over -> compliance(stats, held) + ". ").orElse("")
             + "EN 689: "

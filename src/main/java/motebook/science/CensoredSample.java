@@ -42,8 +42,7 @@ public final class CensoredSample {
     Point top = sample.climb(new Point(1 / plain.logSd(), 0));
     double mean = sample.centre + top.delta / top.gamma;
     double sd = 1 / top.gamma;
-    return new LognormalSample(
-        told.length + below.length, Math.exp(mean + sd * sd / 2), mean, sd);
+    return new LognormalSample(told.length + below.length, Math.exp(mean + sd * sd / 2), mean, sd);
   }
 
   private static double[] logs(double[] values) {

@@ -75,11 +75,7 @@ final class Learning {
     Learning learning = new Learning(observations);
     learning.settle();
     return new Posterior(
-        learning.common,
-        learning.groups,
-        learning.update,
-        learning.sites,
-        learning.agreements());
+        learning.common, learning.groups, learning.update, learning.sites, learning.agreements());
   }
 
   private void settle() {
@@ -168,8 +164,7 @@ final class Learning {
   }
 
   private TiltedSum.Moments tilted(ObservedGroup group, int i, Outlook without) {
-    return TiltedSum.of(
-        group.observations().get(i), group.seen(i), without, points);
+    return TiltedSum.of(group.observations().get(i), group.seen(i), without, points);
   }
 
   private List<List<Fit>> agreements() {
@@ -192,8 +187,7 @@ final class Learning {
     Forecast others =
         Forecast.of(sum(group.seen(i).logTypical(), without.means()), without.covariance());
     double part = group.observations().get(i).log() - group.seen(i).figure();
-    return new Fit(
-        with.log() + part, with.variance(), others.log() + part, others.variance());
+    return new Fit(with.log() + part, with.variance(), others.log() + part, others.variance());
   }
 
   private static double[] sum(double[] one, double[] other) {

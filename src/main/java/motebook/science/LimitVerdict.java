@@ -31,8 +31,7 @@ public enum LimitVerdict {
   public static LimitVerdict of(
       double[] told, double[] below, Optional<LognormalSample> fitted, double limit) {
     int n = told.length + below.length;
-    Optional<LognormalSample> group =
-        fitted.filter(sample -> n >= GROUP && sample.spreads());
+    Optional<LognormalSample> group = fitted.filter(sample -> n >= GROUP && sample.spreads());
     if (group.isPresent()) {
       return group.get().upperToleranceLimit(0.70) <= limit ? KEPT : NOT_KEPT;
     }
@@ -40,8 +39,7 @@ public enum LimitVerdict {
       return NOT_KEPT;
     }
     double highest = DoubleStream.concat(Arrays.stream(told), Arrays.stream(below)).max().orElse(0);
-    boolean low =
-        n >= FEWEST && highest < SHARES[Math.min(n - FEWEST, SHARES.length - 1)] * limit;
+    boolean low = n >= FEWEST && highest < SHARES[Math.min(n - FEWEST, SHARES.length - 1)] * limit;
     return low ? KEPT : MORE_RESULTS_NEEDED;
   }
 

@@ -29,20 +29,16 @@ final class NormalUpdate {
     private final double[][] precision;
     private final double[] pull;
 
-    private Group(
-        List<Slope> slopes, int commonParts, int ownParts, double[][] root, Site site) {
+    private Group(List<Slope> slopes, int commonParts, int ownParts, double[][] root, Site site) {
       this.slopes = slopes;
       this.ownParts = ownParts;
       this.root = root;
-      onCommon =
-          slopes.stream().map(slope -> slope.onCommon(commonParts)).toArray(double[][]::new);
+      onCommon = slopes.stream().map(slope -> slope.onCommon(commonParts)).toArray(double[][]::new);
       double[][] own = rows(slopes, ownParts);
       double[][] drawn =
           Matrices.product(Matrices.square(root), Matrices.transposed(own, ownParts));
       double[][] taken =
-          ownParts == 0
-              ? new double[own.length][own.length]
-              : Matrices.product(own, drawn);
+          ownParts == 0 ? new double[own.length][own.length] : Matrices.product(own, drawn);
       double[][] q = site.precision();
       double[][] back = Matrices.product(q, taken);
       precision = Matrices.product(back, q);
@@ -143,8 +139,7 @@ final class NormalUpdate {
     List<Group> updated = new ArrayList<>();
     for (int g = 0; g < groups.size(); g++) {
       ObservedGroup group = groups.get(g);
-      Optional<Group> next =
-          Group.of(group.slopes(), size, group.own().size(), sites.get(g));
+      Optional<Group> next = Group.of(group.slopes(), size, group.own().size(), sites.get(g));
       if (next.isEmpty()) {
         return Optional.empty();
       }

@@ -88,7 +88,10 @@ public final class ObservedSum {
             .mapToInt(Integer::intValue)
             .toArray();
     return Estimate.ofRange(
-        all, quantile(sums, order, END), quantile(sums, order, 0.5), quantile(sums, order, 1 - END));
+        all,
+        quantile(sums, order, END),
+        quantile(sums, order, 0.5),
+        quantile(sums, order, 1 - END));
   }
 
   private double quantile(double[] sums, int[] order, double share) {

@@ -26,8 +26,8 @@ record Outlook(double[] means, double[][] covariance) {
   }
 
   /**
-   * The same without what one site says: {@code V = (I − ΣQ)⁻¹Σ}, {@code (I − ΣQ)⁻¹(µ − Σr)};
-   * empty where that is no distribution.
+   * The same without what one site says: {@code V = (I − ΣQ)⁻¹Σ}, {@code (I − ΣQ)⁻¹(µ − Σr)}; empty
+   * where that is no distribution.
    */
   Optional<Outlook> without(Site site) {
     int n = means.length;

@@ -108,7 +108,9 @@ public final class Posterior {
       ofShare.add(group.seen(at).ofShare());
       exact &= group.exact(at);
     }
-    return exact && doubts.size() == 1 ? Optional.empty() : Optional.of(new ObservedSum(doubts, results, used, ofShare));
+    return exact && doubts.size() == 1
+        ? Optional.empty()
+        : Optional.of(new ObservedSum(doubts, results, used, ofShare));
   }
 
   private ObservedGroup groupOf(Observation observation) {

@@ -36,8 +36,7 @@ record Site(double[][] precision, double[] pull) {
       raised[i] = outlook.covariance()[i].clone();
       raised[i][i] += LEAST;
     }
-    return Matrices.lower(raised)
-        .map(lower -> Matrices.square(Matrices.inverseRoot(lower)));
+    return Matrices.lower(raised).map(lower -> Matrices.square(Matrices.inverseRoot(lower)));
   }
 
   private static Site minus(double[][] after, Outlook with, double[][] before, Outlook without) {
@@ -60,8 +59,7 @@ record Site(double[][] precision, double[] pull) {
     for (int i = 0; i < n; i++) {
       mixed.pull[i] = pull[i] + share * (goal.pull[i] - pull[i]);
       for (int j = 0; j < n; j++) {
-        mixed.precision[i][j] =
-            precision[i][j] + share * (goal.precision[i][j] - precision[i][j]);
+        mixed.precision[i][j] = precision[i][j] + share * (goal.precision[i][j] - precision[i][j]);
       }
     }
     return mixed;

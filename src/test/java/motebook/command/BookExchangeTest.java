@@ -129,7 +129,7 @@ class BookExchangeTest {
   void the_document_is_json_that_says_what_it_is_with_lists_as_lists() throws IOException {
     simpleBook();
     Map<String, Object> document = JSON.std.mapFrom(Files.readString(json));
-    assertThat(document).containsEntry("format", "motebook-book").containsEntry("version", 3);
+    assertThat(document).containsEntry("format", "motebook-book").containsEntry("version", 4);
     Object session = Shell.at(document, "sessions", 0);
     assertThat(Shell.at(session, "controls")).isEqualTo(List.of("doors-open", "window-fan"));
     assertThat(Shell.at(session, "finishes_ml"))
@@ -244,7 +244,7 @@ class BookExchangeTest {
         "places.csv | 2,yard | 2,yard\\n3,attic | The place \"attic\" has no figures",
         "place-figures.csv | outdoors | upstairs | line 3: The kind is indoors or outdoors",
         "place-figures.csv | ,100, | ,0, | line 2: The volume must lie between",
-        "format.csv | motebook-book,3 | motebook-book,4 | version 4 of the form, and this Motebook reads up to version 3",
+        "format.csv | motebook-book,4 | motebook-book,5 | version 5 of the form, and this Motebook reads up to version 4",
         "format.csv | motebook-book | letter | is no export of a book",
       })
   void what_is_wrong_in_a_folder_is_told_with_file_line_and_column_and_nothing_comes_in(
@@ -286,7 +286,7 @@ class BookExchangeTest {
         "[\"doors-open\" | [[\"doors-open\"] | column controls: It holds no list and no object",
         "\"people\":[ | \"folk\":[ | \"people\" should stand where \"folk\" stands",
         "\"stopwatches\":[] | \"stopwatches\":[],\"more\":[] | the end should stand where \"more\" stands",
-        "\"version\":3 | \"version\":9 | version 9 of the form",
+        "\"version\":4 | \"version\":9 | version 9 of the form",
         "\"format\":\"motebook-book\" | \"format\":\"letter\" | is no export of a book",
         "]} | ] | is no whole JSON: at line",
       })
@@ -306,12 +306,12 @@ class BookExchangeTest {
   void an_export_of_an_older_form_brings_its_outdoor_air_speeds_as_they_are_meant_now()
       throws IOException {
     simpleBook();
-    change("format.csv", ",3", ",2");
+    change("format.csv", ",4", ",2");
     change("place-figures.csv", "outdoors,15,", "outdoors,270,");
     done("import " + csv + " --book " + at("new.db"));
     assertThat(done("place list --book " + at("new.db")))
         .contains("yard: outdoors, air speed at the face 30 m/min");
-    change("format.csv", ",2", ",3");
+    change("format.csv", ",2", ",4");
     change("place-figures.csv", "outdoors,270,", "outdoors,90,");
     done("import " + csv + " --book " + at("other.db"));
     assertThat(done("place list --book " + at("other.db")))

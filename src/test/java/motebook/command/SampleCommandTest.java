@@ -203,9 +203,7 @@ class SampleCommandTest {
         .contains("--detection-limit");
     Map<String, Object> told =
         shell.json(
-            "sample import "
-                + file
-                + " --fraction inhalable --whole --detection-limit 0.01 --yes");
+            "sample import " + file + " --fraction inhalable --whole --detection-limit 0.01 --yes");
     assertThat(told).containsEntry("ids", List.of(1));
     Map<String, Object> list = shell.json("sample list");
     assertThat(at(list, "samples", 0, "below_detection")).isEqualTo(true);
@@ -234,8 +232,10 @@ class SampleCommandTest {
 
   @Test
   void an_area_sample_is_held_against_the_air_of_the_room() {
-    double near = at(shell.json("day 2026-03-02"), "sessions", 0, "mean_outside_mg_m3") instanceof
-            Number n ? n.doubleValue() : 0;
+    double near =
+        at(shell.json("day 2026-03-02"), "sessions", 0, "mean_outside_mg_m3") instanceof Number n
+            ? n.doubleValue()
+            : 0;
     shell.say(HOUR + "--mg-m3 1.5 --fraction inhalable --area --yes");
     Map<String, Object> list = shell.json("sample list");
     assertThat(at(list, "samples", 0, "type")).isEqualTo("area");
@@ -252,8 +252,7 @@ class SampleCommandTest {
   @CsvSource({"PM2.5", "pm10", "PM1", "PM4"})
   void a_particle_size_is_no_fraction_but_may_be_kept_for_comparison(String channel) {
     double before = number(shell.json("day 2026-03-02"), "twa", "outside", "central_mg_m3");
-    Shell.Said refused =
-        shell.say(HOUR + "--mg-m3 2 --direct-reading --fraction " + channel);
+    Shell.Said refused = shell.say(HOUR + "--mg-m3 2 --direct-reading --fraction " + channel);
     assertThat(refused.code()).isEqualTo(2);
     assertThat(refused.err()).contains("not a health fraction").contains("--relative");
     shell.json(HOUR + "--mg-m3 2 --direct-reading --relative --fraction " + channel);
@@ -315,15 +314,13 @@ class SampleCommandTest {
     assertThat(shell.say("day 2026-03-02").out()).contains("without it");
     assertThat(
             number(
-                shell.json("week 2026-03-02 --published"),
-                "days", 0, "outside", "central_mg_m3"))
+                shell.json("week 2026-03-02 --published"), "days", 0, "outside", "central_mg_m3"))
         .isEqualTo(before);
   }
 
   @Test
   void a_sample_for_the_shift_takes_two_hours() {
-    assertThat(
-            shell.say(HOUR + "--mg-m3 10 --fraction inhalable --stands-for-shift").err())
+    assertThat(shell.say(HOUR + "--mg-m3 10 --fraction inhalable --stands-for-shift").err())
         .contains("120 minutes or more");
   }
 }

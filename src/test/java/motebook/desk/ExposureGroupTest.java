@@ -136,10 +136,8 @@ class ExposureGroupTest {
 
   @Test
   void area_and_relative_results_are_nobodys_exposure() {
-    Sample.Use area =
-        new Sample.Use(Optional.of("shop"), OptionalDouble.empty(), false, false);
-    Sample.Use relative =
-        new Sample.Use(Optional.empty(), OptionalDouble.empty(), true, false);
+    Sample.Use area = new Sample.Use(Optional.of("shop"), OptionalDouble.empty(), false, false);
+    Sample.Use relative = new Sample.Use(Optional.empty(), OptionalDouble.empty(), true, false);
     for (int day = 0; day < 3; day++) {
       measured(day, 480, 240, 2, false, area).measured(day, 480, 240, 3, false, relative);
     }

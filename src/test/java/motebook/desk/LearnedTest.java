@@ -49,7 +49,8 @@ class LearnedTest {
 
   @Test
   void a_result_of_10_on_an_estimate_of_25_gives_about_10_with_its_own_error() {
-    // By hand: the middle goes V/(V+e) of the way, V with the session's own part, on the log scale, the variance becomes Ve/(V+e).
+    // By hand: the middle goes V/(V+e) of the way, V with the session's own part, on the log scale,
+    // the variance becomes Ve/(V+e).
     Shops shops = sanding();
     DayReport day = shops.report(learned(shops, sample(540, 600, 10)));
     double middle = 25 * Math.pow(10 / 25.0, SAMPLED / (SAMPLED + ERROR));

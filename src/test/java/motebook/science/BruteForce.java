@@ -17,10 +17,10 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.special.Erf;
 
 /**
- * The posterior of named parts by importance sampling, without any of the program's own mathematics:
- * random draws of the sources' logarithms from a normal that is fitted to them in a few rounds
- * (population Monte Carlo, Cappé 2004, from memory), each weighed by prior times likelihood over the
- * density it was drawn from.
+ * The posterior of named parts by importance sampling, without any of the program's own
+ * mathematics: random draws of the sources' logarithms from a normal that is fitted to them in a
+ * few rounds (population Monte Carlo, Cappé 2004, from memory), each weighed by prior times
+ * likelihood over the density it was drawn from.
  */
 final class BruteForce {
   private static final int ROUNDS = 12;
@@ -131,7 +131,10 @@ final class BruteForce {
         predicted += o.shares().get(s).typical() * Math.exp(x[places.get(i)[s]]);
       }
       double off = (o.log() - Math.log(predicted)) / Math.sqrt(o.variance());
-      sum += o.below() ? Math.log(Math.max(1e-300, Erf.erfc(-off / Math.sqrt(2)) / 2)) : -off * off / 2;
+      sum +=
+          o.below()
+              ? Math.log(Math.max(1e-300, Erf.erfc(-off / Math.sqrt(2)) / 2))
+              : -off * off / 2;
     }
     return sum;
   }
@@ -154,8 +157,7 @@ final class BruteForce {
     for (int n = 0; n < drawn.length; n++) {
       for (int i = 0; i < size; i++) {
         for (int j = 0; j < size; j++) {
-          spread[i][j] +=
-              weighed[n] / all * (drawn[n][i] - mean[i]) * (drawn[n][j] - mean[j]);
+          spread[i][j] += weighed[n] / all * (drawn[n][i] - mean[i]) * (drawn[n][j] - mean[j]);
         }
       }
     }

@@ -31,8 +31,7 @@ class LimitVerdictTest {
   void results_as_shares_of_the_limit(String shares, LimitVerdict verdict) {
     double[] results =
         Arrays.stream(shares.split(" ", -1)).mapToDouble(Double::parseDouble).toArray();
-    assertThat(
-            LimitVerdict.of(results, NONE, Optional.of(LognormalSample.of(results)), 1))
+    assertThat(LimitVerdict.of(results, NONE, Optional.of(LognormalSample.of(results)), 1))
         .isEqualTo(verdict);
   }
 
@@ -40,8 +39,7 @@ class LimitVerdictTest {
   void three_below_a_tenth_pass_the_first_test_whether_they_have_a_figure_or_not() {
     assertThat(LimitVerdict.of(NONE, new double[] {0.09, 0.05, 0.05}, Optional.empty(), 1))
         .isEqualTo(LimitVerdict.KEPT);
-    assertThat(
-            LimitVerdict.of(new double[] {0.05}, new double[] {0.09, 0.03}, Optional.empty(), 1))
+    assertThat(LimitVerdict.of(new double[] {0.05}, new double[] {0.09, 0.03}, Optional.empty(), 1))
         .isEqualTo(LimitVerdict.KEPT);
     assertThat(LimitVerdict.of(NONE, new double[] {0.11, 0.05, 0.05}, Optional.empty(), 1))
         .isEqualTo(LimitVerdict.MORE_RESULTS_NEEDED);

@@ -61,11 +61,28 @@ class PosteriorBruteForceTest {
 
   @ParameterizedTest(name = "{0} operations, {1} of the estimate, below: {2}")
   @CsvSource({
-    "1, 0.0333, false", "1, 10, false", "1, 0.1, true", "1, 1, true",
-    "2, 0.0333, false", "2, 0.3, false", "2, 1, false", "2, 10, false", "2, 0.1, true",
-    "3, 0.0333, false", "3, 1, false", "3, 10, false", "3, 0.0333, true", "3, 1, true",
-    "5, 0.0333, false", "5, 3, false", "5, 0.1, true",
-    "8, 0.0333, false", "8, 0.3, false", "8, 1, false", "8, 10, false", "8, 0.0333, true",
+    "1, 0.0333, false",
+    "1, 10, false",
+    "1, 0.1, true",
+    "1, 1, true",
+    "2, 0.0333, false",
+    "2, 0.3, false",
+    "2, 1, false",
+    "2, 10, false",
+    "2, 0.1, true",
+    "3, 0.0333, false",
+    "3, 1, false",
+    "3, 10, false",
+    "3, 0.0333, true",
+    "3, 1, true",
+    "5, 0.0333, false",
+    "5, 3, false",
+    "5, 0.1, true",
+    "8, 0.0333, false",
+    "8, 0.3, false",
+    "8, 1, false",
+    "8, 10, false",
+    "8, 0.0333, true",
     "8, 0.5, true"
   })
   void one_sample_over_some_operations(int operations, double ratio, boolean below) {
@@ -90,8 +107,7 @@ class PosteriorBruteForceTest {
             List.of(of("a", 0.9, false, both), of("b", 0.6, true, others))),
         Arguments.of(
             "full shifts on three days",
-            List.of(
-                over(4, 0.2, false, "a"), over(4, 0.1, false, "b"), over(3, 0.4, false, "c"))),
+            List.of(over(4, 0.2, false, "a"), over(4, 0.1, false, "b"), over(3, 0.4, false, "c"))),
         Arguments.of(
             "one high, one low, one below detection",
             List.of(over(3, 2, false, "a"), over(2, 0.3, false, "b"), over(3, 0.3, true, "c"))));
@@ -137,7 +153,11 @@ class PosteriorBruteForceTest {
 
   /** All that was sampled on a day, and an operation more that was not. */
   private static void sampledDay(
-      String day, List<Observation> observations, Posterior posterior, BruteForce brute, double margin) {
+      String day,
+      List<Observation> observations,
+      Posterior posterior,
+      BruteForce brute,
+      double margin) {
     Map<Map<String, Double>, Double> typical = new LinkedHashMap<>();
     List<Observation> ofDay =
         observations.stream().filter(o -> o.group().equals(day)).collect(Collectors.toList());
@@ -157,8 +177,7 @@ class PosteriorBruteForceTest {
       int[] places = o.shares().stream().mapToInt(s -> things.indexOf(parts(s))).toArray();
       double[] shifts =
           Arrays.stream(places)
-              .mapToDouble(
-                  p -> Math.log(terms.get(p).typical() / typical.get(things.get(p))))
+              .mapToDouble(p -> Math.log(terms.get(p).typical() / typical.get(things.get(p))))
               .toArray();
       results.add(new ObservedSum.Result(o, places, shifts));
     }
@@ -180,7 +199,9 @@ class PosteriorBruteForceTest {
   private static void close(String what, Estimate estimate, double[] brute, double margin) {
     double[] ours = {estimate.low90(), estimate.central(), estimate.high90()};
     for (int i = 0; i < ours.length; i++) {
-      assertThat(ours[i] / brute[i]).as(what + ", end " + i).isBetween(1 / (1 + margin), 1 + margin);
+      assertThat(ours[i] / brute[i])
+          .as(what + ", end " + i)
+          .isBetween(1 / (1 + margin), 1 + margin);
     }
   }
 }

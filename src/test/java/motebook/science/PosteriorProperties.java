@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
-import motebook.science.LognormalSum.Term;
 import motebook.science.Observation.Share;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
