@@ -160,16 +160,16 @@ public final class Aloud {
   }
 
   /** What was made of what was typed. */
-  public static List<String> reading(State state, Line line) {
-    return line.current().map(reading -> said(state, reading)).orElse(List.of());
+  public static List<String> reading(Line line) {
+    return line.current().map(reading -> said(reading)).orElse(List.of());
   }
 
   /** What was made of a form. */
-  public static List<String> reading(State state, Form form) {
-    return form.current().map(reading -> said(state, reading)).orElse(List.of());
+  public static List<String> reading(Form form) {
+    return form.current().map(reading -> said(reading)).orElse(List.of());
   }
 
-  private static List<String> said(State state, Reading reading) {
-    return Told.of(state, reading, WIDE).stream().map(Told.Part::text).toList();
+  private static List<String> said(Reading reading) {
+    return Told.of(reading, WIDE).stream().map(Told.Part::text).toList();
   }
 }

@@ -130,7 +130,7 @@ final class FormView {
 
   private List<Told.Part> told() {
     return form.current()
-        .map(reading -> Told.of(state, reading, canvas.columns() - 2))
+        .map(reading -> Told.of(reading, canvas.columns() - 2))
         .orElse(List.of());
   }
 }

@@ -36,11 +36,11 @@ record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
     }
     return Acts.of(line.text())
         .map(act -> said("Enter: " + act.help() + ".", Role.DONE, columns))
-        .or(() -> line.current().map(reading -> ofReading(state, reading, columns)))
+        .or(() -> line.current().map(reading -> ofReading(reading, columns)))
         .orElse(NOTHING);
   }
 
-  private static Told ofReading(State state, Reading reading, int columns) {
+  private static Told ofReading(Reading reading, int columns) {
     Optional<Fault> fault = reading.fault();
     if (fault.isPresent()) {
       Told told = said(fault.get().sentence(), Role.WRONG, columns);
@@ -53,15 +53,15 @@ record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
   static Told ofPrompt(State state, int columns) {
     Prompt prompt = state.pages().prompt();
     List<Part> asked = parts(prompt.text(), Role.WARNING, columns);
-    Told answer = prompt.line().current().map(r -> ofReading(state, r, columns)).orElse(NOTHING);
+    Told answer = prompt.line().current().map(r -> ofReading(r, columns)).orElse(NOTHING);
     return answer.fault.isPresent() || !answer.parts.isEmpty()
         ? answer
         : new Told(asked, List.of(), Optional.empty());
   }
 
   /** What was made of a form, in lines. */
-  static List<Part> of(State state, Reading reading, int columns) {
-    return ofReading(state, reading, columns).fitting(Integer.MAX_VALUE);
+  static List<Part> of(Reading reading, int columns) {
+    return ofReading(reading, columns).fitting(Integer.MAX_VALUE);
   }
 
   /** The question that is asked, or what has just happened. */

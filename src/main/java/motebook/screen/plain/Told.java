@@ -54,7 +54,7 @@ final class Told {
   }
 
   private static List<String> typed(State state) {
-    List<String> lines = new ArrayList<>(Aloud.reading(state, state.line()));
+    List<String> lines = new ArrayList<>(Aloud.reading(state.line()));
     boolean fits =
         state
             .line()
@@ -77,7 +77,7 @@ final class Told {
               + " - empties it; back, save and esc are words."
               + (isFirst(after) ? " All of it can be changed later: settings." : ""));
     }
-    Optional<List<String>> said = after.pages().form().map(form -> Aloud.reading(after, form));
+    Optional<List<String>> said = after.pages().form().map(Aloud::reading);
     said.filter(s -> !s.isEmpty()).ifPresent(lines::addAll);
     lines.addAll(Aloud.page(after));
     return lines;
@@ -88,7 +88,7 @@ final class Told {
   }
 
   private static List<String> prompt(State state) {
-    List<String> wrong = Aloud.reading(state, state.pages().prompt().line());
+    List<String> wrong = Aloud.reading(state.pages().prompt().line());
     return wrong.isEmpty() ? Aloud.page(state) : wrong;
   }
 
