@@ -4,6 +4,7 @@ import static motebook.command.Shell.at;
 import static motebook.command.Shell.number;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.InstanceOfAssertFactories.LIST;
 
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -126,6 +127,6 @@ class PlaceCommandTest {
     done("log 40m orbital sanding of oak with doors open at 8:00");
     assertThat(number(shell.json("day"), "twa", "outside", "typical_mg_m3"))
         .isLessThanOrEqualTo(closed);
-    assertThat(at(shell.json("day"), "sessions")).asList().hasSize(1);
+    assertThat(at(shell.json("day"), "sessions")).asInstanceOf(LIST).hasSize(1);
   }
 }

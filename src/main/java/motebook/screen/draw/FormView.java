@@ -129,8 +129,6 @@ final class FormView {
   }
 
   private List<Told.Part> told() {
-    return form.current()
-        .map(reading -> Told.of(reading, canvas.columns() - 2))
-        .orElse(List.of());
+    return form.current().map(reading -> Told.of(reading, canvas.columns() - 2)).orElse(List.of());
   }
 }
