@@ -4,7 +4,7 @@ import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
 import java.nio.channels.SeekableByteChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
@@ -12,7 +12,6 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.Arrays;
 import motebook.model.Refusal;
 import motebook.model.Text;
 
@@ -112,13 +111,7 @@ final class SheetFile {
   }
 
   private static String text(SeekableByteChannel in, long from) throws IOException {
-    ByteBuffer bytes = ByteBuffer.allocate(LOOKED_AT);
-    in.position(from);
-    int read = 0;
-    while (read >= 0 && bytes.hasRemaining()) {
-      read = in.read(bytes);
-    }
-    return text(Arrays.copyOf(bytes.array(), bytes.position()));
+    return text(Channels.newInputStream(in.position(from)).readNBytes(LOOKED_AT));
   }
 
   private static String text(byte[] bytes) {
