@@ -281,7 +281,7 @@ public final class Learned {
 
   private static int place(Source published, List<Source> sources) {
     for (int i = 0; i < sources.size(); i++) {
-      if (sources.get(i).equals(published) && sources.get(i).kind() == published.kind()) {
+      if (sources.get(i).equals(published) && sources.get(i).kind().equals(published.kind())) {
         return i;
       }
     }

@@ -115,6 +115,7 @@ final class ObservedGroup {
   }
 
   /** The place of one of its observations, by the observation itself. */
+  @SuppressWarnings("ReferenceEquality") // two results may say the same
   int placeOf(Observation observation) {
     for (int i = 0; i < observations.size(); i++) {
       if (observations.get(i) == observation) {
