@@ -1,6 +1,7 @@
 package motebook.entry;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
@@ -43,18 +44,23 @@ public final class BookDocumentReader {
   public static void read(Path file, Exchange.Receiver receiver, LongConsumer bytes) {
     try (InputStream stream = new CountedInput(Files.newInputStream(file), bytes);
         JsonParser in = new JsonFactory().createParser(stream)) {
-      new BookDocumentReader(file, in, receiver).document();
-    } catch (JsonProcessingException e) {
-      throw new Refusal(
-          "The file %s is no whole JSON: at line %d, column %d: %s"
-              .formatted(
-                  file,
-                  e.getLocation().getLineNr(),
-                  e.getLocation().getColumnNr(),
-                  Text.clean(e.getOriginalMessage())));
+      new BookDocumentReader(file, in, receiver).read();
     } catch (IOException e) {
       throw new Refusal(
           "The file " + file + " cannot be read: " + Text.clean(String.valueOf(e.getMessage())));
+    }
+  }
+
+  private void read() throws IOException {
+    try {
+      document();
+    } catch (JsonProcessingException e) {
+      // Some of its complaints, such as of lists in lists without end, bear no place.
+      JsonLocation at = e.getLocation() == null ? in.currentLocation() : e.getLocation();
+      throw new Refusal(
+          "The file %s is no whole JSON: at line %d, column %d: %s"
+              .formatted(
+                  file, at.getLineNr(), at.getColumnNr(), Text.clean(e.getOriginalMessage())));
     }
   }
 

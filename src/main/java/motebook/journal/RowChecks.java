@@ -1,9 +1,9 @@
 package motebook.journal;
 
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.zone.ZoneRulesException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -120,7 +120,7 @@ final class RowChecks {
   private static void zone(String name) {
     try {
       accept(ZoneId.of(name));
-    } catch (ZoneRulesException e) {
+    } catch (DateTimeException e) {
       throw new Refusal("There is no time zone \"" + name + "\"; one is Europe/Berlin, or UTC.");
     }
   }

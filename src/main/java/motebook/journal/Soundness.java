@@ -69,9 +69,14 @@ final class Soundness {
   }
 
   private List<String> damage(ResultSet row) throws SQLException {
-    return row.getBoolean(Column.DOUBTED)
-        ? history.ofSession(row.getLong(Column.ID)).stream().map(Mismatch::sentence).toList()
-        : List.of();
+    if (!row.getBoolean(Column.DOUBTED)) {
+      return List.of();
+    }
+    try {
+      return history.ofSession(row.getLong(Column.ID)).stream().map(Mismatch::sentence).toList();
+    } catch (BookTrouble e) {
+      return List.of("What the history holds of it cannot be read.");
+    }
   }
 
   private List<String> unknown(Session session) {

@@ -16,10 +16,16 @@ final class Troubles {
 
   /** A {@link BookTrouble} where the file is at fault, an IllegalStateException where we are. */
   static RuntimeException of(Path file, SQLException e) {
-    String sentence = sentence(file, code(e));
+    String sentence = isMalformedImage(e) ? damaged(file) : sentence(file, code(e));
     return sentence.isEmpty()
         ? new IllegalStateException(e.getMessage(), e)
         : new BookTrouble(sentence, e);
+  }
+
+  /** All JSON of a book is its own: what cannot be read of it was damaged. */
+  private static boolean isMalformedImage(SQLException e) {
+    return code(e) == SQLiteErrorCode.SQLITE_ERROR
+        && String.valueOf(e.getMessage()).contains("malformed JSON");
   }
 
   private static SQLiteErrorCode code(SQLException e) {

@@ -3,9 +3,11 @@ package motebook.journal;
 import static motebook.journal.Shop.MONDAY;
 import static motebook.journal.Shop.work;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -13,6 +15,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import motebook.model.Amount;
@@ -67,6 +70,24 @@ class FlippedBitTest {
   @Test
   void every_flip_in_the_figures_of_places_is_found() throws Exception {
     flips("place_version", new Random(4));
+  }
+
+  @Test
+  void a_row_of_the_history_that_cannot_be_read_is_told_as_damage() throws Exception {
+    String file = new String(sound, StandardCharsets.ISO_8859_1);
+    int at = file.lastIndexOf("{\"id\":1,\"person_id\"");
+    assertThat(at).isPositive();
+    byte[] flipped = sound.clone();
+    flipped[at] = 'z';
+    Files.write(Shop.file(folder), flipped);
+    try (Book book = Shop.open(folder)) {
+      assertThat(book.verify()).anyMatch(told -> told.contains("The history is damaged"));
+      assertThat(logged).containsAll(book.sessionsOn(MONDAY));
+      assertThatThrownBy(() -> book.mending().fromHistory()).isInstanceOf(BookTrouble.class);
+      assertThatThrownBy(() -> Stream.generate(book.changes()::undo).allMatch(Optional::isPresent))
+          .isInstanceOf(BookTrouble.class)
+          .hasMessageContaining("damaged");
+    }
   }
 
   private void flips(String table, Random random) throws Exception {
