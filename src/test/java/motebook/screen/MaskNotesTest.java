@@ -88,7 +88,7 @@ class MaskNotesTest {
     assertThat(pilot.screen())
         .contains("! Mask not credited in 09:00-10:00: no seal check (notes)");
     assertThat(pilot.screen())
-        .contains("inside  about 3.20 mg/m³")
+        .contains("inside  about 3.17 mg/m³")
         .doesNotContain("mask not credited: ");
   }
 
