@@ -8,8 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import motebook.desk.VapourReport.OfSession;
 import motebook.model.Session;
+import motebook.model.Work;
 import motebook.reference.Solvent;
 
 /** The vapour of past sessions as the model has it; each person's day is reckoned once. */
@@ -17,8 +19,10 @@ final class PastVapour implements VapourAir {
   private final History history;
   private final Supplier<Set<LocalDate>> finishedOn;
   private Optional<Set<LocalDate>> days = Optional.empty();
+  private final Map<LocalDate, List<Session>> sessions = new HashMap<>();
   private final Map<LocalDate, DayWork> works = new HashMap<>();
   private final Map<Whose, Optional<Past>> pasts = new HashMap<>();
+  private final Map<Session, Optional<Past>> planned = new HashMap<>();
 
   private record Whose(LocalDate date, String person) {}
 
@@ -64,16 +68,37 @@ final class PastVapour implements VapourAir {
     if (days.isEmpty()) {
       days = Optional.of(finishedOn.get());
     }
-    return days.get().contains(date)
+    if (!days.get().contains(date) && session.work().amounts().isEmpty()) {
+      return Optional.empty();
+    }
+    return sessions(date).contains(session)
         ? pasts.computeIfAbsent(new Whose(date, session.work().person()), this::past)
-        : Optional.empty();
+        : planned.computeIfAbsent(session, this::ahead);
   }
 
   private Optional<Past> past(Whose day) {
     DayWork work =
         works.computeIfAbsent(
-            day.date, date -> DayWork.of(date, history.between(date, date), history.shop(date)));
+            day.date, date -> DayWork.of(date, sessions(date), history.shop(date)));
     return Fumes.of(new DayReckoning(day.person, work)).map(Past::new);
+  }
+
+  /** The day with work in it that is not in the book, in place of what it overlaps. */
+  private Optional<Past> ahead(Session session) {
+    Work work = session.work();
+    LocalDate date = work.date();
+    Stream<Session> others =
+        sessions(date).stream()
+            .filter(
+                other ->
+                    !(other.work().person().equals(work.person()) && other.work().overlaps(work)));
+    List<Session> day = Stream.concat(others, Stream.of(session)).toList();
+    return Fumes.of(new DayReckoning(date, work.person(), day, history.shop(date)))
+        .map(Past::new);
+  }
+
+  private List<Session> sessions(LocalDate date) {
+    return sessions.computeIfAbsent(date, day -> history.between(day, day));
   }
 
   // What is not estimated was there all the same.

@@ -27,7 +27,11 @@ class PlanCommandTest {
   }
 
   private void log(String line) {
-    Shell.Said said = shell.say("log " + line);
+    done("log " + line);
+  }
+
+  private void done(String line) {
+    Shell.Said said = shell.say(line);
     assertThat(said.code()).as(said.err()).isZero();
   }
 
@@ -53,7 +57,8 @@ class PlanCommandTest {
         "25m sweeping outdoors at 9:00",
         "30m finishing with doors open using 250ml lacquer at 11:00",
         "20m assembly by Ana at 9:40",
-        "90m planer of oak wearing half checked 80% at 9:00"
+        "90m planer of oak wearing half checked 80% at 9:00",
+        "30m finishing using 250ml lacquer wearing half checked at 11:00"
       })
   void a_day_is_planned_as_it_is_once_the_work_is_logged(String line) {
     shell.say("place change shop --cleaner-flow 400cfm --cleaner-run-on 20");
@@ -71,6 +76,28 @@ class PlanCommandTest {
     assertThat(at(plan, "plans", 0, "day", "others")).isEqualTo(day.get("others"));
     assertThat(at(plan, "plans", 0, "day", "limit")).isEqualTo(day.get("limit"));
     assertThat(at(plan, "plans", 0, "day", "vapour")).isEqualTo(day.get("vapour"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "15m drilling of oak wearing half checked at 9:00",
+        "30m finishing using 200ml lacquer wearing half checked at 11:00"
+      })
+  void a_mask_is_planned_in_the_vapour_of_the_day_as_it_is_once_the_work_is_logged(String line) {
+    done("gear add respirator half --facepiece \"half mask\"");
+    done("gear add element cans --for half --class OV/P100 --opened 2026-03-01");
+    done("fit record --respirator half --agent saccharin --result pass --on 2026-03-01");
+    log("20m finishing using 250ml lacquer at 8:00");
+    Map<String, Object> plan = shell.json("plan " + line);
+    log(line);
+    Map<String, Object> day = shell.json("day");
+    assertThat(at(plan, "plans", 0, "day", "twa")).isEqualTo(day.get("twa"));
+    assertThat(at(plan, "plans", 0, "day", "vapour")).isEqualTo(day.get("vapour"));
+    for (String key : List.of("credited_apf", "credited_apf_vapour", "credit_refused")) {
+      assertThat(at(plan, "plans", 0, "day", "sessions", 1, key))
+          .isEqualTo(at(day, "sessions", 1, key));
+    }
   }
 
   @Test
