@@ -3,6 +3,7 @@ package motebook.command;
 import static motebook.command.Numbers.positive;
 import static motebook.command.Numbers.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import motebook.model.Figures;
@@ -53,8 +54,8 @@ final class ReckonMask {
           FitFactor.overall(
               factors.stream().mapToDouble(f -> positive("A fit factor", f)).toArray());
       boolean passed = overall >= pass;
-      return answer(
-          Json.object("fit_factor", overall, "pass", passed),
+      List<String> said = new ArrayList<>();
+      said.add(
           "Overall fit factor "
               + FitReport.overall(overall, pass)
               + ": "
@@ -64,6 +65,13 @@ final class ReckonMask {
               + " is asked of a "
               + facepiece.strip().toLowerCase(Locale.ROOT)
               + " facepiece)");
+      if (factors.size() == 1) {
+        said.add(
+            "One exercise is not a fit test: a test needs the fit factor of each exercise of its"
+                + " protocol.");
+      }
+      return answer(
+          Json.object("fit_factor", overall, "pass", passed), said.toArray(String[]::new));
     }
 
     private double pass() {

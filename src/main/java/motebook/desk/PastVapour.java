@@ -93,8 +93,7 @@ final class PastVapour implements VapourAir {
                 other ->
                     !(other.work().person().equals(work.person()) && other.work().overlaps(work)));
     List<Session> day = Stream.concat(others, Stream.of(session)).toList();
-    return Fumes.of(new DayReckoning(date, work.person(), day, history.shop(date)))
-        .map(Past::new);
+    return Fumes.of(new DayReckoning(date, work.person(), day, history.shop(date))).map(Past::new);
   }
 
   private List<Session> sessions(LocalDate date) {

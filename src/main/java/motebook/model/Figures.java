@@ -23,12 +23,20 @@ public final class Figures {
   /** From here on a sum of shares is all of the whole, but for the last digits of the machine. */
   private static final double ALL = 100 - 1e-6;
 
+  /** A larger figure is told as being over this: nobody reads, or trusts, more digits. */
+  private static final BigDecimal CEILING = BigDecimal.valueOf(1_000_000);
+
+  private static final String ABOVE_CEILING = "over 1 000 000";
+
   private static final MathContext THREE_DIGITS = new MathContext(3, RoundingMode.HALF_UP);
   private static final MathContext SIX_DIGITS = new MathContext(6, RoundingMode.HALF_UP);
 
   private Figures() {}
 
-  /** A figure that was calculated: {@code 3.13}, {@code 1450}, {@code less than 0.001}. */
+  /**
+   * A figure that was calculated: {@code 3.13}, {@code 1450}, {@code less than 0.001}, {@code over
+   * 1 000 000}.
+   */
   public static String rounded(double value) {
     return floored(value, FLOOR);
   }
@@ -49,18 +57,26 @@ public final class Figures {
       return "less than " + plain(floor) + (value < 0 ? " below 0" : "");
     }
     BigDecimal three = new BigDecimal(value).round(THREE_DIGITS);
+    if (three.abs().compareTo(CEILING) > 0) {
+      return ABOVE_CEILING + (value < 0 ? " below 0" : "");
+    }
     int decimals = three.scale() + THREE_DIGITS.getPrecision() - three.precision();
     return three.setScale(Math.max(0, decimals)).toPlainString();
   }
 
-  /** {@link #rounded} for a narrow column: {@code <0.001}. */
+  /** {@link #rounded} for a narrow column: {@code <0.001}, {@code >1 000 000}. */
   public static String cell(double value) {
-    return value > 0 && value < FLOOR ? "<0.001" : rounded(value);
+    return value > 0 && value < FLOOR
+        ? "<0.001"
+        : rounded(value).replace(ABOVE_CEILING, ">1 000 000");
   }
 
   /** An estimate: {@code about 3.13}, {@code less than 0.001}. */
   public static String about(double value) {
-    return value != 0 && Math.abs(value) < FLOOR ? rounded(value) : "about " + rounded(value);
+    String shown = rounded(value);
+    return (value != 0 && Math.abs(value) < FLOOR) || shown.startsWith(ABOVE_CEILING)
+        ? shown
+        : "about " + shown;
   }
 
   /** A range: {@code 0.365 to 26.7}. */

@@ -21,6 +21,9 @@ public final class StatisticsReport {
   private static final double LEAST_PERCENT = 0.001;
   private static final double MOST_PERCENT = 99.9;
 
+  /** From how many results on an upper tolerance limit is told: of two it is all but boundless. */
+  private static final int TOLERABLE = 3;
+
   /** Said where no two results of a known figure differ. */
   static final String NO_SPREAD =
       "Results that do not differ say nothing about how others scatter: no percentile, no upper"
@@ -82,7 +85,9 @@ public final class StatisticsReport {
     lines.add(upper(stats));
     if (stats.upper95().isPresent() && stats.results() < LimitVerdict.GROUP) {
       lines.add(
-          "Fewer than six results: the upper figures rest on the shape of the lognormal alone.");
+          "Fewer than six results: "
+              + (stats.results() < TOLERABLE ? "the percentile rests" : "the upper figures rest")
+              + " on the shape of the lognormal alone.");
     }
     stats.normality().ifPresent(test -> lines.add(normality(test)));
     stats.held().ifPresent(held -> lines.addAll(against(held, stats)));
@@ -110,14 +115,17 @@ public final class StatisticsReport {
 
   /** The 95th percentile and the limits above it, by their names in the standards. */
   static String upper(Statistics stats) {
-    return stats.upper95().isEmpty()
-        ? NO_SPREAD
-        : "95th percentile "
-            + Figures.scaled(stats.sample().orElseThrow().p95())
-            + "; upper tolerance limit (95 % of days, 95 % confidence) "
-            + Figures.scaled(stats.upper95().getAsDouble())
-            + ", at 70 % confidence "
-            + Figures.scaled(stats.upper70().getAsDouble());
+    if (stats.upper95().isEmpty()) {
+      return NO_SPREAD;
+    }
+    return "95th percentile "
+        + Figures.scaled(stats.sample().orElseThrow().p95())
+        + (stats.results() < TOLERABLE
+            ? "; too few results to give an upper tolerance limit"
+            : "; upper tolerance limit (95 % of days, 95 % confidence) "
+                + Figures.scaled(stats.upper95().getAsDouble())
+                + ", at 70 % confidence "
+                + Figures.scaled(stats.upper70().getAsDouble()));
   }
 
   private static String normality(ShapiroWilk test) {
@@ -137,7 +145,10 @@ public final class StatisticsReport {
         .ifPresent(
             over -> lines.add(over(over, limit) + "; 95th percentile " + percentile(stats, held)));
     lines.add(
-        held.over().map(over -> compliance(stats, held) + ". ").orElse("")
+        held.over()
+                .filter(over -> stats.results() >= TOLERABLE)
+                .map(over -> compliance(stats, held) + ". ")
+                .orElse("")
             + "EN 689: "
             + verdict(held));
     return lines;

@@ -9,6 +9,7 @@ import motebook.desk.BestChange;
 import motebook.desk.DayReport;
 import motebook.desk.LongDay;
 import motebook.desk.Trend;
+import motebook.desk.Uncovered;
 import motebook.desk.WeekReport;
 import motebook.desk.WeekReport.Contribution.Job;
 import motebook.desk.Weeks;
@@ -114,16 +115,31 @@ public final class WeekWords {
             .orElse("");
   }
 
-  /** {@code 2 days (best estimate, outside the mask)}, and how many days no limit judges. */
+  /**
+   * {@code 2 days (best estimate, outside the mask)}, and how many days no limit judges; those
+   * alone where no limit judges any.
+   */
   public static String daysOver(WeekReport week) {
+    List<DayReport> days = week.days();
+    long alone =
+        days.stream().flatMap(day -> day.uncovered().stream()).filter(Uncovered::alone).count();
+    long mixed = days.stream().filter(day -> day.uncovered().isPresent()).count() - alone;
+    String notJudged = "not judged: " + days(alone) + " (dust that no limit covers)";
+    if (alone > 0 && days.stream().noneMatch(day -> day.limit().isPresent())) {
+      return notJudged;
+    }
+    return judged(week)
+        + (alone == 0 ? "" : "; " + notJudged)
+        + (mixed == 0 ? "" : "; " + days(mixed) + " with some dust that no limit covers");
+  }
+
+  private static String judged(WeekReport week) {
     long days = week.daysOverLimit();
-    long uncovered = week.days().stream().filter(day -> day.uncovered().isPresent()).count();
     return (days == 0 ? "no day" : days(days))
         + " (best estimate, outside the mask)"
         + week.daysOverAdvisory().stream()
             .mapToObj(over -> "; over the advisory limit " + (over == 0 ? "no day" : days(over)))
-            .collect(Collectors.joining())
-        + (uncovered == 0 ? "" : "; " + days(uncovered) + " with dust that no limit here covers");
+            .collect(Collectors.joining());
   }
 
   private static String days(long days) {

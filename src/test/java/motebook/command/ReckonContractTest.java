@@ -273,4 +273,26 @@ class ReckonContractTest {
     assertThat(said.out()).isEmpty();
     assertThat(folder).isEmptyDirectory();
   }
+
+  @Test
+  void of_two_results_the_text_gives_no_upper_tolerance_limit_and_the_json_does() {
+    assertThat(shell.say("reckon stats 1 2").out())
+        .contains("too few results to give an upper tolerance limit")
+        .doesNotContain("95 % confidence");
+    assertThat(shell.say("reckon stats 1 2 --limit 5").out()).doesNotContain("confidence");
+    assertThat(number(shell.json("reckon stats 1 2"), "utl95_95")).isGreaterThan(100_000);
+    assertThat(shell.say("reckon stats 1 2 3").out())
+        .contains("upper tolerance limit (95 % of days, 95 % confidence)");
+  }
+
+  @Test
+  void one_exercise_is_told_to_be_no_fit_test_and_still_answered() {
+    Shell.Said one = shell.say("reckon fit 200 --facepiece half");
+    assertThat(one.code()).isZero();
+    assertThat(one.out()).contains("passed").contains("One exercise is not a fit test");
+    assertThat(shell.json("reckon fit 200 --facepiece half"))
+        .containsOnlyKeys("fit_factor", "pass")
+        .containsEntry("pass", true);
+    assertThat(shell.say("reckon fit 200 180 --facepiece half").out()).doesNotContain("exercise");
+  }
 }

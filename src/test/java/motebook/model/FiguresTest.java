@@ -21,10 +21,14 @@ class FiguresTest {
     "1449, 1450",
     "999.6, 1000",
     "4010.7, 4010",
-    "123456789, 123000000",
+    "123456789, over 1 000 000",
     "-0.31, -0.310",
     "0, 0",
     "0.001, 0.00100",
+    "999999, 1000000",
+    "1004999, 1000000",
+    "1005001, over 1 000 000",
+    "-3e9, over 1 000 000 below 0",
     "0.0000094, less than 0.001",
     "-0.0000094, less than 0.001 below 0"
   })
@@ -38,7 +42,7 @@ class FiguresTest {
     assertThat(Figures.rounded(value)).doesNotContainIgnoringCase("e+").doesNotContain("E");
     String scaled = Figures.scaled(value);
     assertThat(
-            scaled.startsWith("less")
+            scaled.startsWith("less") || scaled.startsWith("over 1 000 000")
                 ? ""
                 : scaled.replaceAll("[-.]", "").replaceAll("^0+|0+$", ""))
         .hasSizeLessThanOrEqualTo(3);
@@ -55,12 +59,14 @@ class FiguresTest {
   void a_narrow_column_has_a_short_floor() {
     assertThat(Figures.cell(0.0000094)).isEqualTo("<0.001");
     assertThat(Figures.cell(3.125)).isEqualTo("3.13");
+    assertThat(Figures.cell(2e7)).isEqualTo(">1 000 000");
   }
 
   @Test
   void an_estimate_and_a_range_under_the_floor_are_said_once() {
     assertThat(Figures.about(3.125)).isEqualTo("about 3.13");
     assertThat(Figures.about(0.0002)).isEqualTo("less than 0.001");
+    assertThat(Figures.about(2e7)).isEqualTo("over 1 000 000");
     assertThat(Figures.range(0.365, 26.7)).isEqualTo("0.365 to 26.7");
     assertThat(Figures.range(0.0001, 2)).isEqualTo("less than 0.001 to 2.00");
     assertThat(Figures.range(0.0001, 0.0002)).isEqualTo("less than 0.001");
