@@ -80,6 +80,7 @@ final class FitTestCommand implements Callable<Integer> {
     try (Book book = desk.open()) {
       Respirator worn = book.rack().respirator(respirator, day);
       requireSeal(worn);
+      GearCommand.allowed().requireCounting(worn, how);
       FitTest test = new FitTest(0, worn.name(), who.person(desk, book), day, how);
       FitCommand.note(test, desk, book);
     }

@@ -2,10 +2,13 @@ package motebook.desk;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import motebook.model.Element;
+import motebook.model.FitRecord.Method;
+import motebook.model.FitRecord.Qualitative;
 import motebook.model.Refusal;
 import motebook.model.Respirator;
 import motebook.model.Scheme;
@@ -154,6 +157,26 @@ public final class Allowed {
   /** Which fit tests give a respirator its factor. */
   public FitRule fitRule(Respirator respirator) {
     return masks.fitRule(respirator);
+  }
+
+  /**
+   * Sees to it that a test that was passed can count for a respirator.
+   *
+   * @throws Refusal if it was by taste or smell and the respirator needs one that measures
+   */
+  public void requireCounting(Respirator mask, Method method) {
+    boolean tasted = method instanceof Qualitative tasting && tasting.passed();
+    if (tasted && fitRule(mask) == FitRule.EACH_EXERCISE) {
+      throw new Refusal(
+          ("A fit test by taste or smell does not count for \"%s\": under the %s rule a %s (%s)"
+                  + " needs a quantitative test, one that measures. Give the fit factor of each"
+                  + " exercise.")
+              .formatted(
+                  mask.name(),
+                  mask.scheme().key().toUpperCase(Locale.ROOT),
+                  mask.facepiece(),
+                  mask.kind()));
+    }
   }
 
   /** The factor assigned to a respirator whatever its element; empty where that decides. */

@@ -43,10 +43,13 @@ final class Complaint {
   }
 
   private Refusal noOperation(Reading reading) {
-    return Everyday.first(line).map(this::whichOperation).orElseGet(() -> unsaid(reading));
+    return Everyday.first(line)
+        .map(open -> whichOperation(line, open))
+        .orElseGet(() -> unsaid(reading));
   }
 
-  private Refusal whichOperation(Everyday.Refusing open) {
+  /** The refusal of words that leave the operation open, or that no operation comes near. */
+  static Refusal whichOperation(Line line, Everyday.Refusing open) {
     List<String> said =
         open.word().operations().stream()
             .map(Reference.shipped()::operation)
@@ -54,9 +57,11 @@ final class Complaint {
             .toList();
     String typed = line.typed(open.from(), open.to());
     String which =
-        open.word().nearest()
-            ? "There are no figures for \"%s\"; %s comes nearest. Say that."
-            : said.size() == 1 ? "\"%s\": say %s." : "\"%s\" may be %s. Say which.";
+        said.isEmpty()
+            ? "There are no figures for \"%s\"."
+            : open.word().nearest()
+                ? "There are no figures for \"%s\"; %s comes nearest. Say that."
+                : said.size() == 1 ? "\"%s\": say %s." : "\"%s\" may be %s. Say which.";
     String advice = open.word().advice().isEmpty() ? "" : " " + open.word().advice();
     return line.refusal(
         which.formatted(typed, Wording.list(said, "or")) + advice, open.from(), open.to());

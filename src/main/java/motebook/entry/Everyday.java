@@ -3,6 +3,8 @@ package motebook.entry;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import motebook.reference.EverydayWord;
 import motebook.reference.EverydayWords;
 
@@ -36,14 +38,23 @@ final class Everyday {
 
   /** Which operations the first such words of a line may mean. */
   static Optional<Refusing> first(Line line) {
-    for (int index = 0; index < line.size(); index++) {
-      int to = past(line, index);
-      if (to > index) {
-        EverydayWord word = Known.WORDS.get(line.words(index, to));
-        return Optional.of(new Refusing(index, to, word));
-      }
-    }
-    return Optional.empty();
+    return all(line).findFirst();
+  }
+
+  /** The first words of a line, before its note, that name work to which no operation is near. */
+  static Optional<Refusing> unlikeAny(Line line) {
+    return all(line).filter(open -> open.word().operations().isEmpty()).findFirst();
+  }
+
+  private static Stream<Refusing> all(Line line) {
+    return IntStream.range(0, line.size())
+        .takeWhile(index -> !line.is(index, "note"))
+        .filter(index -> past(line, index) > index)
+        .mapToObj(
+            index -> {
+              int to = past(line, index);
+              return new Refusing(index, to, Known.WORDS.get(line.words(index, to)));
+            });
   }
 
   /**

@@ -57,6 +57,12 @@ final class LineReader {
     if (best.size() > 1) {
       throw twoWays(best.get(0), best.get(1));
     }
+    Everyday.unlikeAny(line)
+        .filter(open -> best.get(0).phrases(Slot.OPERATION).allMatch(it -> it.from() > open.from()))
+        .ifPresent(
+            open -> {
+              throw Complaint.whichOperation(line, open);
+            });
     return work(best.get(0));
   }
 
@@ -74,6 +80,10 @@ final class LineReader {
     Optional<Refusal> twice = stretch.again(line);
     if (twice.isPresent()) {
       return twice.get();
+    }
+    Optional<Everyday.Refusing> unlike = Everyday.unlikeAny(line);
+    if (unlike.isPresent()) {
+      return Complaint.whichOperation(line, unlike.get());
     }
     Complaint complaint = new Complaint(line, stretch, first(), names);
     if (!best.isEmpty() && !best.get(0).says(Said.Broad.class) && Everyday.isNearest(line)) {

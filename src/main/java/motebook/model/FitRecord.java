@@ -56,8 +56,15 @@ public sealed interface FitRecord {
                 + "|stannic chloride|^smoke",
             Pattern.CASE_INSENSITIVE);
 
+    /** A trade name of it; the protocol knows the substance. */
+    private static final Pattern DENATONIUM =
+        Pattern.compile("\\bbitrex\\b", Pattern.CASE_INSENSITIVE);
+
     public Qualitative {
-      agent = Checks.words("agent of a fit test", agent);
+      agent =
+          DENATONIUM
+              .matcher(Checks.words("agent of a fit test", agent))
+              .replaceAll("denatonium benzoate");
     }
 
     /** Whether a written protocol tells how to test with it. */

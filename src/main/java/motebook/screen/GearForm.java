@@ -243,7 +243,7 @@ final class GearForm {
 
   private FitTest fitTest(Form form) {
     Respirator mask = of(form, MASK, text -> sealing(book.rack().respirator(text)));
-    Method method = of(form, "result", text -> method(text, form));
+    Method method = of(form, "result", text -> counting(mask, method(text, form)));
     return new FitTest(
         0, mask.name(), of(form, PERSON, this::person), of(form, DATE, this::day), method);
   }
@@ -255,6 +255,11 @@ final class GearForm {
               .formatted(mask.name(), mask.facepiece()));
     }
     return mask;
+  }
+
+  private Method counting(Respirator mask, Method method) {
+    allowed.requireCounting(mask, method);
+    return method;
   }
 
   private static Method method(String text, Form form) {

@@ -361,7 +361,6 @@ class ContractTest {
   @CsvSource({
     "saccharin, false",
     "Saccharin solution, false",
-    "bitrex, false",
     "denatonium benzoate, false",
     "isoamyl acetate, false",
     "banana oil, false",
@@ -378,6 +377,27 @@ class ContractTest {
     assertThat(said.code()).isZero();
     assertThat(said.out()).contains(agent);
     assertThat(said.out().contains("Caution: the written protocols")).isEqualTo(cautioned);
+  }
+
+  @Test
+  void denatonium_by_its_trade_name_is_written_down_as_the_substance() {
+    shell.say("gear add respirator mask --facepiece \"half mask\" --for me");
+    Shell.Said said =
+        shell.say("fit record --respirator mask --agent Bitrex --passed --on 2026-03-01");
+    assertThat(said.out()).contains("denatonium benzoate, passed").doesNotContain("Caution");
+  }
+
+  @Test
+  void a_passed_test_by_taste_is_refused_where_the_uk_rule_asks_for_one_that_measures() {
+    shell.say("gear add respirator full --facepiece \"full facepiece\" --scheme uk --for me");
+    String record = "fit record --respirator full --on 2026-03-01 ";
+    Shell.Said said = shell.say(record + "--agent saccharin --result pass");
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err())
+        .contains("under the UK rule a full facepiece (air-purifying) needs a quantitative test");
+    assertThat(shell.say("fit list --json").out()).doesNotContain("saccharin");
+    assertThat(shell.say(record + "--agent saccharin --result fail").code()).isZero();
+    assertThat(shell.say(record + "--factors 2500,3000,2100").out()).contains("passed");
   }
 
   @Test

@@ -93,6 +93,8 @@ class EverydayLinesTest {
           40m power chisel                            | 40m reciprocating power chisel
           40m sawing oak by hand                      | 40m hand sawing of oak
           40m dovetail saw                            | 40m hand sawing
+          40m hand scraping of old paint              | 40m card scraping of wood with old paint
+          40m scraping old paint by hand              | 40m card scraping of wood with old paint
           40m cleaning the filter                     | 40m filter cleaning
           40m sanding drum                            | 40m drum hand sanding
           40m pocket holes                            | 40m drilling
@@ -231,7 +233,12 @@ class EverydayLinesTest {
           20m bobbin sander of oak          | bobbin sander | "bobbin sander": say spindle sanding.
           30m orbital sanding of epoxy      | epoxy       | There is no material "epoxy". Cured epoxy is not wood
           30m laser                         | laser       | what it gives off is smoke, not wood dust, and nothing here estimates it
-          30m laser cutting plywood         | laser cutting | nothing here estimates it
+          30m laser cutting plywood         | laser cutting | There are no figures for "laser cutting". A laser burns the wood
+          30m laser cutting then sanding of plywood | laser cutting | nothing here estimates it
+          30m heat gun of old paint         | heat gun    | There are no figures for "heat gun". Heat turns lead paint into fumes: do not use a heat gun or torch
+          30m stripping old paint with a heat gun | heat gun | have the paint tested
+          30m blowtorch of old paint        | blowtorch   | Heat turns lead paint into fumes
+          30m burning off paint             | burning off paint | Heat turns lead paint into fumes
           30m joiner of oak                 | joiner      | may be jointer or biscuit joining. Say which.
           resawed oak 20m                   | resawed     | may be band saw or table saw
           swept floor 10 minutes after lunch | after lunch | is no time of day

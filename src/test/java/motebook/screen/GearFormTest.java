@@ -9,6 +9,7 @@ import motebook.model.FitRecord.FitTest;
 import motebook.model.FitRecord.Qualitative;
 import motebook.model.FitRecord.Quantitative;
 import motebook.model.Respirator;
+import motebook.model.Scheme;
 import motebook.screen.state.Focus;
 import motebook.screen.state.Form;
 import org.junit.jupiter.api.AfterEach;
@@ -105,6 +106,16 @@ class GearFormTest {
     assertThat(fitTests()).hasSize(1);
     assertThat(fitTests().get(0).date()).isEqualTo(TODAY.minusDays(1));
     assertThat(fitTests().get(0).method()).isEqualTo(new Qualitative("saccharin", false));
+  }
+
+  @Test
+  void a_full_mask_under_the_uk_rule_takes_no_passed_test_by_taste() {
+    pilot.say("add mask").type("my mask").press("Down").type("full facepiece");
+    pilot.press("Down", "Down").type("uk").press("Enter");
+    assertThat(pilot.book().rack().respirator("my mask").scheme()).isEqualTo(Scheme.UK);
+    pilot.say("fit test").press("Down", "Down", "Down").type("passed").press("Enter");
+    assertThat(pilot.screen()).contains("> result").contains("A fit test by taste or smell");
+    assertThat(fitTests()).isEmpty();
   }
 
   @Test
