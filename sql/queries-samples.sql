@@ -56,6 +56,17 @@ WHERE (
     detection_limit_mg, mg_per_m3, below_detection, cv, place_id, factor, relative, whole_shift)
   IS (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?);
 
+-- The same figure under another kind is the same reading; a filter has none.
+-- name: sample-standing
+SELECT sample.*, person.name AS person, place.name AS place
+FROM sample
+JOIN person ON person.id = sample.person_id
+LEFT JOIN place ON place.id = sample.place_id
+WHERE (person_id, date, from_minute, to_minute, fraction, place_id) IS (?, ?, ?, ?, ?, ?)
+  AND (kind = ? OR mg_per_m3 = ?)
+ORDER BY sample.id
+LIMIT 1;
+
 -- name: sample-insert
 INSERT INTO sample (
   person_id, date, from_minute, to_minute, fraction, kind, mg, blank_mg, litres_per_min,

@@ -109,8 +109,7 @@ final class SampleImport implements Callable<Integer> {
       List<Sample> fresh = all.stream().filter(s -> !book.samples().holds(s)).toList();
       Optional<SampleKeeping.Kept> kept =
           fresh.isEmpty()
-              ? Optional.of(
-                  new SampleKeeping.Kept(List.of(), new Teaching(List.of(), List.of(), List.of())))
+              ? Optional.of(new SampleKeeping.Kept(List.of(), Teaching.NONE))
               : keeping.keep(
                   desk, book, fresh, "Imported " + fresh.size() + " samples from " + file);
       tell(contents, kept, all.size() - fresh.size());

@@ -2,6 +2,7 @@ package motebook.desk;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -20,7 +21,9 @@ import motebook.model.Sample;
 import motebook.reference.Limit;
 import motebook.reference.Operation;
 import motebook.science.Doubts;
+import motebook.science.Estimate;
 import motebook.science.Fit;
+import motebook.science.LognormalSum;
 import motebook.science.LognormalSum.Term;
 import motebook.science.Observation;
 import motebook.science.Observation.Share;
@@ -308,6 +311,68 @@ public final class Learned {
             lesson ->
                 Evidence.Agreement.of(
                     Measured.of(sample), lesson.observation, fits().get(lesson.observation)));
+  }
+
+  /**
+   * How a sample that is none of these agrees with them; empty for one that would teach nothing.
+   *
+   * @param published the day of the sample's person, by the published figures
+   */
+  Optional<Evidence.Agreement> expected(Sample sample, DayReckoning published) {
+    Map<Source, Double> means = sample.use().relative() ? Map.of() : means(sample, published);
+    if (means.isEmpty()) {
+      return Optional.empty();
+    }
+    Estimate known =
+        LognormalSum.of(
+            means.entrySet().stream()
+                .map(
+                    entry -> {
+                      Source source = entry.getKey();
+                      Doubts doubts =
+                          sampled(source, sample)
+                              ? source.doubts().and(source.stretch(), Spread.STRETCH)
+                              : source.doubts();
+                      return posterior.applied(new Term(entry.getValue(), doubts));
+                    })
+                .toList());
+    double log = Math.log(known.central());
+    double variance = known.sigma() * known.sigma();
+    return Optional.of(
+        Evidence.Agreement.of(
+            Measured.of(sample),
+            observation(sample, means),
+            new Fit(log, variance, log, variance)));
+  }
+
+  /**
+   * The sample whose ratio to the published estimate is farthest from that of another sample: of
+   * those over the same sessions, else of those of the same operations, else of all.
+   *
+   * @param published the day of the other sample's person, by the published figures
+   */
+  Optional<Sample> farthest(Sample other, DayReckoning published) {
+    Map<Source, Double> means = means(other, published);
+    Set<String> sessions = means.keySet().stream().map(Learned::key).collect(Collectors.toSet());
+    Set<String> kinds =
+        means.keySet().stream().map(s -> s.operation().key()).collect(Collectors.toSet());
+    double ratio = ratio(observation(other, means));
+    return taught.entrySet().stream()
+        .max(
+            Comparator.comparing(
+                    (Map.Entry<Sample, Taught> entry) ->
+                        entry.getValue().sources.stream().anyMatch(s -> sessions.contains(key(s))))
+                .thenComparing(
+                    entry ->
+                        entry.getValue().sources.stream()
+                            .anyMatch(s -> kinds.contains(s.operation().key())))
+                .thenComparing(entry -> Math.abs(ratio(entry.getValue().observation) - ratio)))
+        .map(Map.Entry::getKey);
+  }
+
+  /** Of a result to the published estimate, as a logarithm. */
+  private static double ratio(Observation seen) {
+    return seen.log() - Math.log(seen.shares().stream().mapToDouble(Share::typical).sum());
   }
 
   /** The samples that lie too far from all else that is known, in the order of the book. */

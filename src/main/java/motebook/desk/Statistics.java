@@ -88,8 +88,17 @@ public record Statistics(
     return told.length > 1 && (differ || told.length == results.size());
   }
 
+  private static boolean mostlyBelow(int below, int results) {
+    return below > MOST_BELOW * results;
+  }
+
+  /** Whether so many are below detection that no spread is estimated. */
+  public boolean mostlyBelow() {
+    return mostlyBelow(censored, results);
+  }
+
   private static boolean fits(List<Result> results) {
-    return enough(results) && values(results, true).length <= MOST_BELOW * results.size();
+    return enough(results) && !mostlyBelow(values(results, true).length, results.size());
   }
 
   /**

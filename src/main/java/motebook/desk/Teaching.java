@@ -26,9 +26,15 @@ import motebook.science.LognormalSum.Term;
  *
  * @param work the kinds of work that would move by more than a tenth, those of the book first
  * @param days the sampled days that would
- * @param low the samples that lie so far below the estimate that pump and filter may have failed
+ * @param low the samples that lie so far below what was known before them that pump and filter may
+ *     have failed
+ * @param contradicting the samples that lie over three deviations from what was known before them
  */
-public record Teaching(List<Moved> work, List<MovedDay> days, List<Low> low) {
+public record Teaching(
+    List<Moved> work, List<MovedDay> days, List<Low> low, List<Contradiction> contradicting) {
+  /** Of no samples. */
+  public static final Teaching NONE = new Teaching(List.of(), List.of(), List.of(), List.of());
+
   // A tenth to the last digit, which is what other operations fall by at most, is no more than one.
   private static final double TENTH = 0.1 + 1e-9;
   private static final double LOW_SHARE = 0.05;
@@ -55,12 +61,25 @@ public record Teaching(List<Moved> work, List<MovedDay> days, List<Low> low) {
   /** A sampled day whose 8-hour TWA outside the mask moves. */
   public record MovedDay(LocalDate date, String person, Estimate before, Estimate after) {}
 
-  /** A sample that lies suspiciously low, beside the estimate from all else. */
+  /** A sample that lies suspiciously low, beside the estimate from what was known before. */
   public record Low(Sample sample, Measured measured, double estimatedMgPerM3) {}
+
+  /**
+   * A sample that lies too far from what was known before.
+   *
+   * @param sample the new sample
+   * @param measured what it stands for
+   * @param estimatedMgPerM3 the estimate from what was known before
+   * @param other the sample of the book that it contradicts most
+   */
+  public record Contradiction(
+      Sample sample, Measured measured, double estimatedMgPerM3, Sample other) {}
 
   /**
    * Compares what is known without and with some samples.
    *
+   * @param samples those to be kept; each is held against what was known before all of them, so
+   *     that none vouches for another
    * @param sessions what the book holds of late
    * @param reckon a person's day by what is known
    */
@@ -86,6 +105,18 @@ public record Teaching(List<Moved> work, List<MovedDay> days, List<Low> low) {
         work.put(key(kind), moved(kind, false, before, after));
       }
     }
+    List<Low> low = new ArrayList<>();
+    List<Contradiction> contradicting = new ArrayList<>();
+    for (Sample sample : samples) {
+      DayReckoning published = reckon.apply(sample, Learned.NOTHING);
+      before
+          .expected(sample, published)
+          .ifPresent(
+              known -> {
+                low(sample, known).ifPresent(low::add);
+                contradiction(sample, known, before, published).ifPresent(contradicting::add);
+              });
+    }
     return new Teaching(
         work.values().stream()
             .filter(moved -> movedEnough(moved.before, moved.after))
@@ -94,7 +125,18 @@ public record Teaching(List<Moved> work, List<MovedDay> days, List<Low> low) {
                     .thenComparing(moved -> -Math.abs(log(moved.before, moved.after))))
             .toList(),
         days(samples, before, after, reckon),
-        samples.stream().flatMap(sample -> low(sample, after).stream()).toList());
+        low,
+        contradicting);
+  }
+
+  private static Optional<Contradiction> contradiction(
+      Sample sample, Evidence.Agreement known, Learned before, DayReckoning published) {
+    return before
+        .farthest(sample, published)
+        .filter(any -> known.disagrees())
+        .map(
+            other ->
+                new Contradiction(sample, Measured.of(sample), known.estimatedMgPerM3(), other));
   }
 
   private static List<Object> key(Kind kind) {
@@ -156,12 +198,11 @@ public record Teaching(List<Moved> work, List<MovedDay> days, List<Low> low) {
     return List.copyOf(days);
   }
 
-  private static Optional<Low> low(Sample sample, Learned learned) {
+  private static Optional<Low> low(Sample sample, Evidence.Agreement known) {
     Measured measured = Measured.of(sample);
     double least = measured.below() ? 1 / LOW_DETECTION : LOW_SHARE;
-    return learned
-        .agreement(sample)
-        .filter(agreement -> agreement.ratio() < least)
-        .map(agreement -> new Low(sample, measured, agreement.estimatedMgPerM3()));
+    return known.ratio() < least
+        ? Optional.of(new Low(sample, measured, known.estimatedMgPerM3()))
+        : Optional.empty();
   }
 }

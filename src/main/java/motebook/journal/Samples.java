@@ -83,7 +83,7 @@ public final class Samples {
    * Writes samples as one change: all, or none.
    *
    * @param what the change in words, for the history
-   * @throws Refusal if one is in the book already, or its person is not
+   * @throws Refusal if a reading of the same is in the book already, or its person is not
    */
   public List<Sample> add(List<Sample> samples, String what) {
     return changes.make(
@@ -91,32 +91,47 @@ public final class Samples {
   }
 
   private Sample insert(Sample sample) {
-    requireFresh(sample);
+    standing(sample)
+        .ifPresent(
+            there -> {
+              throw new Refusal(
+                  "The book holds a result of that person or place, time and fraction already, as"
+                      + " sample "
+                      + there.id()
+                      + ": remove it first.");
+            });
     List<Object> columns = columns(sample);
     columns.add(sample.note());
     return get(store.number("sample-insert", columns.toArray()));
   }
 
   /**
-   * Ensures that the book does not hold a sample yet.
-   *
-   * @throws Refusal if it does
+   * The reading that the book holds of the same air: of the same person, day, times and fraction,
+   * on the person or in the same place, and by the same kind of measurement or with the same
+   * figure. A filter and a meter side by side are two readings; one that is read in twice, with
+   * another factor, error or use, is one.
    */
-  public void requireFresh(Sample sample) {
-    known(columns(sample))
-        .ifPresent(
-            id -> {
-              throw new Refusal("The book holds that very sample already, as sample " + id + ".");
-            });
+  public Optional<Sample> standing(Sample sample) {
+    return store.first(
+        "sample-standing",
+        Samples::read,
+        people.known().idOf(sample.person()),
+        sample.date(),
+        sample.fromMinute(),
+        sample.toMinute(),
+        sample.fraction(),
+        place(sample),
+        sample.kind().key(),
+        sample.result() instanceof Sample.Told told ? told.mgPerM3() : null);
   }
 
-  private Optional<Long> known(List<Object> columns) {
-    return store.first("same-sample", Row::number, columns.toArray());
+  private Object place(Sample sample) {
+    return sample.use().area().map(places.known()::idOf).orElse(null);
   }
 
   /** Whether the book holds that very sample, whatever its note. */
   public boolean holds(Sample sample) {
-    return known(columns(sample)).isPresent();
+    return store.first("same-sample", Row::number, columns(sample).toArray()).isPresent();
   }
 
   private Sample get(long id) {
@@ -168,7 +183,7 @@ public final class Samples {
     columns.addAll(
         Arrays.asList(
             sample.cv(),
-            use.area().map(places.known()::idOf).orElse(null),
+            place(sample),
             use.factor().isPresent() ? use.factor().getAsDouble() : null,
             use.relative() ? 1 : 0,
             use.wholeShift() ? 1 : 0));

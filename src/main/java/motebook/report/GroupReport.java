@@ -104,6 +104,6 @@ public final class GroupReport {
                         + StatisticsReport.percentile(group.statistics(), held))
             .orElse("limit " + limit)
         + "; EN 689: "
-        + StatisticsReport.verdict(held);
+        + StatisticsReport.verdict(held, group.statistics());
   }
 }

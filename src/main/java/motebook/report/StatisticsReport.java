@@ -29,6 +29,11 @@ public final class StatisticsReport {
       "Results that do not differ say nothing about how others scatter: no percentile, no upper"
           + " limit.";
 
+  /** Said where so many results are below detection that no spread is estimated. */
+  static final String MOST_BELOW =
+      "More than 80 % of the results are below detection: too few have a figure to tell how they"
+          + " scatter, so no percentile, no upper limit.";
+
   private StatisticsReport() {}
 
   /** The object of {@code reckon stats --json}. */
@@ -116,7 +121,7 @@ public final class StatisticsReport {
   /** The 95th percentile and the limits above it, by their names in the standards. */
   static String upper(Statistics stats) {
     if (stats.upper95().isEmpty()) {
-      return NO_SPREAD;
+      return stats.mostlyBelow() ? MOST_BELOW : NO_SPREAD;
     }
     return "95th percentile "
         + Figures.scaled(stats.sample().orElseThrow().p95())
@@ -150,7 +155,7 @@ public final class StatisticsReport {
                 .map(over -> compliance(stats, held) + ". ")
                 .orElse("")
             + "EN 689: "
-            + verdict(held));
+            + verdict(held, stats));
     return lines;
   }
 
@@ -188,11 +193,20 @@ public final class StatisticsReport {
         : "Does not comply at 70 % confidence";
   }
 
-  static String verdict(Held held) {
+  static String verdict(Held held, Statistics stats) {
     return switch (held.verdict()) {
       case KEPT -> "the limit is kept";
       case NOT_KEPT -> "the limit is not kept";
-      case MORE_RESULTS_NEEDED -> "not decided, more results are needed (six for the group test)";
+      case MORE_RESULTS_NEEDED -> "not decided, " + undecided(stats);
     };
+  }
+
+  private static String undecided(Statistics stats) {
+    if (stats.results() < LimitVerdict.GROUP) {
+      return "more results are needed (six for the group test)";
+    }
+    return stats.mostlyBelow()
+        ? "the group test needs more results above detection; a lower limit of detection may help"
+        : "the group test needs results that differ";
   }
 }

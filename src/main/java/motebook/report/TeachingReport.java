@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import motebook.desk.Teaching;
+import motebook.desk.Teaching.Contradiction;
 import motebook.desk.Teaching.Low;
 import motebook.desk.Teaching.Moved;
 import motebook.desk.Teaching.MovedDay;
@@ -80,9 +81,23 @@ public final class TeachingReport {
     return Wording.estimate(before) + " -> " + Wording.estimate(after);
   }
 
-  /** The samples that lie suspiciously low, a sentence each. */
-  public static List<String> low(Teaching teaching) {
-    return teaching.low().stream().map(TeachingReport::low).toList();
+  /** What speaks against the samples: those too low and those that contradict others. */
+  public static List<String> doubts(Teaching teaching) {
+    return Stream.concat(
+            teaching.low().stream().map(TeachingReport::low),
+            teaching.contradicting().stream().map(TeachingReport::contradiction))
+        .toList();
+  }
+
+  private static String contradiction(Contradiction one) {
+    return EvidenceReport.brief(one.sample(), one.measured())
+        + " mg/m³ contradicts sample "
+        + one.other().id()
+        + " ("
+        + EvidenceReport.describe(one.other())
+        + "): it lies more than three deviations from the "
+        + Figures.rounded(one.estimatedMgPerM3())
+        + " mg/m³ that was expected.";
   }
 
   private static String low(Low low) {

@@ -186,6 +186,22 @@ class ReckonContractTest {
   }
 
   @Test
+  void why_there_is_no_percentile_and_no_verdict_is_said_as_it_is() {
+    // ten of twelve below detection: more than 80 %, and two figures that differ
+    String below = "stats" + " <0.5".repeat(10) + " 0.6 0.9 --limit 1";
+    assertThat(shell.say("reckon " + below).out())
+        .contains("More than 80 % of the results are below detection")
+        .contains("not decided, the group test needs more results above detection")
+        .doesNotContain("do not differ")
+        .doesNotContain("six for the group test");
+    assertThat(shell.say("reckon stats 0.6 0.6 0.6 0.6 0.6 0.6 0.6 --limit 1").out())
+        .contains("Results that do not differ say nothing")
+        .contains("not decided, the group test needs results that differ");
+    assertThat(shell.say("reckon stats 0.6 0.7 0.9 --limit 1").out())
+        .contains("not decided, more results are needed (six for the group test)");
+  }
+
+  @Test
   void a_trend_is_called_by_the_rule_of_the_week_and_not_below_four_values() {
     assertThat(shell.say("reckon trend 1 2 3 4 5 16 7").out())
         .isEqualTo(

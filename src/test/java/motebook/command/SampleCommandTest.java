@@ -89,7 +89,7 @@ class SampleCommandTest {
   void below_detection_is_kept_as_such() {
     shell.say(HOUR + "--mg 0.02 --flow 2 --fraction inhalable --yes");
     shell.say(HOUR + "--mg-m3 <0.4 --fraction respirable --yes");
-    shell.say(HOUR + "--mg-m3 0.1 --detection-limit 0.3 --fraction respirable --yes");
+    shell.say(HOUR + "--mg-m3 0.1 --detection-limit 0.3 --fraction total --yes");
     Map<String, Object> list = shell.json("sample list");
     for (int i = 0; i < 3; i++) {
       assertThat(at(list, "samples", i, "below_detection")).isEqualTo(true);
@@ -157,7 +157,7 @@ class SampleCommandTest {
     Shell.Said again = shell.say(HOUR + "--mg-m3 10 --fraction inhalable --note again");
     assertThat(again.code()).isEqualTo(2);
     assertThat(again.err()).contains("as sample 1");
-    assertThat(shell.say(HOUR + "--mg-m3 10 --fraction respirable").code()).isZero();
+    assertThat(shell.say(HOUR + "--mg-m3 2 --fraction respirable").code()).isZero();
     assertThat(shell.say("sample remove 9").code()).isEqualTo(2);
   }
 
@@ -301,6 +301,91 @@ class SampleCommandTest {
     assertThat(shell.say(HOUR + "--mg-m3 <2.6 --fraction inhalable").code()).isZero();
     shell.say("undo");
     assertThat(shell.say(HOUR + "--mg-m3 1.2 --fraction inhalable --yes").code()).isZero();
+  }
+
+  @Test
+  void failed_samples_of_one_import_do_not_vouch_for_each_other() throws IOException {
+    StringBuilder rows = new StringBuilder();
+    for (String day : List.of("2026-02-26", "2026-02-27", "2026-03-02")) {
+      shell.say("log 60m orbital sanding of oak at 9:00 on " + day);
+      rows.append(minutes(540, 600, 0.2).replace("2026-03-02", day));
+    }
+    String line = "sample import " + meter(rows.toString()) + " --fraction inhalable";
+    Shell.Said said = shell.say(line);
+    assertThat(said.code()).isEqualTo(2);
+    for (String day : List.of("2026-03-02", "2026-02-27", "2026-02-26")) {
+      // 25 mg/m3 is what was known before: a twentieth of it is 1.25
+      assertThat(said.err())
+          .contains(
+              day + " 09:00-10:00 me: 0.200 inhalable mg/m³ lies far below the estimate of 25.0");
+    }
+    assertThat(shell.json("sample list")).containsEntry("samples", List.of());
+    assertThat(shell.say(line + " --yes").code()).isZero();
+  }
+
+  @Test
+  void a_result_that_contradicts_another_is_asked_about_and_names_it() {
+    shell.say(HOUR + "--mg-m3 36 --fraction inhalable");
+    String area = HOUR + "--mg-m3 2 --fraction inhalable --area";
+    Shell.Said said = shell.say(area);
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err())
+        .contains("09:00-10:00 air of shop: 2.00 inhalable mg/m³ contradicts sample 1 (")
+        .contains("me: 36.0 mg/m³ inhalable")
+        .contains("--yes")
+        .doesNotContain("pump");
+    assertThat((List<?>) shell.json("sample list").get("samples")).hasSize(1);
+    shell.atTerminal().typing("no\n");
+    assertThat(shell.say(area).out()).contains("Nothing was changed");
+    shell.atTerminal().typing("yes\n");
+    assertThat(shell.say(area).code()).isZero();
+  }
+
+  @Test
+  void a_result_that_agrees_with_another_is_kept_without_a_question() {
+    shell.say(HOUR + "--mg-m3 36 --fraction inhalable");
+    // the room is thought to hold half of what the sander breathes
+    assertThat(shell.say(HOUR + "--mg-m3 18 --fraction inhalable --area").code()).isZero();
+  }
+
+  @Test
+  void of_several_samples_the_one_of_the_same_hours_is_named() {
+    shell.say("log 60m orbital sanding of oak at 9:00 on 2026-02-27");
+    shell.say("sample add --on 2026-02-27 --from 9:00 --to 10:00 --mg-m3 40 --fraction inhalable");
+    shell.say(HOUR + "--mg-m3 36 --fraction inhalable");
+    assertThat(shell.say(HOUR + "--mg-m3 2 --fraction inhalable --area").err())
+        .contains("contradicts sample 2 (2026-03-02");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"--factor 1.8", "--cv 0.2", "--relative", "--area"})
+  void a_reading_counts_once_whatever_is_said_of_it_the_second_time(String option)
+      throws IOException {
+    String line = "sample import " + meter(minutes(540, 600, 8)) + " --fraction inhalable ";
+    assertThat(shell.json(line)).containsEntry("ids", List.of(1));
+    Shell.Said again = shell.say(line + option + " --yes");
+    if (option.equals("--area")) {
+      assertThat(again.code()).as("another sampler, in the room").isZero();
+    } else {
+      assertThat(again.code()).isEqualTo(2);
+      assertThat(again.err())
+          .contains("as sample 1: 2026-03-02 09:00-10:00 me: 8.00 mg/m³ inhalable")
+          .contains("Remove it first")
+          .contains("sample remove 1");
+      shell.say("sample remove 1");
+      assertThat(shell.say(line + option + " --yes").code()).isZero();
+    }
+  }
+
+  @Test
+  void a_second_result_of_the_same_hour_is_refused_but_a_meter_beside_a_filter_is_not() {
+    shell.say(HOUR + "--mg-m3 10 --fraction inhalable");
+    assertThat(shell.say(HOUR + "--mg-m3 11 --fraction inhalable --yes").err())
+        .contains("as sample 1");
+    assertThat(shell.say(HOUR + "--mg-m3 10 --fraction inhalable --factor 1.8 --yes").err())
+        .contains("as sample 1");
+    assertThat(shell.say(HOUR + "--mg-m3 12 --fraction inhalable --direct-reading").code())
+        .isZero();
   }
 
   @Test
