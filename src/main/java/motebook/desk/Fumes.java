@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import motebook.desk.VapourReport.OfEpa;
 import motebook.desk.VapourReport.OfSession;
 import motebook.desk.VapourReport.OfShortTerm;
 import motebook.desk.VapourReport.OfSolvent;
 import motebook.model.Session;
 import motebook.model.VapourLimits;
 import motebook.reference.Solvent;
+import motebook.reference.Solvent.Authority;
 import motebook.science.Estimate;
 import motebook.science.LognormalSum;
 
@@ -60,6 +62,7 @@ final class Fumes {
         LognormalSum.of(vapour.insideTerms(this::index)),
         sessions,
         acute(),
+        epa(),
         needs.aboveIdlh(),
         Fire.of(vapour),
         new VapourShortfalls(vapour, outside).of(sessions, index.central()),
@@ -83,6 +86,27 @@ final class Fumes {
       }
     }
     rows.sort(Comparator.comparingDouble(OfShortTerm::ratio).reversed());
+    return rows;
+  }
+
+  private List<OfEpa> epa() {
+    List<OfEpa> rows = new ArrayList<>();
+    for (Solvent solvent : vapour.outsidePpm().keySet()) {
+      VapourReckoning.Weight ppm =
+          (finish, mg) -> VapourReckoning.parts(finish, mg).getOrDefault(solvent, 0.0);
+      solvent
+          .limits()
+          .of(Authority.EPA)
+          .eightHour()
+          .ifPresent(
+              limit ->
+                  rows.add(
+                      new OfEpa(
+                          solvent,
+                          limit,
+                          LognormalSum.of(vapour.outsideTerms(ppm)),
+                          LognormalSum.of(vapour.insideTerms(ppm)))));
+    }
     return rows;
   }
 

@@ -175,11 +175,11 @@ final class MaskRule implements CreditRule {
       Solvent first = demand.aboveIdlh().get(0);
       return Objection.lasting(
           "leave the area",
-          "No mask in this book counts above "
+          "No mask in this book counts from "
               + Figures.plain(first.limits().idlhPpm().orElseThrow())
               + " ppm of "
               + first.name()
-              + ", which is immediately dangerous to life or health: leave the area and ventilate;"
+              + " on, which is immediately dangerous to life or health: leave the area and ventilate;"
               + " entering such air is licensed work");
     }
 

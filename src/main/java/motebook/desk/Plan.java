@@ -72,9 +72,13 @@ public final class Plan {
     Foremost foremost = Foremost.of(day);
     double worth = BestChange.WORTH_SAYING * foremost.figure(day);
     return Stream.concat(controls(), outdoors())
-        .filter(help -> foremost.figure(help.day()) <= worth)
+        .filter(help -> foremost.figure(help.day()) <= worth && !mustEnd(help.day()))
         .sorted(Comparator.comparingDouble(help -> foremost.figure(help.day())))
         .toList();
+  }
+
+  private static boolean mustEnd(DayReport day) {
+    return day.vapour().filter(VapourReport::mustEnd).isPresent();
   }
 
   private Stream<Help> controls() {

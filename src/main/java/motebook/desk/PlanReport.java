@@ -17,7 +17,8 @@ import motebook.reference.Control;
  * @param day the day with the work in it, as the session with the number {@link #NUMBER}
  * @param reach when the day is over its limit if such work goes on
  * @param helps what would take a tenth or more off the day's headline figure outside, of dust or of
- *     vapour, whichever is {@link #foremost}; the most first
+ *     vapour, whichever is {@link #foremost}; the most first. None after which work must end all
+ *     the same
  */
 public record PlanReport(
     Work work,
@@ -47,6 +48,11 @@ public record PlanReport(
   /** What the day comes nearer to its limit by with the work in it. */
   public Foremost foremost() {
     return Foremost.of(day);
+  }
+
+  /** Whether work must end and nothing that is offered would change it. */
+  public boolean tooMuch() {
+    return helps.isEmpty() && day.vapour().filter(VapourReport::mustEnd).isPresent();
   }
 
   /** The work in its day. */

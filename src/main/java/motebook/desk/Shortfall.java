@@ -1,6 +1,7 @@
 package motebook.desk;
 
 import motebook.reference.Solvent;
+import motebook.science.Estimate;
 
 /**
  * A mask that counts with its factor and is not enough all the same, however long it is worn: the
@@ -12,6 +13,12 @@ import motebook.reference.Solvent;
  * @param over what it is not enough for
  */
 public record Shortfall(String respirator, double apf, Over over) {
+  /** Whether the best estimate is too much, and not the upper end of its range alone. */
+  public boolean certain() {
+    return !(over instanceof Quarter quarter)
+        || quarter.outside().central() > apf * quarter.limit().ppm();
+  }
+
   /** What a mask is not enough for. */
   public sealed interface Over {}
 
@@ -28,7 +35,7 @@ public record Shortfall(String respirator, double apf, Over over) {
    *
    * @param solvent which
    * @param limit the limit
-   * @param ppm best estimate outside
+   * @param outside mean outside the mask, ppm; at least its upper end is too much
    */
-  public record Quarter(Solvent solvent, ShortTermLimit limit, double ppm) implements Over {}
+  public record Quarter(Solvent solvent, ShortTermLimit limit, Estimate outside) implements Over {}
 }

@@ -18,6 +18,7 @@ import motebook.science.Estimate;
  * @param indexInside the same inside it
  * @param sessions the person's own sessions in which there was vapour, in order of time
  * @param acute each short-term limit that the worst 15 minutes come near to, the nearest first
+ * @param epa each solvent that EPA judges over 8 h
  * @param aboveIdlh what may be immediately dangerous to life or health over its worst 15 minutes
  * @param fire how near the air within arm's length comes to burning; empty where that is low
  * @param shortfalls credited masks that are not enough for this vapour
@@ -31,6 +32,7 @@ public record VapourReport(
     Estimate indexInside,
     List<OfSession> sessions,
     List<OfShortTerm> acute,
+    List<OfEpa> epa,
     List<AboveIdlh> aboveIdlh,
     Optional<Fire> fire,
     List<Shortfall> shortfalls,
@@ -63,9 +65,29 @@ public record VapourReport(
       return outside.central() / limit.ppm();
     }
 
+    /** How much protection it calls for; empty where there was nothing of it. */
+    public Optional<RequiredProtection> required() {
+      return RequiredProtection.of(outside.times(1 / limit.ppm()), inside.times(1 / limit.ppm()));
+    }
+
     /** Whether the range reaches above what air of 25 °C can hold. */
     public boolean saturated() {
       return outside.high90() > solvent.saturatedPpm();
+    }
+  }
+
+  /**
+   * One solvent over 8 hours against EPA's figure for places where its use may go on.
+   *
+   * @param solvent which
+   * @param ppm EPA's figure, above 0
+   * @param outside 8-hour TWA outside the mask, ppm
+   * @param inside the same inside it
+   */
+  public record OfEpa(Solvent solvent, double ppm, Estimate outside, Estimate inside) {
+    /** How much protection it calls for; empty where there was nothing of it. */
+    public Optional<RequiredProtection> required() {
+      return RequiredProtection.of(outside.times(1 / ppm), inside.times(1 / ppm));
     }
   }
 
@@ -96,6 +118,22 @@ public record VapourReport(
   /** A session of the person; empty where no vapour was present in it. */
   public Optional<OfSession> during(Session session) {
     return sessions.stream().filter(one -> one.source().session().equals(session)).findFirst();
+  }
+
+  /** Whether work must end: air that may be dangerous to life, or near to burning. */
+  public boolean mustEnd() {
+    return !aboveIdlh.isEmpty() || fire.filter(Fire::stop).isPresent();
+  }
+
+  /** The short-term limits that the best estimate passes, the most first. */
+  public List<OfShortTerm> overShortTerm() {
+    return acute.stream().filter(row -> row.ratio() > 1).toList();
+  }
+
+  /** The nearest limit, over 8 h or over 15 minutes, as a multiple: above 1 over it. */
+  public double nearness() {
+    return Math.max(
+        indexOutside.central(), acute.stream().mapToDouble(OfShortTerm::ratio).max().orElse(0));
   }
 
   /** The credit of a session; empty where no vapour was present in it. */

@@ -50,8 +50,10 @@ final class VapourShortfalls {
           }
           of.stream()
               .flatMap(this::quarters)
-              .max(Comparator.comparingDouble(VapourShortfalls::ratio))
-              .filter(worst -> ratio(worst) > mask.apf)
+              .filter(quarter -> upper(quarter) > mask.apf)
+              .max(
+                  Comparator.comparingDouble(VapourShortfalls::central)
+                      .thenComparingDouble(VapourShortfalls::upper))
               .ifPresent(worst -> all.add(mask.fallsShort(worst)));
         });
     return all;
@@ -65,13 +67,14 @@ final class VapourShortfalls {
                 ShortTermLimit.of(solvent).stream()
                     .map(
                         limit ->
-                            new Quarter(
-                                solvent,
-                                limit,
-                                outside.during(breath, List.of(solvent)).central())));
+                            new Quarter(solvent, limit, outside.during(breath, List.of(solvent)))));
   }
 
-  private static double ratio(Quarter quarter) {
-    return quarter.ppm() / quarter.limit().ppm();
+  private static double central(Quarter quarter) {
+    return quarter.outside().central() / quarter.limit().ppm();
+  }
+
+  private static double upper(Quarter quarter) {
+    return quarter.outside().high90() / quarter.limit().ppm();
   }
 }

@@ -23,16 +23,23 @@ public record WeekVapour(VapourLimits limits, List<OfDay> days) {
    * @param inside the same inside it
    * @param masked whether a respirator was worn in any session of the day
    * @param notEstimated whether something was given off that no figure here holds
+   * @param overShortTerm whether the worst 15 minutes pass a short-term limit or a ceiling
    */
   public record OfDay(
-      LocalDate date, Estimate outside, Estimate inside, boolean masked, boolean notEstimated) {
+      LocalDate date,
+      Estimate outside,
+      Estimate inside,
+      boolean masked,
+      boolean notEstimated,
+      boolean overShortTerm) {
     static OfDay of(DayReport day, VapourReport vapour) {
       return new OfDay(
           day.date(),
           vapour.indexOutside(),
           vapour.indexInside(),
           day.sessions().stream().anyMatch(s -> s.source().session().work().mask().isPresent()),
-          !vapour.notEstimated().isEmpty() || !vapour.notJudged().isEmpty());
+          !vapour.notEstimated().isEmpty() || !vapour.notJudged().isEmpty(),
+          !vapour.overShortTerm().isEmpty());
     }
   }
 
@@ -57,6 +64,11 @@ public record WeekVapour(VapourLimits limits, List<OfDay> days) {
     return days.stream()
         .max(Comparator.comparingDouble(day -> day.outside().central()))
         .orElseThrow();
+  }
+
+  /** How many days pass a short-term limit or a ceiling, by the best estimate outside. */
+  public long daysOverShortTerm() {
+    return days.stream().filter(OfDay::overShortTerm).count();
   }
 
   /** How many days lie over the limits taken together, by the headline figure outside. */

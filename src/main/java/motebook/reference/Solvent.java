@@ -63,9 +63,11 @@ public record Solvent(
         : Double.POSITIVE_INFINITY;
   }
 
-  /** Whether a concentration of it, ppm, is immediately dangerous to life or health. */
+  /**
+   * Whether a concentration of it, ppm, is immediately dangerous to life or health: from IDLH on.
+   */
   public boolean aboveIdlh(double ppm) {
-    return limits.idlhPpm().isPresent() && ppm > limits.idlhPpm().getAsDouble();
+    return limits.idlhPpm().isPresent() && ppm >= limits.idlhPpm().getAsDouble();
   }
 
   /** What protects from it. */

@@ -59,7 +59,7 @@ public final class DayText {
     return lines;
   }
 
-  /** The day's dose alone, as it is shown after each logged line. */
+  /** The day's warnings, then its dose, as it is shown after each logged line. */
   public static List<String> dose(DayReport day, Ink ink) {
     return dose(day, ink, "logged");
   }
@@ -71,6 +71,7 @@ public final class DayText {
    */
   static List<String> dose(DayReport day, Ink ink, String worked) {
     List<String> lines = new ArrayList<>();
+    ProtectionWords.alarms(day).forEach(alarm -> lines.add("warning   " + ink.warning(alarm)));
     lines.add("8-h mean  outside " + ink.headline(Wording.estimate(day.outside().estimate())));
     lines.add("          inside  " + Wording.inside(day.inside().estimate(), Wording.masked(day)));
     lines.addAll(LimitText.lines(day));
@@ -86,7 +87,6 @@ public final class DayText {
                 ? ", " + day.minutesBetween() + " min between sessions counted in the room"
                 : ""));
     day.vapour().ifPresent(vapour -> lines.addAll(VapourText.of(vapour, day, ink)));
-    ProtectionWords.alarms(day).forEach(alarm -> lines.add("warning   " + ink.warning(alarm)));
     Wording.learned(day.learnedFrom())
         .ifPresent(said -> lines.add("learned   " + said + without(day)));
     return lines;

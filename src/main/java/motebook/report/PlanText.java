@@ -13,6 +13,7 @@ import motebook.desk.Foremost;
 import motebook.desk.PlanReport;
 import motebook.desk.PlanReport.Help;
 import motebook.desk.Plans;
+import motebook.desk.VapourReport;
 import motebook.model.Figures;
 import motebook.model.Session;
 import motebook.reference.Caution;
@@ -79,7 +80,7 @@ public final class PlanText {
     lines.addAll(DayText.refused(plan.line(), "", CreditText.ahead(program)));
     lines.addAll(DayText.dose(plan.day(), ink, "of work"));
     lines.add("before    " + before(plan));
-    for (String reached : LimitText.reached(plan.reach())) {
+    for (String reached : reached(plan)) {
       lines.add(
           (lines.get(lines.size() - 1).startsWith("reached") ? LABEL : "reached   ") + reached);
     }
@@ -105,6 +106,22 @@ public final class PlanText {
         + " of the day's dose";
   }
 
+  // Dust that is far from its limit says nothing of vapour that is nearer to one.
+  private static List<String> reached(PlanReport plan) {
+    if (plan.foremost() == Foremost.DUST) {
+      return LimitText.reached(plan.reach());
+    }
+    List<String> lines = new ArrayList<>();
+    VapourReport vapour = plan.day().vapour().orElseThrow();
+    if (vapour.nearness() > 1) {
+      lines.add("the vapour limits are passed with this work");
+    }
+    if (plan.day().limit().filter(held -> held.ratio() > 1).isPresent()) {
+      lines.addAll(LimitText.reached(plan.reach()));
+    }
+    return lines;
+  }
+
   private static String before(PlanReport plan) {
     return plan.before().outside().estimate().typical() == 0
         ? "nothing breathed that day"
@@ -117,6 +134,10 @@ public final class PlanText {
   }
 
   private static List<String> helps(PlanReport plan) {
+    if (plan.tooMuch()) {
+      return List.of(
+          "helps     use less, or another finish: no control or place in this book is enough");
+    }
     List<String> lines = new ArrayList<>();
     plan.helps().stream()
         .limit(HELPS)

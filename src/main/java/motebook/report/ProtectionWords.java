@@ -1,15 +1,20 @@
 package motebook.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import motebook.desk.DayReport;
 import motebook.desk.Foremost;
 import motebook.desk.RequiredProtection;
 import motebook.desk.Shortfall;
+import motebook.desk.VapourReport;
 import motebook.desk.VapourReport.AboveIdlh;
 import motebook.desk.VapourReport.OfShortTerm;
 import motebook.model.Figures;
+import motebook.reference.Solvent;
 
 /** How much protection a day needs, what counts, and where no mask of the book is enough. */
 public final class ProtectionWords {
@@ -21,8 +26,30 @@ public final class ProtectionWords {
     if (day.uncovered().isEmpty()) { // of dust that no limit covers nobody knows what is enough
       day.requiredForDust().flatMap(one -> needs("dust", one, day)).ifPresent(lines::add);
     }
-    day.requiredForVapour().flatMap(one -> needs("vapour", one, day)).ifPresent(lines::add);
+    day.vapour()
+        .flatMap(ProtectionWords::most)
+        .flatMap(most -> needs(most.hazard, most.needed, day))
+        .ifPresent(lines::add);
     return lines;
+  }
+
+  private record Need(String hazard, RequiredProtection needed) {}
+
+  // What is enough for the mean of 8 hours may be too little for its worst quarter of an hour.
+  private static Optional<Need> most(VapourReport vapour) {
+    List<Need> all = new ArrayList<>();
+    vapour.required().ifPresent(needed -> all.add(new Need("vapour", needed)));
+    vapour
+        .acute()
+        .forEach(row -> add(row.required(), VapourText.whose(row.limit()), row.solvent(), all));
+    vapour.epa().forEach(row -> add(row.required(), "EPA's limit over 8 h", row.solvent(), all));
+    return all.stream().max(Comparator.comparingDouble(need -> need.needed.central()));
+  }
+
+  private static void add(
+      Optional<RequiredProtection> required, String limit, Solvent solvent, List<Need> all) {
+    required.ifPresent(
+        needed -> all.add(new Need("vapour (" + solvent.name() + ", " + limit + ")", needed)));
   }
 
   // Where even the upper end needs nothing, there is nothing to say.
@@ -91,7 +118,7 @@ public final class ProtectionWords {
 
   /** That a mask is not enough. */
   static String notEnough(Shortfall one) {
-    return "This mask is not enough: "
+    return (one.certain() ? "This mask is not enough: " : "This mask may not be enough: ")
         + one.respirator()
         + " counts as "
         + Figures.plain(one.apf())
@@ -114,18 +141,30 @@ public final class ProtectionWords {
         + quarter.solvent().name()
         + " against "
         + VapourText.whose(quarter.limit())
-        + "; the worst 15 minutes held about "
-        + Figures.rounded(quarter.ppm())
-        + " ppm.";
+        + (one.certain()
+            ? "; the worst 15 minutes held about "
+                + Figures.rounded(quarter.outside().central())
+                + " ppm."
+            : "; the worst 15 minutes may reach "
+                + Figures.rounded(quarter.outside().high90())
+                + " ppm (upper end of the range).");
   }
 
   /** {@code toluene 1.2 times NIOSH's short-term limit}; empty where none is passed. */
   static Optional<String> overShortTerm(DayReport day) {
     return day.vapour().stream()
-        .flatMap(vapour -> vapour.acute().stream())
+        .flatMap(vapour -> vapour.overShortTerm().stream())
         .findFirst()
-        .filter(row -> row.ratio() > 1)
         .map(ProtectionWords::times);
+  }
+
+  /** The same for each solvent that passes one, each by the limit that it passes most. */
+  static Optional<String> allOverShortTerm(DayReport day) {
+    Map<Solvent, String> passed = new LinkedHashMap<>();
+    day.vapour().stream()
+        .flatMap(vapour -> vapour.overShortTerm().stream())
+        .forEach(row -> passed.putIfAbsent(row.solvent(), times(row)));
+    return passed.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", passed.values()));
   }
 
   private static String times(OfShortTerm row) {

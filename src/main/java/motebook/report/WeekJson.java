@@ -50,7 +50,9 @@ public final class WeekJson {
         "inside", DayJson.twa(day.inside()),
         "minutes_between_counted", day.minutesBetween(),
         "uncovered_percent", day.uncovered().map(Uncovered::percent).orElse(0.0),
-        "long_day", day.limits().longDay().map(ReviewJson::longDay).orElse(null));
+        "long_day", day.limits().longDay().map(ReviewJson::longDay).orElse(null),
+        "warnings", ProtectionWords.alarms(day),
+        "acute", VapourJson.acute(day));
   }
 
   private static Map<String, Object> contribution(Contribution contribution) {

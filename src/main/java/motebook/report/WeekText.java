@@ -30,6 +30,7 @@ public final class WeekText {
     WeekReport week = review.week();
     List<String> lines = new ArrayList<>();
     lines.add(ink.headline("Week from " + Wording.date(week.monday()) + ", " + week.person()));
+    WeekWarnings.full(week).forEach(said -> lines.add("warning     " + ink.warning(said)));
     week.days().forEach(day -> lines.addAll(day(day)));
     if (week.minutesLogged() == 0) {
       lines.addAll(leftOut(week));

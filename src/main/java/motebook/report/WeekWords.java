@@ -12,6 +12,7 @@ import motebook.desk.Trend;
 import motebook.desk.Uncovered;
 import motebook.desk.WeekReport;
 import motebook.desk.WeekReport.Contribution.Job;
+import motebook.desk.WeekVapour;
 import motebook.desk.Weeks;
 import motebook.model.Figures;
 import motebook.reference.Material;
@@ -136,10 +137,19 @@ public final class WeekWords {
   private static String judged(WeekReport week) {
     long days = week.daysOverLimit();
     return (days == 0 ? "no day" : days(days))
+        + WeekVapour.of(week).map(WeekWords::vapourOver).orElse("")
         + " (best estimate, outside the mask)"
         + week.daysOverAdvisory().stream()
             .mapToObj(over -> "; over the advisory limit " + (over == 0 ? "no day" : days(over)))
             .collect(Collectors.joining());
+  }
+
+  private static String vapourOver(WeekVapour vapour) {
+    return " by dust, "
+        + (vapour.daysOver() == 0 ? "no day" : days(vapour.daysOver()))
+        + " by vapour over 8 h, "
+        + (vapour.daysOverShortTerm() == 0 ? "no day" : days(vapour.daysOverShortTerm()))
+        + " by vapour over 15 min";
   }
 
   private static String days(long days) {

@@ -254,4 +254,40 @@ class PlanCommandTest {
         .contains("mask      not credited: ")
         .doesNotContain("session -1");
   }
+
+  @Test
+  void what_would_still_end_the_work_is_no_help() {
+    // Doors open take a third off this lacquer's vapour; what is left is above the IDLH all the
+    // same.
+    String line = "60m finishing using 1500ml lacquer";
+    Map<String, Object> open =
+        shell.json("plan 60m finishing with doors open using 1500ml lacquer");
+    assertThat(at(open, "plans", 0, "day", "warnings").toString()).contains("Leave the area");
+    Map<String, Object> plan = shell.json("plan " + line);
+    assertThat((List<?>) at(plan, "plans", 0, "helps"))
+        .extracting(help -> at(help, "place"))
+        .containsExactly("yard");
+    assertThat(shell.say("plan " + line).out())
+        .contains("helps     outdoors, in yard")
+        .doesNotContain("with doors open", "use less");
+    assertThat(shell.say("plan 60m finishing using 9l lacquer").out())
+        .contains("helps     use less, or another finish: no control or place in this book")
+        .doesNotContain("outdoors, in yard");
+  }
+
+  @Test
+  void where_vapour_is_nearer_its_limit_the_dust_limit_is_not_what_is_reached() {
+    assertThat(shell.say("plan 60m finishing using 100ml lacquer").out())
+        .doesNotContain("reached ", "the dust limit");
+    assertThat(shell.say("plan 60m finishing using 1500ml lacquer").out())
+        .contains("reached   the vapour limits are passed with this work\n")
+        .doesNotContain("the dust limit");
+    // The worst 15 minutes alone pass a limit: the index of the day stays below 1.
+    Map<String, Object> quarter = shell.json("plan 60m finishing using 500ml lacquer");
+    assertThat(number(quarter, "plans", 0, "day", "vapour", "mixture_index_outside_central"))
+        .isLessThan(1);
+    assertThat(shell.say("plan 60m finishing using 500ml lacquer").out())
+        .contains("reached   the vapour limits are passed with this work\n");
+    assertThat(shell.say(OAK).out()).contains("reached   the dust limit after");
+  }
 }

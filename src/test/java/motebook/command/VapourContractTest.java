@@ -331,4 +331,59 @@ class VapourContractTest {
     // a US gallon is 231 cubic inches of 2.54 cm, 128 ounces to it
     assertThat(number(shell.json("day"), "sessions", 0, "finishes", 0, "ml")).isEqualTo(88.720589);
   }
+
+  @Test
+  void warnings_stand_before_the_dose_wherever_a_day_is_read() {
+    String line = "20m finishing using 1l contact cement at 9:00 on 2026-03-02";
+    for (String command : List.of("plan " + line, "log " + line, "day 2026-03-02")) {
+      String said = shell.say(command).out();
+      assertThat(said).as(command).contains("warning   Stop, ventilate", "8-h mean  outside");
+      assertThat(said.lastIndexOf("warning   ")).isLessThan(said.indexOf("8-h mean  outside"));
+    }
+  }
+
+  @Test
+  void the_factor_that_vapour_needs_is_the_largest_over_each_limits_own_time() {
+    said("log 60m finishing using 500ml lacquer at 9:00 on 2026-03-02");
+    Map<String, Object> day = shell.json("day 2026-03-02");
+    double quarter =
+        number(day, "acute", 0, "ppm_15_min_central") / number(day, "acute", 0, "limit_ppm");
+    assertThat(number(day, "required_protection", "vapour", "central"))
+        .isEqualTo(number(day, "vapour", "mixture_index_outside_central"))
+        .isLessThan(quarter);
+    assertThat(shell.say("day 2026-03-02").out())
+        .contains(
+            "vapour (toluene, NIOSH's short-term limit) needs a factor of "
+                + Figures.rounded(quarter));
+  }
+
+  @Test
+  void epas_limit_over_8_hours_is_one_of_those_that_a_factor_is_needed_for() {
+    said(
+        "gear add finish \"Strip\" --like lacquer --volatile 800 --solvents \"methylene chloride 1\"");
+    said("log 4h finishing using 30ml Strip at 9:00 on 2026-03-02");
+    assertThat(shell.say("day 2026-03-02").out()).contains("EPA's limit over 8 h) needs a factor");
+  }
+
+  @Test
+  void a_mask_that_the_upper_end_of_15_minutes_is_too_much_for_may_not_be_enough() {
+    said("gear add respirator mask --facepiece \"half mask\" --for me");
+    said("gear add element carts --for mask --class \"organic vapour\" --pair --opened 2026-03-02");
+    said("gear add element pads --for mask --class P100 --opened 2026-03-02");
+    said(
+        "fit record --respirator mask --person me --on 2026-02-02 --method quantitative"
+            + " --factors 200,180,150,120,90,110,210");
+    said("gear add finish \"Clear\" --like lacquer --volatile 500 --solvents \"butanol 1\"");
+    said("log 60m finishing using 300ml Clear wearing mask checked at 9:00 on 2026-03-02");
+    Map<String, Object> day = shell.json("day 2026-03-02");
+    assertThat(number(day, "sessions", 0, "credited_apf_vapour")).isEqualTo(10);
+    // NIOSH's ceiling of n-butanol, 50 ppm, ten times over.
+    assertThat(number(day, "acute", 0, "limit_ppm")).isEqualTo(50);
+    assertThat(number(day, "acute", 0, "ppm_15_min_central")).isLessThan(500);
+    assertThat(number(day, "acute", 0, "ppm_15_min_high90")).isGreaterThan(500);
+    assertThat(at(day, "warnings").toString())
+        .contains("This mask may not be enough: mask counts as 10, good for 500 ppm of n-butanol")
+        .contains("the worst 15 minutes may reach", "(upper end of the range)")
+        .doesNotContain("This mask is not enough");
+  }
 }

@@ -92,4 +92,43 @@ class WeekVapourTest {
     assertThat(number(shell.json("week"), "vapour", "worst_mixture_index_outside_central"))
         .isLessThan(stricter);
   }
+
+  @Test
+  void a_week_says_first_whatever_a_day_of_it_warns_of_and_counts_its_days_over_vapour_limits() {
+    said("log 60m orbital sanding of oak with tool vacuum at 9:00 on 2026-03-03");
+    said("log 60m finishing using 1500ml lacquer at 9:00 on 2026-03-04");
+    Map<String, Object> week = shell.json("week");
+    Map<String, Object> day = shell.json("day 2026-03-04");
+    assertThat(at(week, "days", 2, "warnings")).isEqualTo(day.get("warnings"));
+    assertThat(at(week, "days", 2, "acute")).isEqualTo(day.get("acute"));
+    assertThat((List<?>) day.get("warnings")).hasSize(2);
+    assertThat((List<?>) day.get("acute")).isNotEmpty();
+    assertThat(at(week, "days", 1, "warnings")).isEqualTo(List.of());
+    assertThat(at(week, "days", 1, "acute")).isEqualTo(List.of());
+    String text = shell.say("week").out();
+    assertThat(text)
+        .contains("warning     Wed 4 Mar: Leave the area and ventilate: toluene may reach")
+        .contains("warning     Wed 4 Mar: Stop, ventilate, no ignition source")
+        .contains("warning     Wed 4 Mar: toluene over 15 min ", " times NIOSH's short-term limit")
+        .contains("over limit  no day by dust, 1 day by vapour over 8 h, 1 day by vapour over 15")
+        .doesNotContain("would help");
+    assertThat(text.indexOf("warning ")).isLessThan(text.indexOf("Mon 2 Mar"));
+    assertThat(week.get("best_change")).isNull();
+  }
+
+  @Test
+  void a_week_whose_dust_is_nearer_its_limit_still_hears_what_would_help_against_it() {
+    said("log 60m orbital sanding of oak at 9:00 on 2026-03-03");
+    said("log 20m finishing using 20ml lacquer at 9:00 on 2026-03-04");
+    assertThat(shell.say("week").out()).contains("would help  With ").doesNotContain("warning ");
+    assertThat(shell.json("week").get("best_change")).isNotNull();
+  }
+
+  @Test
+  void the_printed_week_gives_the_warnings_of_its_days() throws Exception {
+    said("log 60m finishing using 1500ml lacquer at 9:00 on 2026-03-04");
+    said("export --html " + folder.resolve("wet.html") + " --week 2026-03-02");
+    assertThat(Files.readString(folder.resolve("wet.html")))
+        .contains("Wed 4 Mar: Leave the area and ventilate: toluene may reach");
+  }
 }

@@ -20,6 +20,7 @@ import motebook.report.LimitText;
 import motebook.report.PlaceReport;
 import motebook.report.VapourWords;
 import motebook.report.WearText;
+import motebook.report.WeekWarnings;
 import motebook.report.WeekWords;
 import motebook.report.Wording;
 import motebook.science.Estimate;
@@ -97,7 +98,7 @@ final class SheetWords {
   /** What to make of the week. */
   static List<String> findings(WeekReview review) {
     String person = review.week().person();
-    List<String> said = new ArrayList<>();
+    List<String> said = new ArrayList<>(WeekWarnings.full(review.week()));
     said.add("12 weeks: " + WeekWords.trend(review.quarter()) + ".");
     if (review.year().points().size() > review.quarter().points().size()) {
       said.add("52 weeks: " + WeekWords.trend(review.year()) + ".");

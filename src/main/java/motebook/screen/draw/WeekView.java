@@ -14,6 +14,7 @@ import motebook.model.Figures;
 import motebook.reference.Operation;
 import motebook.report.VapourWords;
 import motebook.report.WearText;
+import motebook.report.WeekWarnings;
 import motebook.report.WeekWords;
 import motebook.report.Wording;
 import motebook.screen.state.State;
@@ -120,7 +121,9 @@ final class WeekView {
     if (week.minutesLogged() == 0) {
       return text(row, foot, "Nothing is logged in this week.", Role.PLAIN);
     }
-    int at = text(row, foot, "over the limit: " + WeekWords.daysOver(week), Role.FIGURE);
+    int below =
+        WeekWarnings.brief(week).map(s -> text(row, foot, "! " + s, Role.WARNING)).orElse(row);
+    int at = text(below, foot, "over the limit: " + WeekWords.daysOver(week), Role.FIGURE);
     return text(at, foot, "mean " + WeekWords.meanOfDays(week), Role.PLAIN);
   }
 
