@@ -145,11 +145,13 @@ public final class WeekWords {
   }
 
   private static String vapourOver(WeekVapour vapour) {
-    return " by dust, "
-        + (vapour.daysOver() == 0 ? "no day" : days(vapour.daysOver()))
-        + " by vapour over 8 h, "
-        + (vapour.daysOverShortTerm() == 0 ? "no day" : days(vapour.daysOverShortTerm()))
-        + " by vapour over 15 min";
+    return vapour.daysOver() + vapour.daysOverShortTerm() == 0
+        ? ""
+        : " by dust, "
+            + (vapour.daysOver() == 0 ? "no day" : days(vapour.daysOver()))
+            + " by vapour over 8 h, "
+            + (vapour.daysOverShortTerm() == 0 ? "no day" : days(vapour.daysOverShortTerm()))
+            + " by vapour over 15 min";
   }
 
   private static String days(long days) {
