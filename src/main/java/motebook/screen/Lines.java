@@ -15,6 +15,7 @@ import motebook.entry.Habits;
 import motebook.entry.Scene;
 import motebook.entry.SpokenLine;
 import motebook.journal.Book;
+import motebook.journal.BookTrouble;
 import motebook.model.Refusal;
 import motebook.model.Session;
 import motebook.model.Work;
@@ -31,6 +32,8 @@ import motebook.screen.state.Task;
 /** Reads lines and says what they would make of their day; writes nothing. */
 final class Lines {
   private static final int HABITS_FROM = 300;
+  private static final String NO_PREVIEW =
+      "This line cannot be previewed. It stays as it is; Ctrl-U clears it.";
 
   private final ActionText words;
   private final Book book;
@@ -77,6 +80,10 @@ final class Lines {
   }
 
   Message read(Task.ReadLine line) {
+    return new Message.LineRead(shielded(line.text(), () -> preview(line)));
+  }
+
+  private Reading preview(Task.ReadLine line) {
     Scene scene = scene(line.person());
     List<String> completions =
         Stream.concat(
@@ -87,7 +94,27 @@ final class Lines {
     Reading reading =
         reading(
             line.text(), completions, Optional.empty(), () -> SpokenLine.read(line.text(), scene));
-    return new Message.LineRead(offeringWood(offeringTime(reading, scene), scene));
+    return offeringWood(offeringTime(reading, scene), scene);
+  }
+
+  /**
+   * What was made of a text that is still being typed. Whatever goes wrong then leaves the text as
+   * it is: a preview is never worth the program, and a kept line is read again at every start.
+   */
+  private Reading shielded(String text, Supplier<Reading> preview) {
+    try {
+      return preview.get();
+    } catch (Refusal refusal) {
+      return withFault(text, fault(text, refusal), List.of());
+    } catch (BookTrouble trouble) {
+      return withFault(text, new Fault(trouble.getMessage(), -1, -1), List.of());
+    } catch (RuntimeException unforeseen) {
+      return withFault(text, new Fault(NO_PREVIEW, -1, -1), List.of());
+    }
+  }
+
+  private static Reading withFault(String text, Fault fault, List<String> completions) {
+    return new Reading(text, Optional.empty(), Optional.of(fault), completions);
   }
 
   /** Where a wood has no figures of its own, the line with what stands for it comes first. */
@@ -117,12 +144,16 @@ final class Lines {
    */
   Reading reading(
       String text, List<String> completions, Optional<Session> except, Supplier<Work> reader) {
-    try {
-      Understood understood = understood(reader.get(), except);
-      return new Reading(text, Optional.of(understood), Optional.empty(), completions);
-    } catch (Refusal refusal) {
-      return new Reading(text, Optional.empty(), Optional.of(fault(text, refusal)), completions);
-    }
+    return shielded(
+        text,
+        () -> {
+          try {
+            Understood understood = understood(reader.get(), except);
+            return new Reading(text, Optional.of(understood), Optional.empty(), completions);
+          } catch (Refusal refusal) {
+            return withFault(text, fault(text, refusal), completions);
+          }
+        });
   }
 
   /** What is wrong with a line; one that begins with a word of the screens is told of that word. */

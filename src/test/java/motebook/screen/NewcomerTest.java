@@ -60,6 +60,33 @@ class NewcomerTest {
   }
 
   @Test
+  void a_form_that_a_letter_opened_takes_no_letters_before_a_field_is_gone_to() {
+    pilot.press("Escape").type("stop").press("Enter");
+    assertThat(pilot.book().settings().person()).isEqualTo("me");
+    assertThat(pilot.state().focus()).isEqualTo(Focus.FORM);
+    pilot.press("Escape").type("op");
+    assertThat(words()).contains("Letters change nothing here yet");
+    pilot.press("Down").type("Ann").press("Enter");
+    assertThat(pilot.book().settings().person()).isEqualTo("Ann");
+  }
+
+  @Test
+  void a_question_that_is_answered_by_no_leaves_everything_and_an_empty_line() {
+    pilot.say("60m orbital sanding of oak at 9:00");
+    for (String no : List.of("n", "no", "No")) {
+      pilot.press("Delete").type(no);
+      assertThat(words()).contains("Enter: leave it as it is");
+      pilot.press("Enter");
+      assertThat(words()).contains("Nothing was deleted.");
+      assertThat(pilot.state().line().text()).isEmpty();
+      assertThat(pilot.book().sessionsOn(TODAY)).hasSize(1);
+    }
+    pilot.press("Delete").type("now");
+    assertThat(pilot.state().question()).isEmpty();
+    assertThat(pilot.state().line().text()).isEqualTo("now");
+  }
+
+  @Test
   void backspace_edits_what_stands_in_a_field() {
     pilot.say("settings").press("Backspace").type("y").press("Enter");
     assertThat(pilot.book().settings().person()).isEqualTo("my");

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -40,6 +41,8 @@ class OpenLinePropertiesTest {
           "quit",
           "delete",
           "stop",
+          "start",
+          "off",
           "xxx",
           "daceux",
           "40m orbital sanding of oak");
@@ -108,6 +111,21 @@ class OpenLinePropertiesTest {
     assertThat(flight.pilot().state().over()).isFalse();
   }
 
+  @Property(tries = 600)
+  void nothing_typed_with_the_line_closed_changes_the_book_at_the_next_enter_either(
+      @ForAll Focus focus, @ForAll("texts") String text) {
+    if (focus.isFilledIn()) {
+      return;
+    }
+    Flight flight = flight(focus, Stand.CLOSED);
+    flight.pilot().type(text);
+    // A digit opens the line in plain sight; what is typed then is a line like any other.
+    if (!flight.pilot().state().typing()) {
+      flight.pilot().press("Enter");
+    }
+    assertThat(content(flight.pilot().book())).isEqualTo(flight.content());
+  }
+
   @Property(tries = 400)
   void what_is_typed_stands_in_the_open_line_unaltered(
       @ForAll Focus focus, @ForAll boolean asked, @ForAll("texts") String text) {
@@ -121,9 +139,9 @@ class OpenLinePropertiesTest {
   }
 
   @Property(tries = 200)
-  void a_question_is_answered_by_y_and_enter_alone(
+  void a_question_is_answered_by_y_n_or_no_and_enter_alone(
       @ForAll Focus focus, @ForAll("texts") String text) {
-    boolean answered = text.equals("y") || text.equals("Y");
+    boolean answered = List.of("y", "n", "no").contains(text.toLowerCase(Locale.ROOT));
     if (focus.isFilledIn() || answered || text.startsWith("?")) {
       return;
     }

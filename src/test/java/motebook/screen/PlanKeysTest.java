@@ -86,10 +86,36 @@ class PlanKeysTest {
   @Test
   void a_plan_goes_into_the_line_to_be_logged() {
     plan("20m orbital sanding of oak tomorrow at 9:00").press("Ctrl-L");
+    assertThat(pilot.state().focus()).isEqualTo(Focus.DAY);
     assertThat(pilot.state().typing()).isTrue();
     assertThat(pilot.state().line().text()).isEqualTo("20m orbital sanding of oak");
     pilot.press("Enter");
     assertThat(pilot.book().sessionsOn(Pilot.NOON.toLocalDate())).hasSize(1);
+  }
+
+  @Test
+  void a_way_that_is_typed_on_the_page_is_compared_and_never_logged() {
+    plan("60m orbital sanding of oak");
+    pilot.type("60m orbital sanding of oak with tool vac");
+    assertThat(pilot.screen()).contains("Enter compare").doesNotContain("Enter log it");
+    pilot.press("Enter");
+    assertThat(pilot.book().hasSessions()).isFalse();
+    assertThat(pilot.state().focus()).isEqualTo(Focus.PLAN);
+    assertThat(pilot.state().line().text()).isEmpty();
+    assertThat(pilot.screen()).contains("lowest    2, about 0.469 mg/m³ outside");
+    pilot.say("20m drilling of oak tomorrow at 9:00");
+    assertThat(pilot.state().pages().plan().lines()).hasSize(3);
+    assertThat(pilot.draft().read()).isEmpty();
+  }
+
+  @Test
+  void a_way_that_cannot_be_read_stays_in_the_line_of_the_page_with_what_is_wrong() {
+    plan("60m orbital sanding of oak");
+    pilot.say("60m orbitel sanding of oak");
+    assertThat(pilot.screen()).contains("did you mean orbital sanding?");
+    assertThat(pilot.state().line().text()).isEqualTo("60m orbitel sanding of oak");
+    pilot.press("Ctrl-U").say("week");
+    assertThat(pilot.state().focus()).isEqualTo(Focus.WEEK);
   }
 
   @Test

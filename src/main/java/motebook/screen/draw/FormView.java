@@ -9,6 +9,8 @@ import motebook.screen.state.State;
 final class FormView {
   private static final int VALUE = 19;
   private static final int LEAST_LISTED = 3;
+  private static final String WAITING =
+      "Letters change nothing here yet. Enter or an arrow goes to a field; Esc leaves.";
 
   private final Canvas canvas;
   private final State state;
@@ -27,7 +29,8 @@ final class FormView {
     int bottom = keys - 1 - Math.min(told.size(), canvas.rows() >= 20 ? 4 : 1);
     int fields = fields(1 + intro(), bottom - 1);
     int hint = Math.min(fields, bottom - 1);
-    boolean listed = !form.field().told().isEmpty() && bottom - hint > LEAST_LISTED;
+    boolean listed =
+        !form.waiting() && !form.field().told().isEmpty() && bottom - hint > LEAST_LISTED;
     hint(hint, listed);
     if (listed) {
       listed(hint + 1, bottom, form.field());
@@ -80,7 +83,7 @@ final class FormView {
 
   private void field(int row, int index) {
     Field field = form.fields().get(index);
-    boolean here = index == form.at();
+    boolean here = index == form.at() && !form.waiting();
     canvas.text(row, 1, here ? ">" : " ", Role.KEY);
     canvas.fitted(row, 3, VALUE - 1, field.label(), here ? Role.TITLE : Role.QUIET);
     int end = canvas.columns() - 1;
@@ -120,6 +123,10 @@ final class FormView {
   }
 
   private void hint(int row, boolean listedBelow) {
+    if (form.waiting()) {
+      canvas.fitted(row, 3, canvas.columns() - 1, WAITING, Role.WARNING);
+      return;
+    }
     Field field = form.field();
     List<String> offers =
         listedBelow ? List.of() : field.offers().stream().map(field::told).toList();

@@ -105,7 +105,7 @@ final class Pages {
     List<Entry> page = new ArrayList<>();
     List<Focus> order = new ArrayList<>(PARTS.keySet());
     if (order.remove(from)) {
-      keys(page, PARTS.get(from), Bindings.page(from));
+      keys(page, PARTS.get(from), Bindings.told(from));
     }
     page.add(new Entry("", Role.PLAIN));
     page.add(new Entry("The line", Role.TITLE));
@@ -113,7 +113,7 @@ final class Pages {
     keys(page, "While something stands in the line", Bindings.line());
     words(page);
     keys(page, "On every page, while the line is empty or closed", Bindings.everywhere());
-    order.forEach(focus -> keys(page, PARTS.get(focus), Bindings.page(focus)));
+    order.forEach(focus -> keys(page, PARTS.get(focus), Bindings.told(focus)));
     keys(page, "While a question stands", Bindings.question());
     page.add(new Entry("", Role.PLAIN));
     page.add(new Entry("The air", Role.TITLE));

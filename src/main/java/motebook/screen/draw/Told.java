@@ -75,7 +75,10 @@ record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
   private static String answered(Asked asked) {
     String text = asked.question().text();
     String stop = text.endsWith("?") || text.endsWith(".") ? "" : ".";
-    return stop + (asked.before().isPresent() ? " Enter: yes." : " Press y, then Enter.");
+    return stop
+        + (asked.said().isEmpty()
+            ? " Press y, then Enter."
+            : asked.yes() ? " Enter: yes." : " Enter: leave it as it is.");
   }
 
   private static Role role(Tone tone) {

@@ -163,12 +163,13 @@ final class Answers {
     return DayKeys.read(said, there.seeking(logged.last().startMinute())).then(Answers::withCare);
   }
 
-  // The form of the first run must not push away what was begun meanwhile.
+  // The form of the first run must not push away what was begun meanwhile. Where the line is
+  // closed, the letters that follow may be the rest of a line that somebody meant to say.
   private static Step formOpened(State state, Form form) {
     boolean busy = state.focus() != state.where().base() || !state.line().blank();
     return form.kind() == Form.Kind.FIRST && busy
         ? Step.to(state)
-        : Step.to(state.with(form).with(Focus.FORM));
+        : Step.to(state.with(form.waiting(!state.where().open())).with(Focus.FORM));
   }
 
   private static Step form(State state, UnaryOperator<Form> change) {
@@ -187,15 +188,26 @@ final class Answers {
   private static Step planned(State state, Message.Planned planned) {
     PlanSheet sheet = state.pages().plan().with(planned.lines(), planned.plans());
     boolean asked = state.focus() == Focus.PROMPT || state.focus() == Focus.PLAN;
-    return Step.to(asked ? state.with(sheet).with(Focus.PLAN) : state.with(sheet));
+    State shown = asked ? state.with(sheet).with(Focus.PLAN) : state.with(sheet);
+    return state.line().sent()
+        ? Step.to(shown.with(Line.EMPTY).keeping(""), new Task.KeepDraft(""))
+        : Step.to(shown);
   }
 
   private static Step promptRead(State state, Message.PromptRead read) {
+    if (state.focus() == Focus.PLAN) {
+      return Step.to(state.with(state.line().read(read.reading())));
+    }
     Prompt prompt = state.pages().prompt();
     return Step.to(state.with(prompt.with(prompt.line().read(read.reading()))));
   }
 
   private static Step promptRefused(State state, Message.PromptRefused not) {
+    if (state.focus() == Focus.PLAN) {
+      return state.line().text().strip().equals(not.text())
+          ? Step.to(state.with(state.line().refused(not.fault())))
+          : Step.to(state);
+    }
     Prompt prompt = state.pages().prompt();
     return prompt.line().text().strip().equals(not.text())
         ? Step.to(state.with(prompt.with(prompt.line().refused(not.fault()))))

@@ -35,6 +35,7 @@ public final class Bindings {
       keys.add(WatchKeys.STOP);
     }
     if (state.typing()) {
+      add(keys, ofLine(state.focus()));
       add(keys, beside(state.focus()));
       add(keys, LineKeys.ALL);
     } else {
@@ -104,6 +105,17 @@ public final class Bindings {
       case HELP -> PageKeys.ALL;
       case WORDS -> PageKeys.WORDS;
     };
+  }
+
+  /** The keys of a page, that which it has of its own for a typed line among them. */
+  public static List<Binding> told(Focus focus) {
+    List<Binding> keys = new ArrayList<>(page(focus));
+    keys.addAll(ofLine(focus));
+    return keys;
+  }
+
+  private static List<Binding> ofLine(Focus focus) {
+    return focus == Focus.PLAN ? List.of(PlanKeys.COMPARE) : List.of();
   }
 
   /** The keys of the line while something stands in it. */

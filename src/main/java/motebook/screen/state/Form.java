@@ -14,6 +14,8 @@ import java.util.function.UnaryOperator;
  * @param fields in the order in which they are shown
  * @param at index of the field that is typed in
  * @param entered whether the field was just gone to: what is typed then takes the place of its text
+ * @param waiting whether no field takes letters yet, since the key that opened it may have been one
+ *     of a text
  * @param reading what was last made of it, possibly of an earlier content
  */
 public record Form(
@@ -22,6 +24,7 @@ public record Form(
     List<Field> fields,
     int at,
     boolean entered,
+    boolean waiting,
     Optional<Reading> reading) {
 
   /** What a form is for. */
@@ -41,7 +44,7 @@ public record Form(
 
   /** A form that is just opened. */
   public static Form of(Kind kind, long session, List<Field> fields) {
-    return new Form(kind, session, fields, 0, true, Optional.empty());
+    return new Form(kind, session, fields, 0, true, false, Optional.empty());
   }
 
   /** Whether it describes a session. */
@@ -68,14 +71,20 @@ public record Form(
         .orElse("");
   }
 
+  /** With or without a field that takes letters. */
+  Form waiting(boolean waits) {
+    return new Form(kind, session, fields, at, entered, waits, reading);
+  }
+
   Form on(int index) {
-    return new Form(kind, session, fields, Math.floorMod(index, fields.size()), true, reading);
+    int where = Math.floorMod(index, fields.size());
+    return new Form(kind, session, fields, where, true, false, reading);
   }
 
   Form changed(UnaryOperator<Field> change) {
     List<Field> changed = new ArrayList<>(fields);
     changed.set(at, change.apply(field()));
-    return new Form(kind, session, changed, at, false, reading);
+    return new Form(kind, session, changed, at, false, false, reading);
   }
 
   /** Text typed into the field; in one that was just gone to it takes the place of what stands. */
@@ -88,13 +97,13 @@ public record Form(
   Form offering(String key, List<String> choices) {
     List<Field> offered =
         fields.stream().map(f -> f.key().equals(key) ? f.offering(choices) : f).toList();
-    return new Form(kind, session, offered, at, entered, reading);
+    return new Form(kind, session, offered, at, entered, waiting, reading);
   }
 
   /** A reading has come; one of an earlier content is let go. */
   Form read(Reading fresh) {
     return fresh.text().equals(line())
-        ? new Form(kind, session, fields, at, entered, Optional.of(fresh))
+        ? new Form(kind, session, fields, at, entered, waiting, Optional.of(fresh))
         : this;
   }
 
@@ -102,7 +111,8 @@ public record Form(
   Form refused(Fault fault) {
     Reading refusal = new Reading(line(), Optional.empty(), Optional.of(fault), List.of());
     int where = fault.from() < 0 ? at : fieldAt(fault.from());
-    return new Form(kind, session, fields, where, entered || where != at, Optional.of(refusal));
+    return new Form(
+        kind, session, fields, where, entered || where != at, waiting, Optional.of(refusal));
   }
 
   /** Something is wrong with a field. */

@@ -43,12 +43,15 @@ final class FormKeys {
   }
 
   static Step typed(State state, String text) {
-    return changed(state, form(state).typed(text));
+    return form(state).waiting() ? Step.to(state) : changed(state, form(state).typed(text));
   }
 
   // An answer is checked when its field is left.
   private static Step go(State state, int by) {
     Form left = form(state);
+    if (left.waiting()) {
+      return Step.to(state.with(left.waiting(false)));
+    }
     State gone = state.with(left.on(left.at() + by));
     return left.isSession() || left.isGear()
         ? Step.to(gone)
@@ -74,7 +77,10 @@ final class FormKeys {
   }
 
   private static Step save(State state) {
-    return Step.to(state, new Task.SaveForm(form(state), state.sheet().person()));
+    Form form = form(state);
+    return form.waiting()
+        ? Step.to(state.with(form.waiting(false)))
+        : Step.to(state, new Task.SaveForm(form, state.sheet().person()));
   }
 
   private static Step leave(State state) {

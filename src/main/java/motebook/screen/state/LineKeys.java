@@ -123,7 +123,12 @@ final class LineKeys {
   }
 
   static Step changed(State state, Line line) {
-    return Step.to(state.with(line), new Task.ReadLine(line.text(), state.sheet().person()));
+    String person = state.sheet().person();
+    return Step.to(
+        state.with(line),
+        state.focus() == Focus.PLAN
+            ? new Task.ReadPlan(line.text(), person)
+            : new Task.ReadLine(line.text(), person));
   }
 
   /** Puts a text into the line to be changed there, unless something is being typed already. */
@@ -143,7 +148,7 @@ final class LineKeys {
     };
   }
 
-  private static Step enter(State state) {
+  static Step enter(State state) {
     Line line = state.line();
     Optional<Act> act = Acts.of(line.text());
     if (line.sent()) {

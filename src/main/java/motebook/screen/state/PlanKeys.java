@@ -15,13 +15,13 @@ final class PlanKeys {
               Key.Name.ENTER,
               "Enter",
               "another way",
-              "say another way, or other work",
+              "say another way, or other work; a line that is typed here becomes one as well",
               PlanKeys::ask),
           on(
               Key.control('l'),
               "Ctrl-L",
               "into the line",
-              "put it into the line, to log it",
+              "put it into the line of the day, to log it there",
               PlanKeys::intoLine),
           on(Key.Name.DELETE, "Del", "drop", "drop the one that is pointed at", PlanKeys::drop),
           on(Key.Name.UP, "↑", "", "the one before", s -> point(s, -1)),
@@ -34,7 +34,23 @@ final class PlanKeys {
               s -> scroll(s, SOME)),
           on(Key.Name.PAGE_UP, "PgUp", "", "further up", s -> scroll(s, -SOME)));
 
+  /** Enter while something is typed here: nothing on this page is written. */
+  static final Binding COMPARE =
+      on(
+          Key.Name.ENTER,
+          "Enter",
+          "compare",
+          "hold what is typed against the other ways; nothing is written",
+          PlanKeys::compare);
+
   private PlanKeys() {}
+
+  private static Step compare(State state) {
+    Line line = state.line();
+    return line.blank() || line.sent() || Acts.of(line.text()).isPresent()
+        ? LineKeys.enter(state)
+        : reckoned(state.with(line.sending()), state.pages().plan().and(line.text().strip()));
+  }
 
   /** The plans there are, reckoned anew; without any the question for one. */
   static Step open(State state) {
@@ -63,7 +79,7 @@ final class PlanKeys {
         .pages()
         .plan()
         .pointedAt()
-        .map(line -> LineKeys.offered(state, line.again()))
+        .map(line -> DayKeys.open(state).then(s -> LineKeys.offered(s, line.again())))
         .orElseGet(() -> Step.to(state));
   }
 

@@ -195,7 +195,7 @@ public record State(
 
   /** Asking something; what is typed instead of an answer goes into the line. */
   State asking(Question other) {
-    return with(where.open(true)).asked(Optional.of(new Asked(other, Optional.empty())));
+    return with(where.open(true)).asked(Optional.of(Asked.of(other)));
   }
 
   State asked(Optional<Asked> other) {
