@@ -89,6 +89,9 @@ final class SheetFile {
     if (!Files.exists(file)) {
       return;
     }
+    if (Files.isDirectory(file)) {
+      throw new Refusal(Text.clean(file.toString()) + " is a folder: name a file in it.");
+    }
     boolean book = Files.isRegularFile(file) && holds(file, BOOK);
     if (Files.isRegularFile(file) && !book && (force || holds(file, mark))) {
       return;

@@ -89,7 +89,7 @@ final class Shell {
         .replace(ActionText.RESULT, "pass")
         .replace("--like FINISH", "--like lacquer")
         .replace("--volatile G/L", "--volatile 640")
-        .replace("SHARES", "\"toluene 1\"");
+        .replace("SHARES", "\"mineral-spirits 1\"");
   }
 
   /** Runs a command line that must succeed and reads its JSON. */
