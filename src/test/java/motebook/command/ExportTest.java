@@ -129,7 +129,7 @@ class ExportTest {
           .contains("MDF, sanded 1.5 [1–2.4] times (grade C)")
           .contains("Vacuum on the tool 0.15 [0.06–0.44] let through (grade B)")
           .contains("OSHA")
-          .contains("Shop, 100 m³, 1 air changes/h closed")
+          .contains("Shop, 100 m³, 1 air change/h closed")
           .contains("Left over:")
           .contains("Caution: Wood dust can cause cancer");
     }

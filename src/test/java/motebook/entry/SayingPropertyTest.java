@@ -27,6 +27,7 @@ import motebook.reference.Finishes;
 import motebook.reference.Material;
 import motebook.reference.Named;
 import motebook.reference.Operation;
+import motebook.reference.Operation.Where;
 import motebook.reference.Reference;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -216,6 +217,7 @@ class SayingPropertyTest {
       // Half of them where finishes are used, which few operations do.
       List<Operation> all = new ArrayList<>(TABLES.operations());
       all.removeIf(each -> choices.get(1) % 2 == 0 && !each.finishes());
+      all.removeIf(each -> each.where() == Where.OUTDOORS && !place.outdoors());
       Operation operation = pick(1, all);
       int minutes = 1 + choices.get(2) % 900;
       LocalTime start = LocalTime.of(0, 0).plusMinutes(choices.get(3) % (1441 - minutes));

@@ -94,7 +94,7 @@ class SessionSheetTest {
         "2026-03-02,9:00,40,sanding,, | operation | sanding",
         "2026-03-02,9:00,40,table saw,oke, | material | is no material",
         "2026-03-02,9:00,40,sweeping,,collector | controls | does not help with dry sweeping",
-        "2026-03-02,9:00,40,table saw,,air cleaner | controls | --cleaner-flow",
+        "2026-03-02,9:00,40,table saw,,air cleaner | controls | give it to the place once",
         "2026-03-02,9:00,40,table saw,,,too long,by two | note | has 8 cells and the header 7",
       })
   void a_bad_row_is_told_with_its_line_its_column_and_what_would_be_right(
