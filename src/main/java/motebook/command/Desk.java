@@ -18,6 +18,7 @@ import motebook.model.Action;
 import motebook.model.Person;
 import motebook.model.Refusal;
 import motebook.model.Text;
+import motebook.report.ActionText;
 import motebook.report.Ink;
 import motebook.report.Invocation;
 import motebook.report.Json;
@@ -114,6 +115,9 @@ final class Desk {
   LocalDate date(String given) {
     if (given == null) {
       return today();
+    }
+    if (given.equals(ActionText.DAY)) {
+      throw new Refusal("Give the day in the place of DATE, like 2026-03-02, or yesterday.");
     }
     return Days.parse(given, today())
         .orElseThrow(

@@ -60,7 +60,8 @@ final class LogCommand implements Callable<Integer> {
 
   private void logLine(Book book, Scene scene) {
     Ledger ledger = new Ledger(book);
-    Work work = SpokenLine.read(String.join(" ", words), scene);
+    String typed = String.join(" ", words);
+    Work work = SpokenLine.read(typed, scene);
     Set<Caution> heard = Set.copyOf(ledger.day(work.date(), work.person()).cautions());
     Session session = book.log(work);
     DayReport day = ledger.day(work.date(), work.person());
@@ -68,7 +69,11 @@ final class LogCommand implements Callable<Integer> {
     desk.answer(
         answer.json(),
         () -> Json.object("id", session.id(), "line", said, "day", DayJson.of(day)),
-        () -> answer(session, said, day, heard));
+        () -> {
+          List<String> lines = answer(session, said, day, heard);
+          SpokenLine.advice(typed, work).ifPresent(advice -> lines.add("note      " + advice));
+          return lines;
+        });
   }
 
   private List<String> answer(Session session, String said, DayReport day, Set<Caution> heard) {

@@ -21,6 +21,7 @@ import motebook.reference.Finish;
 import motebook.reference.Hazard;
 import motebook.reference.Masks;
 import motebook.reference.ProtectionFactor;
+import motebook.reference.Reference;
 import motebook.reference.Solvents;
 
 /** Whether the elements on a mask hold what is in the air, and by which row they are rated. */
@@ -138,11 +139,14 @@ final class Elements {
 
   // When one that holds it was put on later: what is told for before that ends there.
   private Optional<LocalDate> next(Hazard hazard) {
+    return later(hazard).map(Element::from);
+  }
+
+  private Optional<Element> later(Hazard hazard) {
     return gear.elementsOf(mask.name()).stream()
         .filter(one -> one.opened().isPresent() && one.from().isAfter(work.date()))
         .filter(one -> masks.elementClass(one.elementClass()).filter(hazard::heldBy).isPresent())
-        .map(Element::from)
-        .min(Comparator.naturalOrder());
+        .min(Comparator.comparing(Element::from));
   }
 
   private String lack(Hazard hazard) {
@@ -151,14 +155,26 @@ final class Elements {
     }
     return on.stream().anyMatch(one -> !ofScheme(one) && hazard.heldBy(one.elementClass()))
         ? classes() + " on " + mask.name() + " is no class of the scheme " + mask.scheme().key()
-        : withoutStop(hazard.advice()) + "; on " + mask.name() + " was " + classes();
+        : lackOf(hazard) + "; on " + mask.name() + " was " + classes();
+  }
+
+  // Where a finish is put on there is little dust, and mist where it is sprayed.
+  private String lackOf(Hazard hazard) {
+    return hazard.key().equals(Hazard.WOOD_DUST)
+            && Reference.shipped().operation(work.operation()).finishes()
+        ? "The mist of a sprayed finish and the dust in the air need a particulate filter (R or P)"
+            + " besides the cartridge"
+        : withoutStop(hazard.advice());
   }
 
   private String wanted(Hazard hazard) {
     if (hazard.kind() != Hazard.Kind.DUST) {
       return hazard.key().equals("solvent-vapour") ? "organic vapour" : hazard.name();
     }
-    return Suggested.dustClass(mask, masks);
+    return later(hazard)
+        .flatMap(one -> masks.elementClass(one.elementClass()))
+        .map(ElementClass::name)
+        .orElseGet(() -> Suggested.dustClass(mask, masks));
   }
 
   private String classes() {

@@ -3,6 +3,8 @@ package motebook.entry;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import motebook.model.Amount;
 import motebook.model.Refusal;
@@ -10,9 +12,12 @@ import motebook.model.Work;
 import motebook.reference.Control;
 import motebook.reference.Finish;
 import motebook.reference.Named;
+import motebook.reference.Reference;
 
 /** The spoken line: a session in one line of plain words, read and said back. */
 public final class SpokenLine {
+  private static final Set<String> SPRAYED = Set.of("spray", "sprayed", "spraying");
+
   private SpokenLine() {}
 
   /**
@@ -44,6 +49,20 @@ public final class SpokenLine {
    */
   public static String say(Work work, Scene scene) {
     return Saying.line(work, scene);
+  }
+
+  /** What to heed of a word that the session does not keep: a finish that was sprayed. */
+  public static Optional<String> advice(String line, Work work) {
+    Line words = Line.of(line);
+    boolean sprayed =
+        IntStream.range(0, words.size())
+            .takeWhile(index -> !words.is(index, "note"))
+            .anyMatch(index -> SPRAYED.contains(words.words(index, index + 1)));
+    return sprayed && Reference.shipped().operation(work.operation()).finishes()
+        ? Optional.of(
+            "Overspray mist is not estimated; a particulate filter (R or P) is needed besides the"
+                + " cartridge.")
+        : Optional.empty();
   }
 
   /**

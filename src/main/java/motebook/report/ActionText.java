@@ -43,6 +43,9 @@ public final class ActionText {
   /** Stands where the factors of a fit test are filled in. */
   public static final String FACTORS = "F1,F2,F3";
 
+  /** Stands where a person says on which day something was done. */
+  public static final String DAY = "DATE";
+
   private static final String RESULT_OPTION = " --result " + RESULT;
 
   private final Invocation program;
@@ -83,13 +86,13 @@ public final class ActionText {
       return "fit medical" + person(medical.person()) + on(medical.on(), dated) + RESULT_OPTION;
     }
     if (action instanceof RecordTraining training) {
-      return "fit training" + person(training.person()) + on(training.on(), dated);
+      return "fit training" + person(training.person()) + " --on " + DAY;
     }
     if (action instanceof EndHair hair) {
       return "fit hair"
           + person(hair.person())
           + " --to "
-          + hair.lastDay().map(LocalDate::toString).orElse("DATE");
+          + hair.lastDay().map(LocalDate::toString).orElse(DAY);
     }
     if (action instanceof RemoveFitRecord remove) {
       return "fit remove " + remove.id();

@@ -41,7 +41,8 @@ final class Writing {
   private Message logged(String text, Scene scene) {
     Work work = book.log(SpokenLine.read(text, scene)).work();
     lines.forget();
-    return new Message.Logged(work, SpokenLine.say(work, scene) + warning());
+    String advice = SpokenLine.advice(text, work).map(". "::concat).orElse("");
+    return new Message.Logged(work, SpokenLine.say(work, scene) + advice + warning());
   }
 
   private String warning() {

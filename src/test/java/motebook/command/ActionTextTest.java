@@ -116,6 +116,7 @@ class ActionTextTest {
         action instanceof RecordSealCheck
             || action instanceof RecordFitTest
             || action instanceof RecordMedical
+            || action instanceof RecordTraining
             || (action instanceof RecordUpkeep upkeep && upkeep.what() == What.INSPECTED);
     String before = shell.say("history --json").out();
     Shell.Said said = run(command);
@@ -140,7 +141,7 @@ class ActionTextTest {
     assertThat(TEXT.undated(new ChangeElement("pads --on 2026-03-02", DAY, 600, false)))
         .isEqualTo("motebook gear change \"pads --on 2026-03-02\"");
     assertThat(TEXT.undated(new RecordTraining("me", DAY)))
-        .isEqualTo("motebook fit training --person me");
+        .isEqualTo("motebook fit training --person me --on DATE");
   }
 
   @Test

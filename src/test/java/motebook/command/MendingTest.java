@@ -124,6 +124,33 @@ class MendingTest {
   }
 
   @Test
+  void what_was_on_a_mask_before_its_element_has_the_class_of_that_element() {
+    done("gear add respirator mask --facepiece \"filtering facepiece\" --for me");
+    done("fit record --respirator mask --agent saccharin --passed --on 2026-03-02");
+    done("gear add element n95 --for mask --class N95 --opened 2026-03-26");
+    done("log 60m orbital sanding oak at 9:00 wearing mask checked on 2026-03-25");
+    LocalDate day = LocalDate.parse("2026-03-25");
+    assertThat(refused(day, 0)).contains("--class N95").doesNotContain("P100");
+    mend(day);
+    assertThat(refused(day, 0)).isNull();
+  }
+
+  @Test
+  void a_cartridge_alone_at_a_finish_is_not_refused_for_wood_dust() {
+    done("gear add respirator half --facepiece \"half mask\" --for me");
+    done("fit record --respirator half --agent saccharin --passed --on 2026-03-02");
+    done("gear add element ov --for half --class OV --opened 2026-03-25");
+    String said =
+        done("log 1h spraying using 100ml lacquer wearing half checked on 2026-03-26 at 9:00");
+    assertThat(said)
+        .contains("The mist of a sprayed finish and the dust in the air need a particulate filter")
+        .contains("note      Overspray mist is not estimated; a particulate filter (R or P)")
+        .doesNotContain("Wood dust wants");
+    String brushed = "log 1h brushing on using 100ml lacquer on 2026-03-26 at 12:00 note no spray";
+    assertThat(done(brushed)).doesNotContain("Overspray");
+  }
+
+  @Test
   void a_mask_for_one_shift_is_told_how_a_fresh_one_each_day_is_said() {
     done("gear add respirator mask --facepiece \"filtering facepiece\" --scheme uk --for me");
     done("fit record --respirator mask --agent saccharin --passed --on 2026-03-02");

@@ -22,6 +22,12 @@ class OutdoorsTest {
   }
 
   // The air at the face, not the wind: judgement, grade D.
+  @Test
+  void pallet_wood_is_told_of_preservative_as_reclaimed_wood_is() {
+    assertThat(shell.say("log 20m table saw of pallet wood at 9:00").out())
+        .contains("Reclaimed wood may carry paint with lead, or preservative");
+  }
+
   @ParameterizedTest
   @CsvSource({"still,12", "light-air,15", "light-breeze,20", "gentle-breeze,30"})
   void a_word_for_the_wind_stands_for_an_air_speed_at_the_face(String word, double speed) {

@@ -87,6 +87,7 @@ final class Shell {
     return command
         .replace(ActionText.FACTORS, "10000,10000,10000")
         .replace(ActionText.RESULT, "pass")
+        .replace("--on " + ActionText.DAY, "--on today")
         .replace("--like FINISH", "--like lacquer")
         .replace("--volatile G/L", "--volatile 640")
         .replace("SHARES", "\"mineral-spirits 1\"");

@@ -75,7 +75,7 @@ class EverydayLinesTest {
           40m table saw of barn wood                  | 40m table saw of reclaimed wood
           40m table saw oriented strand board         | 40m table saw of particleboard
           40m table saw of OSB                        | 40m table saw of particleboard
-          40m table saw of pallet wood                | 40m table saw of mixed or unknown wood
+          40m table saw of pallet wood                | 40m table saw of reclaimed wood
           40m planer of thuja                         | 40m planer of western red cedar
           40m planer, white cedar                     | 40m planer of western red cedar
           40m table saw of oak with shop vac          | 40m table saw of oak with machine vacuum

@@ -238,7 +238,15 @@ public final class LongBook {
 
     void fill(int sessions) throws SQLException {
       connection.setAutoCommit(false);
-      long change = number("change-begin", LAST + "T18:00:00.000Z", "Filled the book", null, "added", "session", null);
+      long change =
+          number(
+              "change-begin",
+              LAST + "T18:00:00.000Z",
+              "Filled the book",
+              null,
+              "added",
+              "session",
+              null);
       put("change-open", change);
       try (PreparedStatement session = prepared("session-insert");
           PreparedStatement control = prepared("control-insert");

@@ -119,6 +119,12 @@ class GearFormTest {
   }
 
   @Test
+  void a_finish_that_is_sprayed_is_answered_with_its_mist() {
+    pilot.type("20m spraying using 100ml lacquer at 9:00").press("Enter");
+    assertThat(pilot.state().notice().toString()).contains("Overspray mist is not estimated");
+  }
+
+  @Test
   void a_field_at_fault_is_gone_to_and_nothing_is_written() {
     addMask();
     pilot.say("fit test").press("Enter");
