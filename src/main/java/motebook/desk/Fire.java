@@ -63,20 +63,11 @@ public record Fire(double share, boolean saturated) {
     return new Fire(Math.min(share, full), full < share);
   }
 
-  /**
-   * The share of air at 25 °C that is full of all that the finishes give off, by Raoult's law; of a
-   * solvent in several of them, the richest counts.
-   */
+  /** The share of air at 25 °C that is full of all that the finishes give off. */
   private static double saturated(List<Drying> finishes) {
-    Map<Solvent, Double> fractions = new HashMap<>();
-    for (Drying one : finishes) {
-      Map<Solvent, Double> volumes = VapourReckoning.parts(one, 1);
-      double all = volumes.values().stream().mapToDouble(Double::doubleValue).sum();
-      volumes.forEach((solvent, part) -> fractions.merge(solvent, part / all, Math::max));
-    }
-    return fractions.entrySet().stream()
+    return VapourReckoning.saturatedPpm(finishes).entrySet().stream()
         .filter(e -> e.getKey().limits().lelPercent().isPresent())
-        .mapToDouble(e -> share(e.getKey(), e.getValue() * e.getKey().saturatedPpm()))
+        .mapToDouble(e -> share(e.getKey(), e.getValue()))
         .sum();
   }
 

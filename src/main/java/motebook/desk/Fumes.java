@@ -31,7 +31,7 @@ final class Fumes {
   private Fumes(VapourReckoning vapour, VapourLimits limits) {
     this.vapour = vapour;
     this.limits = limits;
-    this.outside = new ShortTermExposure(vapour, breath -> 1);
+    this.outside = ShortTermExposure.outside(vapour);
     this.needs = new VapourNeeds(vapour, limits, outside);
   }
 
@@ -75,13 +75,19 @@ final class Fumes {
     ShortTermExposure inside =
         day.breaths().stream().allMatch(breath -> day.vapourShare(breath) == 1)
             ? outside
-            : new ShortTermExposure(vapour, day::vapourShare);
+            : outside.inside(day::vapourShare);
     List<OfShortTerm> rows = new ArrayList<>();
     for (Solvent solvent : vapour.outsidePpm().keySet()) {
       for (ShortTermLimit limit : ShortTermLimit.of(solvent)) {
         Estimate worst = outside.overDay(List.of(solvent));
         if (worst.high90() > SHOWN_FROM * limit.ppm()) {
-          rows.add(new OfShortTerm(solvent, limit, worst, inside.overDay(List.of(solvent))));
+          rows.add(
+              new OfShortTerm(
+                  solvent,
+                  limit,
+                  worst,
+                  inside.overDay(List.of(solvent)),
+                  outside.mostPpm(List.of(solvent))));
         }
       }
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import motebook.reference.Solvent;
 import motebook.science.BreathedAir;
@@ -16,13 +17,15 @@ import motebook.science.WorstWindow;
  * clean or the person away, a window holds less; so a job of five minutes counts a third.
  *
  * <p>The window is the one with the highest typical mean; the estimate is the sum of the finishes
- * over it.
+ * over it, and no more than air of 25 °C holds of the solvents.
  */
 final class ShortTermExposure {
   static final int MINUTES = 15;
 
   private final VapourReckoning vapour;
   private final ToDoubleFunction<Breath> share;
+  private final Optional<ShortTermExposure> outside;
+  private final Map<Solvent, Double> saturatedPpm;
   private final Map<Drying, BreathedAir> airs = new HashMap<>();
   private final Map<Alone, WorstWindow> alone = new HashMap<>();
 
@@ -30,14 +33,37 @@ final class ShortTermExposure {
 
   private record Span(int first, int last) {}
 
-  /**
-   * What reaches a person.
-   *
-   * @param share of what is outside that reaches the person in a stretch, 0 to 1
-   */
-  ShortTermExposure(VapourReckoning vapour, ToDoubleFunction<Breath> share) {
+  private ShortTermExposure(
+      VapourReckoning vapour,
+      ToDoubleFunction<Breath> share,
+      Optional<ShortTermExposure> outside,
+      Map<Solvent, Double> saturatedPpm) {
     this.vapour = vapour;
     this.share = share;
+    this.outside = outside;
+    this.saturatedPpm = saturatedPpm;
+  }
+
+  /** Outside the mask. */
+  static ShortTermExposure outside(VapourReckoning vapour) {
+    return new ShortTermExposure(
+        vapour, breath -> 1, Optional.empty(), VapourReckoning.saturatedPpm(vapour.breathed()));
+  }
+
+  /**
+   * What of this reaches a person.
+   *
+   * @param part of what is outside in a stretch, 0 to 1
+   */
+  ShortTermExposure inside(ToDoubleFunction<Breath> part) {
+    return new ShortTermExposure(vapour, part, Optional.of(this), saturatedPpm);
+  }
+
+  /**
+   * The most of some solvents that air of 25 °C holds beside all that the day's finishes give off.
+   */
+  double mostPpm(List<Solvent> solvents) {
+    return solvents.stream().mapToDouble(one -> saturatedPpm.getOrDefault(one, 0.0)).sum();
   }
 
   /** Over the whole day, ppm. */
@@ -66,6 +92,15 @@ final class ShortTermExposure {
       return Estimate.ZERO;
     }
     double from = window(weights, starts).fromMinute();
+    Estimate unbounded = unbounded(finishes, weights, from);
+    double passed =
+        outside
+            .map(air -> unbounded.typical() / air.unbounded(finishes, weights, from).typical())
+            .orElse(1.0);
+    return passed > 0 ? unbounded.atMost(passed * mostPpm(solvents)) : unbounded;
+  }
+
+  private Estimate unbounded(List<Drying> finishes, Map<Drying, Double> weights, double from) {
     return LognormalSum.of(
         finishes.stream()
             .filter(weights::containsKey)

@@ -60,9 +60,8 @@ final class VapourNeeds {
         .distinct();
   }
 
-  // Air holds no more than saturation, whatever the upper end of the range.
   private static boolean deadly(Solvent solvent, Estimate worst) {
-    return solvent.aboveIdlh(Math.min(solvent.saturatedPpm(), worst.high90()));
+    return solvent.aboveIdlh(worst.high90());
   }
 
   private Set<Solvent> asking(Breath breath) {

@@ -158,6 +158,22 @@ final class VapourReckoning {
     return parts;
   }
 
+  /**
+   * What air at 25 °C holds of each solvent where it is full of all that the finishes give off,
+   * ppm, by Raoult's law; of a solvent in several of them, the richest counts. Without bound where
+   * the pressure is unknown.
+   */
+  static Map<Solvent, Double> saturatedPpm(List<Drying> finishes) {
+    Map<Solvent, Double> full = new HashMap<>();
+    for (Drying one : finishes) {
+      Map<Solvent, Double> volumes = parts(one, 1);
+      double all = volumes.values().stream().mapToDouble(Double::doubleValue).sum();
+      volumes.forEach(
+          (solvent, part) -> full.merge(solvent, part / all * solvent.saturatedPpm(), Math::max));
+    }
+    return full;
+  }
+
   /** The terms of the day's sum of some figure outside the mask, one for each finish. */
   List<LognormalSum.Term> outsideTerms(Weight weight) {
     return terms(finish -> outside.get(finish) / Dose.EIGHT_HOURS, weight);

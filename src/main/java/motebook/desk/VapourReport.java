@@ -57,9 +57,12 @@ public record VapourReport(
    * @param limit which limit
    * @param outside mean over the worst 15 minutes outside the mask, ppm
    * @param inside the same inside it, at its own worst 15 minutes
+   * @param mostPpm what air of 25 °C holds of it; the estimates end there
    */
   public record OfShortTerm(
-      Solvent solvent, ShortTermLimit limit, Estimate outside, Estimate inside) {
+      Solvent solvent, ShortTermLimit limit, Estimate outside, Estimate inside, double mostPpm) {
+    private static final double ROUNDING = 1e-9;
+
     /** The best estimate outside as a multiple of the limit, above 1 over it. */
     public double ratio() {
       return outside.central() / limit.ppm();
@@ -70,9 +73,9 @@ public record VapourReport(
       return RequiredProtection.of(outside.times(1 / limit.ppm()), inside.times(1 / limit.ppm()));
     }
 
-    /** Whether the range reaches above what air of 25 °C can hold. */
+    /** Whether the range ends at what air of 25 °C can hold. */
     public boolean saturated() {
-      return outside.high90() > solvent.saturatedPpm();
+      return outside.high90() > mostPpm * (1 - ROUNDING);
     }
   }
 

@@ -65,6 +65,7 @@ final class VapourJson {
         "solvent", row.solvent().key(),
         "ppm_15_min_central", row.outside().central(),
         "ppm_15_min_high90", row.outside().high90(),
+        "capped_at_saturation", row.saturated(),
         "limit_ppm", row.limit().ppm(),
         "kind", row.limit().kind().name().toLowerCase(Locale.ROOT),
         "authority", row.limit().authority().name());

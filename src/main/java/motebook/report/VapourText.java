@@ -120,9 +120,9 @@ public final class VapourText {
                         + Figures.plain(row.limit().ppm()))
             .collect(Collectors.joining(", "))
         + (first.saturated()
-            ? "; air of 25 °C holds "
-                + Figures.rounded(first.solvent().saturatedPpm())
-                + " ppm at most"
+            ? "; capped at the "
+                + Figures.rounded(first.mostPpm())
+                + " ppm that air of 25 °C can hold"
             : "");
   }
 

@@ -63,6 +63,15 @@ public record Estimate(double typical, double central, double below, double abov
     return Erf.erfc(Math.log(limit / central) / sigma / Math.sqrt(2)) / 2;
   }
 
+  /**
+   * The same where no true value lies above a most, above 0: the middle and both ends end there.
+   */
+  public Estimate atMost(double most) {
+    return high90() <= most
+        ? this
+        : ofRange(Math.min(typical, most), Math.min(low90(), most), Math.min(central, most), most);
+  }
+
   /** The same in other units: every value multiplied by a factor above 0. */
   public Estimate times(double factor) {
     return new Estimate(typical * factor, central * factor, below, above);

@@ -194,6 +194,18 @@ class VapourContractTest {
   }
 
   @Test
+  void no_page_shows_more_vapour_than_air_can_hold() {
+    said("log 4h finishing using 20000ml mineral spirits at 9:00 on 2026-03-02");
+    Map<String, Object> day = shell.json("day 2026-03-02");
+    // Derived: 0.11 kPa of 101.325 are 1085.6 ppm.
+    assertThat(number(day, "acute", 0, "ppm_15_min_high90")).isCloseTo(1085.6, within(0.1));
+    assertThat(number(day, "acute", 0, "ppm_15_min_central")).isLessThanOrEqualTo(1085.7);
+    assertThat(at(day, "acute", 0, "capped_at_saturation")).isEqualTo(true);
+    assertThat(shell.say("day 2026-03-02").out().replaceAll("\\s+", " "))
+        .contains("capped at the 1090 ppm that air of 25 °C can hold");
+  }
+
+  @Test
   void air_that_may_be_immediately_dangerous_is_to_be_left() {
     said("log 25m finishing using 500ml contact cement at 9:00 on 2026-03-02");
     String warnings = at(shell.json("day 2026-03-02"), "warnings").toString();

@@ -141,4 +141,68 @@ class ShortTermTest {
             .get(0);
     assertThat(row.inside().central()).isCloseTo(row.outside().central() / 10, within(1e-9));
   }
+
+  @Test
+  void no_quarter_of_an_hour_holds_more_than_air_of_25_degrees() {
+    // Derived: 0.11 kPa of 101.325 are 1085.6 ppm; 3 L in a closed room of 30 m3 would be far more.
+    List<OfShortTerm> rows =
+        acute(
+            new Shops()
+                .in(Shops.room(30, 0.3, 3, 3))
+                .used("me", "shop", "09:00", 60, "3000 spirits"),
+            "me");
+    double full = 0.11 / 101.325 * 1e6;
+    assertThat(rows).isNotEmpty();
+    for (OfShortTerm row : rows) {
+      assertThat(row.outside().low90()).isCloseTo(full, within(1e-6));
+      assertThat(row.outside().central()).isCloseTo(full, within(1e-6));
+      assertThat(row.outside().high90()).isCloseTo(full, within(1e-6));
+      assertThat(row.inside()).isEqualTo(row.outside());
+      assertThat(row.ratio()).isCloseTo(full / row.limit().ppm(), within(1e-9));
+      assertThat(row.saturated()).isTrue();
+    }
+  }
+
+  @Test
+  void a_mixture_holds_each_solvent_by_its_mole_fraction() {
+    // Derived: 98 and 2 % by weight at 138 and 106.17 g/mol are 97.416 and 2.584 % by mole.
+    List<OfShortTerm> rows =
+        acute(
+            new Shops()
+                .in(Shops.room(30, 0.3, 3, 3))
+                .used("me", "shop", "09:00", 60, "3000 oil-varnish"),
+            "me");
+    assertThat(rows)
+        .filteredOn(row -> row.solvent().key().equals("mineral-spirits"))
+        .isNotEmpty()
+        .allSatisfy(
+            row ->
+                assertThat(row.outside().central())
+                    .isCloseTo(0.97416 * 0.11 / 101.325 * 1e6, within(0.01)));
+  }
+
+  @Test
+  void a_mask_lets_its_part_of_full_air_through() {
+    CreditRule tenfold =
+        session ->
+            new Credit(1, Verdict.of(10), Optional.of(Verdict.of(10)), List.of(), Optional::empty);
+    OfShortTerm row =
+        acute(
+                new Shops()
+                    .in(Shops.room(30, 0.3, 3, 3))
+                    .crediting(tenfold)
+                    .used("me", "shop", "09:00", 60, "3000 spirits"),
+                "me")
+            .get(0);
+    assertThat(row.outside().central()).isCloseTo(0.11 / 101.325 * 1e6, within(1e-6));
+    assertThat(row.inside().central()).isCloseTo(row.outside().central() / 10, within(1e-6));
+  }
+
+  @Test
+  void air_that_is_not_full_is_not_capped() {
+    assertThat(acute(new Shops().used("me", "shop", "09:00", 20, "200 lacquer"), "me"))
+        .filteredOn(row -> row.solvent().key().equals("toluene"))
+        .isNotEmpty()
+        .noneMatch(OfShortTerm::saturated);
+  }
 }
