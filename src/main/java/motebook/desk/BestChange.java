@@ -13,7 +13,8 @@ import motebook.science.Estimate;
  * The one change that would have helped most: of the worst job that a control could still have
  * helped, the control that leaves the mean of the week's days lowest when the model estimates them
  * again with it. To work whose dust no limit covers it says nothing: a lower figure is not enough;
- * nor does it to a week whose vapour comes nearer to a limit than its dust.
+ * nor does it to a week whose vapour comes nearer to a limit than its dust. Where such dust comes
+ * before all other work there is no best change: it is to be dealt with first.
  *
  * @param job the job that would have been done with it
  * @param control the control
@@ -27,7 +28,7 @@ public record BestChange(Job job, Control control, double was, double would, Est
 
   /** The best change of a week; empty where none would have taken off a tenth. */
   static Optional<BestChange> of(WeekReport week, List<DayReckoning> days) {
-    if (Foremost.of(week.days()) == Foremost.VAPOUR) {
+    if (Foremost.of(week.days()) == Foremost.VAPOUR || !week.uncoveredAhead().isEmpty()) {
       return Optional.empty();
     }
     return week.contributions().stream()

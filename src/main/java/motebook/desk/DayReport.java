@@ -1,6 +1,7 @@
 package motebook.desk;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -72,6 +73,20 @@ public record DayReport(
   /** How much protection the dust calls for; empty where no limit judges it. */
   public Optional<RequiredProtection> requiredForDust() {
     return limit().flatMap(HeldLimit::required);
+  }
+
+  /**
+   * How much a shift over midnight calls for, as one shift, where that is more than the day does;
+   * empty where it is not.
+   */
+  public Optional<RequiredProtection> requiredForNight() {
+    double ofDay = requiredForDust().map(RequiredProtection::central).orElse(0.0);
+    return limits.nights().stream()
+        .filter(night -> night.uncovered().isEmpty())
+        .flatMap(night -> night.limit().stream())
+        .flatMap(held -> held.required().stream())
+        .filter(needed -> needed.central() > ofDay)
+        .max(Comparator.comparingDouble(RequiredProtection::central));
   }
 
   /** How much protection the vapours call for; empty where there are none, or no limit for any. */

@@ -77,8 +77,13 @@ public record LimitReach(State state, Moments limit, Optional<Moments> advisory)
     return limit.half.stream().mapToInt(Moment::minutes).findFirst();
   }
 
-  /** What a day is held against. */
-  private record Held(Optional<HeldLimit> judging, Optional<HeldLimit> advisory) {}
+  /**
+   * What a day is held against.
+   *
+   * @param uncovered whether all its dust is such as no limit covers, so that none is held yet
+   */
+  private record Held(
+      Optional<HeldLimit> judging, Optional<HeldLimit> advisory, boolean uncovered) {}
 
   /** The day by how long the work goes on. */
   private static final class Ahead {
@@ -138,7 +143,10 @@ public record LimitReach(State state, Moments limit, Optional<Moments> advisory)
     private Held held(int minutes) {
       List<Session> all = Timing.with(others, parts(minutes));
       DayReckoning day = new DayReckoning(work.date(), work.person(), all, shop);
-      return new Held(HeldLimit.of(day), HeldLimit.advisory(day));
+      return new Held(
+          HeldLimit.of(day),
+          HeldLimit.advisory(day),
+          Uncovered.of(day).map(Uncovered::alone).orElse(false));
     }
 
     private List<Work> parts(int minutes) {
@@ -160,7 +168,9 @@ public record LimitReach(State state, Moments limit, Optional<Moments> advisory)
     // A day's dose only grows with the time worked, so halving a free stretch finds the minute.
     private Optional<Moment> first(double chance, Function<Held, Optional<HeldLimit>> limit) {
       int under = done;
-      if (passes(chance, limit, under)) {
+      // After dust that no limit covers the first minute calls for the limit; it is not the one
+      // that passes it.
+      if (passes(chance, limit, day(under).uncovered ? under + 1 : under)) {
         return Optional.of(new Moment(0, work.startMinute() + done));
       }
       int end = 0;

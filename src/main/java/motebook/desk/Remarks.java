@@ -3,16 +3,20 @@ package motebook.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import motebook.model.Sample;
 import motebook.model.Surroundings.Outdoors;
+import motebook.model.Work;
 import motebook.reference.Limit;
 
 /** What a reader must know beside the figures of a day. */
 final class Remarks {
   private static final int NAMED = 3;
+  private static final String LEAD = "lead";
+  private static final Set<String> RAISING = Set.of("sweeping", "blow-down");
 
   private Remarks() {}
 
@@ -45,12 +49,39 @@ final class Remarks {
     tooFastOutdoors(day).forEach(remarks::add);
     notServed(day).forEach(remarks::add);
     contradiction(day).ifPresent(remarks::add);
+    sweptUp(day).forEach(remarks::add);
     day.sources().stream()
         .filter(day::isOwn)
         .flatMap(own -> day.credit(own).notes().stream())
         .distinct()
         .forEach(remarks::add);
     return remarks;
+  }
+
+  /** Dry cleaning raises again what anybody's work on lead paint or treated wood left lying. */
+  private static Stream<String> sweptUp(DayReckoning day) {
+    return day.sources().stream()
+        .filter(own -> day.isOwn(own) && RAISING.contains(own.operation().key()))
+        .flatMap(own -> day.sources().stream().filter(other -> leftToSweep(other, own)))
+        .map(
+            left ->
+                "Dust of "
+                    + left.material().name()
+                    + " is left in "
+                    + left.session().work().place()
+                    + ": no dry sweeping, no blow-down; use a HEPA (class H) vacuum or wipe"
+                    + " wet. Follow your local rules for "
+                    + (left.material().cautions().contains(LEAD) ? "lead." : "treated wood."))
+        .distinct();
+  }
+
+  private static boolean leftToSweep(Source left, Source sweeping) {
+    Work before = left.session().work();
+    Work work = sweeping.session().work();
+    return left.operation().dusty()
+        && !left.coveredByLimit()
+        && before.place().equals(work.place())
+        && before.startMinute() < work.endMinute();
   }
 
   /** A sample that cannot go with the rest moves every estimate, so every day says so. */

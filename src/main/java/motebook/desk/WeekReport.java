@@ -117,6 +117,25 @@ public record WeekReport(
         : OptionalLong.of(held.stream().filter(limit -> limit.ratio() > 1).count());
   }
 
+  /**
+   * What gave off the dust that no limit covers, where all of it together is more than the worst
+   * other work gave; empty where it is less, and where there is no other dust to put behind it.
+   */
+  public List<Material> uncoveredAhead() {
+    List<Contribution> uncovered =
+        contributions.stream().filter(one -> !one.job().material().coveredByLimit()).toList();
+    double worstOther =
+        contributions.stream()
+            .filter(one -> one.job().material().coveredByLimit())
+            .mapToDouble(Contribution::sharePercent)
+            .max()
+            .orElse(0);
+    double together = uncovered.stream().mapToDouble(Contribution::sharePercent).sum();
+    return worstOther > 0 && together > worstOther
+        ? uncovered.stream().map(one -> one.job().material()).distinct().toList()
+        : List.of();
+  }
+
   /** The parts of the dose by operation, most first, in percent. */
   public List<Map.Entry<Operation, Double>> byOperation() {
     return summed(job -> job.operation());

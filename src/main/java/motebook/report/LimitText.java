@@ -217,7 +217,7 @@ public final class LimitText {
     return Optional.of(
         moments
             .oneInTwenty()
-            .filter(moment -> moments.half().isEmpty() || moment.minutes() > 0)
+            .filter(moment -> moments.half().map(even -> even.minutes() > 0).orElse(true))
             .map(moment -> half + "; with a chance of 1 in 20 " + early(moment))
             .orElse(half));
   }

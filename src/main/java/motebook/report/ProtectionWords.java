@@ -24,11 +24,16 @@ public final class ProtectionWords {
   public static List<String> needs(DayReport day) {
     List<String> lines = new ArrayList<>();
     if (day.uncovered().isEmpty()) { // of dust that no limit covers nobody knows what is enough
-      day.requiredForDust().flatMap(one -> needs("dust", one, day)).ifPresent(lines::add);
+      Optional<RequiredProtection> night = day.requiredForNight();
+      String when = night.isPresent() ? " over the night as one shift" : "";
+      night
+          .or(day::requiredForDust)
+          .flatMap(one -> needs("dust", one, when, day))
+          .ifPresent(lines::add);
     }
     day.vapour()
         .flatMap(ProtectionWords::most)
-        .flatMap(most -> needs(most.hazard, most.needed, day))
+        .flatMap(most -> needs(most.hazard, most.needed, "", day))
         .ifPresent(lines::add);
     return lines;
   }
@@ -53,7 +58,8 @@ public final class ProtectionWords {
   }
 
   // Where even the upper end needs nothing, there is nothing to say.
-  private static Optional<String> needs(String hazard, RequiredProtection needed, DayReport day) {
+  private static Optional<String> needs(
+      String hazard, RequiredProtection needed, String when, DayReport day) {
     if (needed.high90() <= 1) {
       return Optional.empty();
     }
@@ -63,14 +69,16 @@ public final class ProtectionWords {
             + (needed.central() > 1
                 ? " needs a factor of " + factor(needed.central()) + " (upper end " + upper + ")"
                 : " needs a factor of " + upper + " at the upper end")
-            + (Wording.masked(day)
+            + when
+            + (Wording.masked(day) || needed.counted() > 1
                 ? "; yours counts " + factor(needed.counted())
                 : "; no mask worn"));
   }
 
   /** {@code Needs 6; yours counts 10.}; empty where the best estimate needs none. */
   public static Optional<String> brief(DayReport day) {
-    return day.requiredForDust()
+    return day.requiredForNight()
+        .or(day::requiredForDust)
         .filter(needed -> needed.central() > 1 && Wording.masked(day))
         .filter(needed -> day.uncovered().isEmpty())
         .map(

@@ -132,7 +132,7 @@ public final class WeekText {
     review
         .change()
         .ifPresent(change -> lines.add("change      " + WeekWords.change(change, person)));
-    review.best().ifPresent(best -> lines.add("would help  " + WeekWords.best(best, person)));
+    WeekWords.help(review).ifPresent(help -> lines.add("would help  " + help));
     WearText.lines(review.wear(), person).forEach(used -> lines.add("used up     " + used));
     lines.addAll(leftOut(review.week()));
     review.remarks().forEach(remark -> lines.add("note        " + remark));

@@ -1,5 +1,6 @@
 package motebook.report;
 
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -7,11 +8,13 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import motebook.desk.BestChange;
 import motebook.desk.DayReport;
+import motebook.desk.HeldLimit;
 import motebook.desk.LongDay;
 import motebook.desk.Trend;
 import motebook.desk.Uncovered;
 import motebook.desk.WeekReport;
 import motebook.desk.WeekReport.Contribution.Job;
+import motebook.desk.WeekReview;
 import motebook.desk.WeekVapour;
 import motebook.desk.Weeks;
 import motebook.model.Figures;
@@ -80,6 +83,21 @@ public final class WeekWords {
         + " weeks with work)";
   }
 
+  /**
+   * What would have helped most, in one sentence: the best change, or what to do about dust that no
+   * limit covers where that comes first.
+   */
+  public static Optional<String> help(WeekReview review) {
+    List<Material> uncovered = review.week().uncoveredAhead();
+    return uncovered.isEmpty()
+        ? review.best().map(best -> best(best, review.week().person()))
+        : Optional.of(
+            "First the "
+                + LimitText.names(uncovered)
+                + ", whose dust no limit here covers. "
+                + LimitText.instead(uncovered).get(0));
+  }
+
   /** The one change that would have helped most, in one sentence. */
   public static String best(BestChange best, String person) {
     return "With "
@@ -100,7 +118,21 @@ public final class WeekWords {
         + ": outside "
         + Wording.estimate(worst.outside().estimate())
         + toLimit(worst)
-        + worst.limits().advisory().map(held -> ", " + LimitText.advisory(held)).orElse("");
+        + worst.limits().advisory().map(held -> ", " + LimitText.advisory(held)).orElse("")
+        + worseNight(week, worst.limit().map(HeldLimit::ratio).orElse(0.0));
+  }
+
+  private static String worseNight(WeekReport week, double ratioOfDay) {
+    return week.nights().stream()
+        .filter(night -> night.limit().map(HeldLimit::ratio).orElse(0.0) > ratioOfDay)
+        .max(Comparator.comparingDouble(night -> night.limit().orElseThrow().ratio()))
+        .map(
+            night ->
+                "; the night from "
+                    + Wording.weekday(night.evening())
+                    + " as one shift "
+                    + Wording.ratio(night.limit().orElseThrow()))
+        .orElse("");
   }
 
   /** A day of more than 8 h against its lowered limit. */

@@ -197,4 +197,24 @@ class LimitsContractTest {
     assertThat(at(group, "operation")).isEqualTo("orbital-sanding");
     assertThat(at(group, "limit") == null).isEqualTo(wood.equals("old paint"));
   }
+
+  @Test
+  void a_night_that_calls_for_more_than_its_days_is_what_the_mask_must_be_enough_for() {
+    shell.say("log 90m orbital sanding of oak on 2026-03-02 at 22:30");
+    shell.say("log 90m orbital sanding of oak on 2026-03-03 at 0:00");
+    for (String date : List.of("2026-03-02", "2026-03-03")) {
+      Map<String, Object> day = shell.json("day " + date);
+      double night = number(day, "nights", 0, "outside", "central_mg_m3");
+      double alone = number(day, "twa", "outside", "central_mg_m3");
+      // One mg/m3 is the limit, so the night's mean is its factor too.
+      assertThat(night).isGreaterThan(alone * 1.5);
+      assertThat(shell.say("day " + date).out())
+          .contains("dust needs a factor of %.1f (upper end".formatted(night))
+          .contains(" over the night as one shift; no mask worn");
+      assertThat(number(day, "required_protection", "dust", "central"))
+          .isCloseTo(alone, within(1e-9));
+    }
+    assertThat(shell.say("week 2026-03-02").out())
+        .containsPattern("worst day .*; the night from Monday as one shift about [0-9.]+ times");
+  }
 }

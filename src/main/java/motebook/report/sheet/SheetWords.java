@@ -104,7 +104,7 @@ final class SheetWords {
       said.add("52 weeks: " + WeekWords.trend(review.year()) + ".");
     }
     review.change().ifPresent(change -> said.add(WeekWords.change(change, person)));
-    review.best().ifPresent(best -> said.add(WeekWords.best(best, person)));
+    WeekWords.help(review).ifPresent(said::add);
     review.week().longDays().forEach(day -> said.add(WeekWords.longDay(day) + "."));
     review.week().nights().forEach(night -> said.add(LimitText.night(night) + "."));
     WeekWords.uncovered(review.week()).ifPresent(said::add);

@@ -141,11 +141,7 @@ final class WeekView {
             foot);
     return canvas.rows() < ROOMY
         ? at
-        : page.review()
-            .best()
-            .map(best -> WeekWords.best(best, page.person()))
-            .map(s -> text(at, foot, s, Role.PLAIN))
-            .orElse(at);
+        : WeekWords.help(page.review()).map(s -> text(at, foot, s, Role.PLAIN)).orElse(at);
   }
 
   // One line in all, and only where there are more than the trend needs.
