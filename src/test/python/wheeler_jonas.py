@@ -27,5 +27,5 @@ def minutes(ppm, celsius=22.0):
 
 
 if __name__ == "__main__":
-    for ppm in (400, 200):
+    for ppm in (1000, 500):
         print(f"toluene {ppm} ppm: {minutes(ppm):.4f} min")

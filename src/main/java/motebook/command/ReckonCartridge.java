@@ -98,7 +98,7 @@ final class ReckonCartridge extends Reckoning {
   private static void refuseAboveIdlh(Solvent solvent, double ppm) {
     if (solvent.aboveIdlh(ppm)) {
       throw new Refusal(
-          "%s ppm of %s is too much: from %s ppm on it is immediately dangerous to life or health"
+          "%s ppm of %s is too much: above %s ppm it is immediately dangerous to life or health"
                   .formatted(
                       Figures.plain(ppm),
                       solvent.name(),

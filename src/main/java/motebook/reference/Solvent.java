@@ -64,10 +64,10 @@ public record Solvent(
   }
 
   /**
-   * Whether a concentration of it, ppm, is immediately dangerous to life or health: from IDLH on.
+   * Whether a concentration of it, ppm, lies above what is immediately dangerous to life or health.
    */
   public boolean aboveIdlh(double ppm) {
-    return limits.idlhPpm().isPresent() && ppm >= limits.idlhPpm().getAsDouble();
+    return limits.idlhPpm().isPresent() && ppm > limits.idlhPpm().getAsDouble();
   }
 
   /** What protects from it. */

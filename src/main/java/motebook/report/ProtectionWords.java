@@ -118,9 +118,9 @@ public final class ProtectionWords {
         + one.solvent().name()
         + " may reach "
         + Figures.rounded(one.outside().high90())
-        + " ppm over 15 minutes (upper end of the range), and from "
+        + " ppm over 15 minutes (upper end of the range), and above "
         + Figures.plain(one.solvent().limits().idlhPpm().orElseThrow())
-        + " ppm on it is immediately dangerous to life or health. No mask in this book counts"
+        + " ppm it is immediately dangerous to life or health. No mask in this book counts"
         + " there; entering such air is licensed work.";
   }
 

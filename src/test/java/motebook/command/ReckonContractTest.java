@@ -86,7 +86,8 @@ class ReckonContractTest {
         "cartridge toluene --ppm 200 | table_minutes | 307",
         "cartridge sec-butanol --ppm 500 | table_minutes | 130",
         // Regression on the equation, src/test/python/wheeler_jonas.py.
-        "cartridge toluene --ppm 400 | wheeler_jonas_minutes | 163.7135",
+        "cartridge toluene --ppm 500 | table_minutes | 135",
+        "cartridge toluene --ppm 500 | wheeler_jonas_minutes | 133.8826",
         // 480 min at 40 L/min (OSHA, quoting AIHA).
         "cartridge toluene --ppm 200 --flow 40 | rule_of_thumb_minutes | 480",
         "cartridge butyl acetate --ppm 200 --flow 40 --humidity 86 | rule_of_thumb_minutes | 240",
@@ -149,11 +150,10 @@ class ReckonContractTest {
       delimiter = '|',
       value = {
         // NIOSH IDLH: toluene 500, mineral spirits 3540, methanol 6000, ammonia 300 ppm.
-        "toluene --ppm 500 | from 500 ppm on it is immediately dangerous",
-        "toluene --ppm 501 | from 500 ppm on",
-        "xylenes --ppm 1000 | from 900 ppm on",
-        "methanol --ppm 7000 | from 6000 ppm on",
-        "ammonia --ppm 300 | from 300 ppm on",
+        "toluene --ppm 501 | above 500 ppm it is immediately dangerous",
+        "xylenes --ppm 1000 | above 900 ppm",
+        "methanol --ppm 7000 | above 6000 ppm",
+        "ammonia --ppm 301 | above 300 ppm",
         // 42 CFR 84.190, read: organic vapour 1000 ppm.
         "mek --ppm 1001 | approved up to 1000 ppm (42 CFR 84.190)",
         "cumene --ppm 1001 | approved up to 1000 ppm"

@@ -211,7 +211,7 @@ class VapourContractTest {
     String warnings = at(shell.json("day 2026-03-02"), "warnings").toString();
     assertThat(warnings)
         .contains("Leave the area and ventilate: toluene may reach")
-        .contains("from 500 ppm on it is immediately dangerous")
+        .contains("above 500 ppm it is immediately dangerous")
         .contains("entering such air is licensed work")
         .doesNotContain("gear add");
     assertThat(shell.say("day 2026-03-02").out()).contains("warning   Leave the area");

@@ -413,10 +413,10 @@ class MaskRuleTest {
     // NIOSH IDLH of toluene, read: 500 ppm.
     Workshop shop = inOrder();
     Session below = shop.wore(DAY, "09:00", 5, "half mask", "finishing of oak");
-    shop.vapour(below, "toluene", 200, 499);
+    shop.vapour(below, "toluene", 200, 500);
     assertThat(Workshop.refused(shop.credit(below))).contains("organic-vapour element");
     Session above = shop.wore(DAY, "10:00", 5, "half mask", "finishing of oak");
-    shop.vapour(above, "toluene", 200, 500);
+    shop.vapour(above, "toluene", 200, 501);
     Credit credit = shop.credit(above);
     assertThat(credit.apf()).isEqualTo(1);
     assertThat(credit.vapourApf()).isEqualTo(1);
