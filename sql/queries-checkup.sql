@@ -29,9 +29,9 @@ SELECT
   'WITH known AS MATERIALIZED (
     SELECT ' || named_keys || ', after FROM change_row WHERE id IN (
       SELECT max(id) FROM change_row WHERE table_name = ' || quote(?1) || iif(?2,
-        ' AND coalesce(
+        ' AND CASE WHEN json_valid(coalesce(after, before)) THEN coalesce(
           json_extract(coalesce(after, before), ''$.id''),
-          json_extract(coalesce(after, before), ''$.session_id'')) = ?1', '')
+          json_extract(coalesce(after, before), ''$.session_id'')) END = ?1', '')
     || ' GROUP BY ' || image_keys || '))
   SELECT ' || replace(shown_key, 'k', 'row.k') || ' AS key, row.image AS now, known.after AS past,
     known.k1 IS NOT NULL AS known, json_object(' || defaults || ') AS defaults
@@ -51,9 +51,9 @@ FROM part;
 -- name: row-is-known
 SELECT EXISTS (
   SELECT 1 FROM change_row
-  WHERE table_name = ? AND coalesce(
+  WHERE table_name = ? AND CASE WHEN json_valid(coalesce(after, before)) THEN coalesce(
       json_extract(coalesce(after, before), '$.id'),
-      json_extract(coalesce(after, before), '$.session_id')) = ?);
+      json_extract(coalesce(after, before), '$.session_id')) END = ?);
 
 -- name: unreadable-history
 SELECT count(*) FROM change_row

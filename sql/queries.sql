@@ -252,9 +252,9 @@ SELECT
     typeof(session.respirator), typeof(session.seal_checked), typeof(session.worn_percent),
     typeof(session.note)) THEN 1 ELSE
   (SELECT after FROM change_row
-   WHERE table_name = 'session' AND coalesce(
+   WHERE table_name = 'session' AND CASE WHEN json_valid(coalesce(after, before)) THEN coalesce(
       json_extract(coalesce(after, before), '$.id'),
-      json_extract(coalesce(after, before), '$.session_id')) = +session.id
+      json_extract(coalesce(after, before), '$.session_id')) END = +session.id
    ORDER BY id DESC LIMIT 1)
   IS NOT json_object(
     'id', session.id, 'person_id', session.person_id, 'place_id', place_id,
@@ -266,9 +266,10 @@ SELECT
   OR (
     SELECT group_concat(after, char(10)) FROM (
       SELECT after FROM change_row
-      WHERE table_name = 'session_control' AND coalesce(
+      WHERE table_name = 'session_control'
+        AND CASE WHEN json_valid(coalesce(after, before)) THEN coalesce(
         json_extract(coalesce(after, before), '$.id'),
-        json_extract(coalesce(after, before), '$.session_id')) = +session.id
+        json_extract(coalesce(after, before), '$.session_id')) END = +session.id
       ORDER BY id))
   IS NOT (
     SELECT group_concat(image, char(10)) FROM (
@@ -280,9 +281,10 @@ SELECT
   OR (
     SELECT group_concat(after, char(10)) FROM (
       SELECT after FROM change_row
-      WHERE table_name = 'session_finish' AND coalesce(
+      WHERE table_name = 'session_finish'
+        AND CASE WHEN json_valid(coalesce(after, before)) THEN coalesce(
         json_extract(coalesce(after, before), '$.id'),
-        json_extract(coalesce(after, before), '$.session_id')) = +session.id
+        json_extract(coalesce(after, before), '$.session_id')) END = +session.id
       ORDER BY id))
   IS NOT (
     SELECT group_concat(image, char(10)) FROM (

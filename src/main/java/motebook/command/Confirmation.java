@@ -50,7 +50,7 @@ final class Confirmation {
     boolean agreed =
         Asking.yes(world, doubts.isEmpty() ? "Keep it and change these?" : all + " Is that right?");
     if (!agreed) {
-      world.out().println("Nothing was changed.");
+      world.err().println("Nothing was changed.");
     }
     return agreed;
   }

@@ -3,7 +3,6 @@ package motebook.command;
 import java.util.concurrent.Callable;
 import motebook.journal.Book;
 import motebook.model.MaskUse;
-import motebook.model.Refusal;
 import motebook.model.Work;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -30,18 +29,14 @@ final class FitChecked implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Book book = desk.open()) {
-      Work was = FitCommand.work(book, id);
-      MaskUse mask =
-          was.mask()
-              .orElseThrow(() -> new Refusal("No respirator was worn in session " + id + "."));
       boolean held = outcome.passed();
-      book.amend(id, was.withMask(mask.checked(held)));
+      Work now = book.sealChecked(id, held).work();
       desk.out()
           .println(
               "Session %d: the seal of %s was checked%s."
                   .formatted(
                       id,
-                      mask.respirator(),
+                      now.mask().map(MaskUse::respirator).orElse(""),
                       held ? "" : " and did not hold, so the mask counts for nothing"));
     }
     return ExitCode.DONE;

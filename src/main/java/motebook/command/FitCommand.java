@@ -9,9 +9,6 @@ import motebook.journal.Book;
 import motebook.model.FitRecord;
 import motebook.model.FitRecord.Medical;
 import motebook.model.FitRecord.Training;
-import motebook.model.Refusal;
-import motebook.model.Session;
-import motebook.model.Work;
 import motebook.report.FitReport;
 import motebook.report.Json;
 import picocli.CommandLine;
@@ -120,13 +117,6 @@ final class FitCommand {
     OfTraining(Desk desk) {
       super(desk, (person, date) -> new Training(0, person, date));
     }
-  }
-
-  /** The work of a session, which must be there. */
-  static Work work(Book book, long id) {
-    return book.session(id)
-        .map(Session::work)
-        .orElseThrow(() -> new Refusal("The book holds no session with the number " + id + "."));
   }
 
   @Command(name = "list", description = "Lists what is on record, oldest first.")

@@ -34,10 +34,8 @@ final class FitWore implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Book book = desk.open()) {
-      Work was = FitCommand.work(book, id);
-      String worn = book.rack().respirator(respirator, was.date()).name();
-      MaskUse use = was.mask().orElse(new MaskUse(worn, checked, 100)).of(worn);
-      book.amend(id, was.withMask(use.checked(checked || use.checked())));
+      Work now = book.wore(id, respirator, checked).work();
+      String worn = now.mask().map(MaskUse::respirator).orElse("");
       desk.out().println("Session %d: %s was worn.".formatted(id, worn));
     }
     return ExitCode.DONE;

@@ -78,12 +78,20 @@ final class RestoreCommand implements Callable<Integer> {
     }
   }
 
-  private static List<String> shown(
-      Path file, Restoring restoring, Found found, Optional<Lost> lost) {
+  private List<String> shown(Path file, Restoring restoring, Found found, Optional<Lost> lost) {
     List<String> lines = new ArrayList<>();
-    lines.add(
-        "The copy %s is whole: %s."
-            .formatted(file, BackupCommand.sessions(OptionalLong.of(restoring.sessions()))));
+    String sessions = BackupCommand.sessions(OptionalLong.of(restoring.sessions()));
+    if (restoring.problems().isEmpty()) {
+      lines.add("The copy %s is whole: %s.".formatted(file, sessions));
+    } else {
+      lines.add(
+          "The copy %s can be restored: %s. Not all of it is sound:".formatted(file, sessions));
+      lines.addAll(restoring.problems());
+      lines.add(
+          "Once it is in place, put such rows right with "
+              + desk.program().command("verify --mend")
+              + ".");
+    }
     lines.add(
         switch (found) {
           case NONE -> "There is no book yet that it would take the place of.";
@@ -134,6 +142,7 @@ final class RestoreCommand implements Callable<Integer> {
     return Json.object(
         "copy", file.toString(),
         "sessions", restoring.sessions(),
+        "problems", restoring.problems(),
         "lost_sessions", lost.map(Lost::sessions).orElse(null),
         "lost_from", lost.flatMap(Lost::first).map(LocalDate::toString).orElse(null),
         "lost_to", lost.flatMap(Lost::last).map(LocalDate::toString).orElse(null),

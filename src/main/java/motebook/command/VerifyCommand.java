@@ -73,7 +73,17 @@ final class VerifyCommand implements Callable<Integer> {
             ? "Keep %s as %s in the book, and enter %s into the history?"
                 .formatted(counted(rows), rows == 1 ? "it stands" : "they stand", them(rows))
             : "Put %s back to what the history holds?".formatted(counted(rows));
-    return yes || (Asking.possible(desk.world()) && Asking.yes(desk.world(), question));
+    if (!yes && !Asking.possible(desk.world())) {
+      desk.world()
+          .err()
+          .println(
+              keep
+                  ? "Add --yes to keep %s and enter %s into the history."
+                      .formatted(counted(rows), them(rows))
+                  : "Add --yes to put %s back to what the history holds.".formatted(counted(rows)));
+      return false;
+    }
+    return yes || Asking.yes(desk.world(), question);
   }
 
   private static String counted(int rows) {

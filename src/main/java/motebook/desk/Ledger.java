@@ -75,7 +75,8 @@ public final class Ledger {
 
   /** What some work would make of its day; nothing is written. */
   public PlanReport plan(Work work) {
-    return Plan.report(work, book.sessionsOn(work.date()), shop(work.date()), book::sessionsOn);
+    Logged logged = book.loggedBetween(work.date(), work.date());
+    return Plan.report(work, logged, shop(work.date()), book::sessionsOn);
   }
 
   /** A person's day, source by source. */

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import motebook.desk.PlanReport.Help;
+import motebook.journal.Flawed;
+import motebook.journal.Logged;
 import motebook.model.Place;
 import motebook.model.Session;
 import motebook.model.Work;
@@ -17,13 +19,14 @@ import motebook.reference.Control;
 public final class Plan {
   private final Work work;
   private final List<Session> others;
+  private final List<Flawed> leftOut;
   private final Shop shop;
   private final Function<LocalDate, List<Session>> beside;
 
-  private Plan(
-      Work work, List<Session> others, Shop shop, Function<LocalDate, List<Session>> beside) {
+  private Plan(Work work, Logged others, Shop shop, Function<LocalDate, List<Session>> beside) {
     this.work = work;
-    this.others = others;
+    this.others = others.sessions();
+    this.leftOut = others.leftOut();
     this.shop = shop;
     this.beside = beside;
   }
@@ -31,17 +34,18 @@ public final class Plan {
   /**
    * Reckons the day with the work in it.
    *
-   * @param sessions everybody's sessions of its day
+   * @param logged all that is on record of its day
    * @param shop the shop as it is on its day
    * @param beside everybody's sessions of the dates beside it, where the work may go on over
    *     midnight
    */
   public static PlanReport report(
-      Work work, List<Session> sessions, Shop shop, Function<LocalDate, List<Session>> beside) {
+      Work work, Logged logged, Shop shop, Function<LocalDate, List<Session>> beside) {
+    List<Session> sessions = logged.sessions();
     List<Session> replaced = sessions.stream().filter(each -> clashes(each, work)).toList();
     List<Session> others = new ArrayList<>(sessions);
     others.removeAll(replaced);
-    Plan plan = new Plan(work, others, shop, beside);
+    Plan plan = new Plan(work, new Logged(others, logged.leftOut()), shop, beside);
     DayReport day = plan.day(plan.sessions(work));
     LimitReach reach = LimitReach.of(work, 0, others, shop);
     return new PlanReport(work, replaced, plan.day(sessions), day, reach, plan.helps(day, reach));
@@ -56,7 +60,8 @@ public final class Plan {
   }
 
   private DayReport day(List<Session> sessions) {
-    return Day.report(new DayReckoning(work.date(), work.person(), sessions, shop), beside);
+    Logged logged = new Logged(sessions, leftOut);
+    return Day.report(new DayReckoning(work.date(), work.person(), logged, shop), beside);
   }
 
   private List<Session> sessions(Work planned) {

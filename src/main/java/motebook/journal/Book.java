@@ -10,6 +10,7 @@ import java.util.function.LongConsumer;
 import java.util.function.UnaryOperator;
 import motebook.journal.Deed.Subject;
 import motebook.model.Gear;
+import motebook.model.MaskUse;
 import motebook.model.Refusal;
 import motebook.model.Session;
 import motebook.model.Surroundings;
@@ -282,6 +283,32 @@ public final class Book implements AutoCloseable {
     return changes.make(
         Deed.changed(Subject.SESSION, id, "Changed a session to " + Told.whole(work)),
         () -> logging.amend(sessions.get(id), work, clock.getZone()));
+  }
+
+  /**
+   * Another respirator was worn in a session than it says; where it says none, all the time.
+   *
+   * @param checked whether its seal was checked; a check that is on record stays
+   * @throws Refusal if there is no such session, or no such respirator on its day
+   */
+  public Session wore(long id, String respirator, boolean checked) {
+    Work was = sessions.get(id).work();
+    String worn = rack.respirator(respirator, was.date()).name();
+    MaskUse use = was.mask().orElse(new MaskUse(worn, checked, 100)).of(worn);
+    return amend(id, was.withMask(use.checked(checked || use.checked())));
+  }
+
+  /**
+   * The seal of the respirator worn in a session was checked.
+   *
+   * @param held whether it held
+   * @throws Refusal if there is no such session, or no respirator was worn in it
+   */
+  public Session sealChecked(long id, boolean held) {
+    Work was = sessions.get(id).work();
+    MaskUse use =
+        was.mask().orElseThrow(() -> new Refusal("No respirator was worn in session " + id + "."));
+    return amend(id, was.withMask(use.checked(held)));
   }
 
   /**

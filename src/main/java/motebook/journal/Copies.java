@@ -148,7 +148,7 @@ final class Copies {
   // Another program may bring the book up to date meanwhile: the copy then has a form in between.
   private void verify(Path copy, int versionBefore) {
     try (Store other = Connections.open(copy, Connections.PATIENCE)) {
-      boolean sound = other.list("integrity", Row::text).equals(List.of("ok"));
+      boolean sound = Checkup.wholeFile(other);
       Migrations.State theirs = Migrations.state(other);
       Migrations.State ours = Migrations.state(store);
       if (!sound

@@ -5,12 +5,9 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import motebook.model.Refusal;
-import motebook.model.Respirator;
 import motebook.model.Text;
-import motebook.reference.Masks;
 
 /**
  * Checks the rows that come in and writes them. Once one was wrong nothing more is written, but the
@@ -22,7 +19,6 @@ final class Incoming implements Exchange.Receiver, AutoCloseable {
   private final Store store;
   private final Batches batches;
   private final Map<String, Set<String>> names = new HashMap<>();
-  private final Map<String, Respirator> respirators = new HashMap<>();
   private final List<String> complaints = new ArrayList<>();
   private long wrong;
   private long rows;
@@ -37,9 +33,7 @@ final class Incoming implements Exchange.Receiver, AutoCloseable {
     rows++;
     try {
       refuseUnknown(kind, values);
-      Entry entry = new Entry(kind, values);
-      RowChecks.check(entry);
-      refuseGasOnFilters(entry);
+      RowChecks.check(new Entry(kind, values));
       if (wrong == 0) {
         write(kind, values);
       }
@@ -53,17 +47,6 @@ final class Incoming implements Exchange.Receiver, AutoCloseable {
     wrong++;
     if (complaints.size() < MOST_TOLD) {
       complaints.add(where + ": " + what);
-    }
-  }
-
-  /** Keeps the respirators, and sees to it that none that is a filter itself bears a gas class. */
-  private void refuseGasOnFilters(Entry row) {
-    if (row.kind().name().equals("respirators")) {
-      Respirator mask = GearRowChecks.respirator(row);
-      respirators.put(mask.name(), mask);
-    } else if (row.kind().name().equals("elements")) {
-      Optional.ofNullable(respirators.get(row.text("respirator")))
-          .ifPresent(mask -> Masks.shipped().requireHeldBy(mask, row.text("class")));
     }
   }
 

@@ -23,14 +23,16 @@ public final class Restoring implements AutoCloseable {
   private final Path book;
   private final Path staged;
   private final LocalDate today;
-  private final long sessions;
+  private final Content content;
 
-  private Restoring(Path book, Path staged, LocalDate today, long sessions) {
+  private Restoring(Path book, Path staged, LocalDate today, Content content) {
     this.book = book;
     this.staged = staged;
     this.today = today;
-    this.sessions = sessions;
+    this.content = content;
   }
+
+  private record Content(long sessions, List<String> problems) {}
 
   /**
    * Checks a copy and makes it ready; nothing of the book is touched.
@@ -44,8 +46,7 @@ public final class Restoring implements AutoCloseable {
     refuseNone(copy, target);
     Path staged = stage(copy, target, copied);
     try {
-      long sessions = ready(staged, copy);
-      return new Restoring(target, staged, LocalDate.now(clock), sessions);
+      return new Restoring(target, staged, LocalDate.now(clock), ready(staged, copy));
     } catch (RuntimeException | Error first) {
       discard(staged);
       throw first;
@@ -76,7 +77,7 @@ public final class Restoring implements AutoCloseable {
         throw new BookTrouble(Troubles.foreign(copy));
       }
       Migrations.shipped().refuseNewer(source, state);
-      if (!source.list("integrity", Row::text).equals(List.of("ok"))) {
+      if (!Checkup.wholeFile(source)) {
         throw damaged(copy, "");
       }
       Path staged = Leavings.begin(Folders.make(book.getParent()), RESTORING);
@@ -96,21 +97,29 @@ public final class Restoring implements AutoCloseable {
     return new BookTrouble("The copy %s is damaged%s. Choose another copy.".formatted(copy, why));
   }
 
-  /** Brings the staged copy up to date and checks all that is in it; answers its sessions. */
-  private static long ready(Path staged, Path copy) {
+  /**
+   * Brings the staged copy up to date and checks all that is in it. A row that differs from the
+   * history, or names what is not known, keeps nothing else from being restored.
+   */
+  private static Content ready(Path staged, Path copy) {
     try (Store store = Connections.open(staged, Connections.PATIENCE)) {
       Migrations.shipped().stepsAfter(Migrations.state(store).version(), store);
-      List<String> problems = Checkup.problems(store);
-      if (!problems.isEmpty()) {
-        throw damaged(copy, ": " + problems.get(0).replaceAll("[.]$", ""));
+      List<String> broken = Checkup.broken(store);
+      if (!broken.isEmpty()) {
+        throw damaged(copy, ": " + broken.get(0).replaceAll("[.]$", ""));
       }
-      return store.number("session-count");
+      return new Content(store.number("session-count"), Checkup.problems(store));
     }
   }
 
   /** How many sessions the copy holds. */
   public long sessions() {
-    return sessions;
+    return content.sessions;
+  }
+
+  /** What is wrong with single rows of the copy, a sentence each; they are restored as they are. */
+  public List<String> problems() {
+    return content.problems;
   }
 
   /**

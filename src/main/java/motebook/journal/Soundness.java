@@ -21,6 +21,9 @@ import motebook.reference.Finishes;
  * holds of it, or that names what this program does not know, must not be estimated.
  */
 final class Soundness {
+  private static final List<String> UNREADABLE =
+      List.of("What the history holds of it cannot be read.");
+
   private final Store store;
   private final LocalDate first;
   private final RowHistory history;
@@ -73,9 +76,12 @@ final class Soundness {
       return List.of();
     }
     try {
-      return history.ofSession(row.getLong(Column.ID)).stream().map(Mismatch::sentence).toList();
+      List<Mismatch> damage = history.ofSession(row.getLong(Column.ID));
+      return damage.isEmpty() || history.unreadable() == 0
+          ? damage.stream().map(Mismatch::sentence).toList()
+          : UNREADABLE;
     } catch (BookTrouble e) {
-      return List.of("What the history holds of it cannot be read.");
+      return UNREADABLE;
     }
   }
 

@@ -92,7 +92,7 @@ public final class DayText {
     return lines;
   }
 
-  private static List<String> leftOut(DayReport day) {
+  static List<String> leftOut(DayReport day) {
     return LeftOut.sentences(day.leftOut()).stream().map(said -> "left out  " + said).toList();
   }
 

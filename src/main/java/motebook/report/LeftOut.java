@@ -2,6 +2,8 @@ package motebook.report;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import motebook.journal.Flawed;
 import motebook.model.MinuteOfDay;
 import motebook.model.Text;
@@ -24,6 +26,18 @@ public final class LeftOut {
       said.add(MEANS);
     }
     return said;
+  }
+
+  /** {@code Session 4 is left out. …}: which, without why; empty where nothing is left out. */
+  public static Optional<String> briefly(List<Flawed> sessions) {
+    String which =
+        sessions.stream().map(session -> "" + session.id()).collect(Collectors.joining(", "));
+    return sessions.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            (sessions.size() == 1 ? "Session " + which + " is" : "Sessions " + which + " are")
+                + " left out. "
+                + MEANS);
   }
 
   private static String sentence(Flawed session) {

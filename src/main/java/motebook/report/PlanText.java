@@ -76,6 +76,7 @@ public final class PlanText {
   private List<String> plan(PlanReport plan) {
     List<String> lines = new ArrayList<>();
     plan.replaced().forEach(session -> lines.add("instead   of " + replaced(session)));
+    lines.addAll(DayText.leftOut(plan.day()));
     lines.add("meanwhile " + meanwhile(plan.line()));
     lines.addAll(DayText.refused(plan.line(), "", CreditText.ahead(program)));
     lines.addAll(DayText.dose(plan.day(), ink, "of work"));

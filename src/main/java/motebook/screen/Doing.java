@@ -3,7 +3,6 @@ package motebook.screen;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.UnaryOperator;
 import motebook.journal.Book;
 import motebook.model.Action;
 import motebook.model.Action.ChangeElement;
@@ -18,10 +17,8 @@ import motebook.model.Action.RemoveFitRecord;
 import motebook.model.Action.WearInSession;
 import motebook.model.FitRecord.Medical;
 import motebook.model.FitRecord.Training;
-import motebook.model.MaskUse;
 import motebook.model.Retirement;
 import motebook.model.Upkeep;
-import motebook.model.Work;
 
 /** Writes the actions that a yes is enough for. */
 final class Doing {
@@ -46,9 +43,9 @@ final class Doing {
               new Upkeep(
                   0, done.filter(), today, Optional.empty(), done.what(), OptionalDouble.empty()));
     } else if (action instanceof RecordSealCheck check) {
-      wearing(check.session(), use -> use.checked(true));
+      book.sealChecked(check.session(), true);
     } else if (action instanceof WearInSession wear) {
-      wearing(wear.session(), use -> use.of(wear.respirator()));
+      book.wore(wear.session(), wear.respirator(), false);
     } else {
       ofThePerson(action);
     }
@@ -66,10 +63,5 @@ final class Doing {
     } else {
       throw new IllegalArgumentException("more than a yes is needed: " + action);
     }
-  }
-
-  private void wearing(long session, UnaryOperator<MaskUse> change) {
-    Work was = book.session(session).orElseThrow().work();
-    book.amend(session, was.withMask(change.apply(was.mask().orElseThrow())));
   }
 }

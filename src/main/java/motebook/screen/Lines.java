@@ -16,6 +16,7 @@ import motebook.entry.Scene;
 import motebook.entry.SpokenLine;
 import motebook.journal.Book;
 import motebook.journal.BookTrouble;
+import motebook.journal.Logged;
 import motebook.model.Refusal;
 import motebook.model.Session;
 import motebook.model.Work;
@@ -171,7 +172,8 @@ final class Lines {
   }
 
   private Understood understood(Work work, Optional<Session> except) {
-    List<Session> before = book.sessionsOn(work.date());
+    Logged logged = book.loggedBetween(work.date(), work.date());
+    List<Session> before = logged.sessions();
     List<Session> after = new ArrayList<>(before);
     except.ifPresent(session -> after.removeIf(other -> other.id() == session.id()));
     Optional<Clash> clash = clash(work, after);
@@ -185,6 +187,7 @@ final class Lines {
         then.outside().estimate().central(),
         then.outside().chanceOverLimit(),
         then.uncovered(),
+        logged.leftOut(),
         clash);
   }
 

@@ -125,7 +125,9 @@ class LimitsContractTest {
     assertThat(at(day, "limits_shown", 0, "key")).isEqualTo("acgih-wood");
     assertThat(number(day, "limits_shown", 0, "chance_over_outside"))
         .isCloseTo(0.808734, within(1e-6));
+    assertThat(at(day, "limits_shown", 0, "judges")).isEqualTo(true);
     assertThat(at(day, "limits_shown", 1, "key")).isEqualTo("osha-pnor-respirable");
+    assertThat(at(day, "limits_shown", 1, "judges")).isEqualTo(false);
     assertThat(done("week 2026-03-02")).contains("over the advisory limit 1 day");
     assertThat(number(shell.json("week 2026-03-02"), "days_over_advisory")).isEqualTo(1);
     assertThat(done("plan 60m orbital sanding of oak at 9:00 on 2026-03-09"))

@@ -10,6 +10,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
 import java.util.Map;
+import motebook.report.LeftOut;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -100,6 +101,16 @@ class VerifyCommandTest {
   }
 
   @Test
+  void a_plan_leaves_out_what_is_damaged_and_says_so() throws SQLException {
+    String line = "plan \"30m table saw of oak at 14:00\"";
+    assertThat(done(line)).doesNotContain("left out");
+    damage("session", "UPDATE session SET minutes = 99 WHERE id = 1");
+    assertThat(done(line))
+        .contains("left out  Session 1 (2026-03-02 09:00")
+        .contains(LeftOut.MEANS);
+  }
+
+  @Test
   void amounts_and_controls_are_held_against_the_history_too() throws SQLException {
     damage("session_control", "UPDATE session_control SET control = 'collector'");
     assertThat(shell.say("verify").out())
@@ -111,7 +122,9 @@ class VerifyCommandTest {
   void what_differs_is_put_back_after_a_yes_and_undo_takes_that_back() throws SQLException {
     Map<String, Object> before = shell.json("day");
     damage("session", "UPDATE session SET minutes = 99, note = 'x' WHERE id = 1");
-    assertThat(shell.say("verify --mend").code()).as("nobody to ask").isEqualTo(4);
+    Shell.Said nobody = shell.say("verify --mend");
+    assertThat(nobody.code()).as("nobody to ask").isEqualTo(4);
+    assertThat(nobody.err()).contains("Add --yes to put this row back to what the history holds.");
     assertThat(shell.atTerminal().typing("no\n").say("verify --mend").code()).isEqualTo(4);
     assertThat(shell.typing("yes\n").say("verify --mend").out())
         .contains("Put right: 1 row", "The book is whole");

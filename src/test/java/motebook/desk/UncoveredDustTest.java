@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import motebook.desk.LimitReach.State;
+import motebook.journal.Logged;
 import motebook.model.Session;
 import motebook.model.Stopwatch;
 import motebook.model.Work;
@@ -24,7 +25,7 @@ class UncoveredDustTest {
 
   private static PlanReport plan(Shops day, String what) {
     Work work = new Shops().me("13:00", 30, what).sessions().get(0).work();
-    return Plan.report(work, day.sessions(), day.shop(), date -> List.of());
+    return Plan.report(work, new Logged(day.sessions(), List.of()), day.shop(), date -> List.of());
   }
 
   @ParameterizedTest

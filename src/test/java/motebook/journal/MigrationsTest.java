@@ -11,11 +11,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
 import java.util.stream.Stream;
 import motebook.model.Sample;
+import motebook.model.Session;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 class MigrationsTest {
   private static final int SHIPPED = Migration.FILES.size();
   private static final int NEXT = SHIPPED + 1;
+  private static final int CHECKED_IMAGES = 6;
   private static final int SAMPLES_WERE_PERSONAL = 11;
 
   @TempDir Path folder;
@@ -122,6 +125,58 @@ class MigrationsTest {
     Shop.open(folder).close();
     try (Store store = Connections.open(Shop.file(folder), Connections.PATIENCE)) {
       assertThat(Migrations.state(store).inWal()).isTrue();
+    }
+  }
+
+  @Test
+  void a_row_of_the_history_that_cannot_be_read_is_kept_as_it_is_and_told_by_verify()
+      throws SQLException, IOException {
+    Files.createDirectory(folder.resolve("old"));
+    Path old = Shop.file(folder.resolve("old"));
+    Book.open(old, CLOCK, new Migrations(CHECKED_IMAGES, Migration::shipped)).close();
+    String damaged;
+    try (Connection raw = DriverManager.getConnection("jdbc:sqlite:" + old);
+        Statement statement = raw.createStatement()) {
+      statement.executeUpdate(
+          "BEGIN; INSERT INTO change (id, at, what) VALUES (1, '2026-03-02T18:00:00Z', 'Logged');"
+              + "INSERT INTO open_change (id, change_id) VALUES (1, 1)");
+      for (int start : List.of(540, 660)) {
+        statement.executeUpdate(
+            "INSERT INTO session (person_id, place_id, date, start_minute, minutes, zone,"
+                + " starts_at, operation, material, note) VALUES (1, 1, '2026-03-02', "
+                + start
+                + ", 60, 'UTC', '2026-03-02T09:00:00Z', 'table-saw', 'oak', '')");
+      }
+      statement.executeUpdate(
+          "DELETE FROM open_change; COMMIT; PRAGMA ignore_check_constraints = ON;"
+              + "DROP TRIGGER change_row_stays;"
+              + "UPDATE change_row SET after = '[' || substr(after, 2) WHERE id = 1;"
+              + "CREATE TRIGGER change_row_stays BEFORE UPDATE ON change_row BEGIN"
+              + "  SELECT RAISE(ABORT, 'the record of a change is never rewritten'); END;");
+      damaged = image(statement);
+    }
+    try (Book book = Book.open(old, CLOCK)) {
+      assertThat(book.verify())
+          .containsExactly("The history is damaged: 1 of its rows cannot be read.");
+      assertThat(book.sessionsOn(MONDAY)).extracting(Session::id).containsExactly(2L);
+      assertThat(book.loggedBetween(MONDAY, MONDAY).leftOut())
+          .singleElement()
+          .satisfies(
+              session ->
+                  assertThat(session.details())
+                      .containsExactly("What the history holds of it cannot be read."));
+      book.log(work("15:00", 30));
+      assertThat(book.sessionsOn(MONDAY)).hasSize(2);
+    }
+    try (Connection raw = DriverManager.getConnection("jdbc:sqlite:" + old);
+        Statement statement = raw.createStatement()) {
+      assertThat(image(statement)).isEqualTo(damaged).startsWith("[");
+    }
+  }
+
+  private static String image(Statement statement) throws SQLException {
+    try (ResultSet row = statement.executeQuery("SELECT after FROM change_row WHERE id = 1")) {
+      return row.getString(1);
     }
   }
 

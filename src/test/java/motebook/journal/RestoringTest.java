@@ -191,6 +191,34 @@ class RestoringTest {
   }
 
   @Test
+  void a_copy_with_a_row_that_differs_is_restored_and_the_row_is_put_right_afterwards()
+      throws SQLException {
+    bookAndCopy();
+    try (var connection = DriverManager.getConnection("jdbc:sqlite:" + copy());
+        var statement = connection.createStatement()) {
+      String trigger;
+      try (var row =
+          statement.executeQuery("SELECT sql FROM sqlite_schema WHERE name = 'session_updated'")) {
+        trigger = row.getString(1);
+      }
+      statement.executeUpdate("DROP TRIGGER session_updated");
+      statement.executeUpdate("UPDATE session SET minutes = 31");
+      statement.executeUpdate(trigger);
+    }
+    try (Restoring restoring = Restoring.of(Shop.file(folder), copy(), CLOCK, bytes -> {})) {
+      assertThat(restoring.problems())
+          .singleElement()
+          .asString()
+          .contains("minutes is 31, the history holds 30");
+      restoring.run(share -> {});
+    }
+    try (Book book = Shop.open(folder)) {
+      assertThat(book.mending().fromHistory()).isEqualTo(1);
+    }
+    assertThat(sessions(Shop.file(folder))).isEqualTo(1);
+  }
+
+  @Test
   void a_copy_of_a_newer_program_is_refused() throws SQLException {
     bookAndCopy();
     try (var connection = DriverManager.getConnection("jdbc:sqlite:" + copy());

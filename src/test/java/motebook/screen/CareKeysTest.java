@@ -1,14 +1,20 @@
 package motebook.screen;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
 import java.time.LocalDate;
 import java.util.List;
+import motebook.model.Action;
 import motebook.model.FitRecord.FaceChange;
 import motebook.model.FitRecord.FitTest;
 import motebook.model.FitRecord.Qualitative;
 import motebook.model.FitRecord.Quantitative;
+import motebook.model.Refusal;
 import motebook.screen.state.CareSheet.Tab;
 import motebook.screen.state.Focus;
 import org.junit.jupiter.api.AfterEach;
@@ -45,6 +51,35 @@ class CareKeysTest {
       pilot.press("Down");
     }
     throw new AssertionError("nothing due is told with " + words);
+  }
+
+  @Test
+  void a_session_or_a_mask_that_is_gone_is_refused_in_words() {
+    Doing doing = new Doing(pilot.book(), LocalDate.of(2026, 3, 2));
+    assertThatThrownBy(() -> doing.done(new Action.WearInSession(999, "half mask")))
+        .isInstanceOf(Refusal.class)
+        .hasMessageContaining("no session with the number 999");
+    assertThatThrownBy(() -> doing.done(new Action.RecordSealCheck(999)))
+        .isInstanceOf(Refusal.class);
+    assertThatThrownBy(() -> doing.done(new Action.WearInSession(1, "gone")))
+        .isInstanceOf(Refusal.class)
+        .hasMessageContaining("gone");
+    assertThatThrownBy(() -> doing.done(new Action.RecordSealCheck(1)))
+        .isInstanceOf(Refusal.class)
+        .hasMessage("No respirator was worn in session 1.");
+  }
+
+  @Test
+  void the_line_says_what_is_left_out_of_its_figures() throws Exception {
+    pilot.type("20m drilling of oak at 7:00").press("Enter");
+    long id = pilot.book().lastSessionOf("me").orElseThrow().id();
+    try (Connection raw = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("book.db"));
+        Statement statement = raw.createStatement()) {
+      statement.executeUpdate("DROP TRIGGER session_updated");
+      statement.executeUpdate("UPDATE session SET minutes = 21 WHERE id = " + id);
+    }
+    pilot.type("20m drilling of oak at 6:00");
+    assertThat(pilot.screen()).contains("Session " + id + " is left out. What is left out is in");
   }
 
   @Test

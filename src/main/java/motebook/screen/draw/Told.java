@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import motebook.model.Figures;
+import motebook.report.LeftOut;
 import motebook.screen.state.Acts;
 import motebook.screen.state.Asked;
 import motebook.screen.state.Fault;
@@ -103,6 +104,8 @@ record Told(List<Part> parts, List<Part> last, Optional<Fault> fault) {
     List<Part> last = new ArrayList<>();
     understood.clash().ifPresent(clash -> last.addAll(parts(clash.told(), Role.WARNING, columns)));
     last.add(new Part(Fit.into(dose(understood), columns), Role.PLAIN));
+    LeftOut.briefly(understood.leftOut())
+        .ifPresent(said -> last.addAll(parts(said, Role.WARNING, columns)));
     return new Told(parts(understood.said(), Role.DONE, columns), last, Optional.empty());
   }
 

@@ -6,6 +6,7 @@ import motebook.desk.Timing;
 import motebook.model.Figures;
 import motebook.model.MinuteOfDay;
 import motebook.model.Stopwatch.Doubt;
+import motebook.report.LeftOut;
 import motebook.report.LimitText;
 import motebook.screen.state.DayPage;
 import motebook.screen.state.Focus;
@@ -37,10 +38,11 @@ final class WatchRow {
                 + ". "
                 + dose(state, timing)
                 + left(timing)
+                + leftOut(state)
                 + clear(timing),
             columns,
-            3)
-        : List.of(Fit.into(time(timing) + ". " + left(timing), columns));
+            leftOut(state).isEmpty() ? 3 : 5)
+        : List.of(Fit.into(time(timing) + ". " + left(timing) + leftOut(state), columns));
   }
 
   // What the clock says of the time worked cannot be trusted, and so no dose of it either.
@@ -85,6 +87,15 @@ final class WatchRow {
       return "Ctrl-T goes on, Ctrl-X or the word stop ends it.";
     }
     return timing.reach().map(LimitText::left).orElse("");
+  }
+
+  private static String leftOut(State state) {
+    return state
+        .sheet()
+        .current()
+        .flatMap(page -> LeftOut.briefly(page.report().leftOut()))
+        .map(said -> " " + said)
+        .orElse("");
   }
 
   private static String clear(Timing timing) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import motebook.desk.Uncovered;
+import motebook.journal.Flawed;
 import motebook.model.Work;
 
 /**
@@ -37,6 +38,7 @@ public record Reading(
    * @param doseAfter the same with this work in it, mg/m³
    * @param chanceAfter chance that the day is over its limit with this work in it, 0 to 1
    * @param uncovered the dust of that day that no limit covers; empty where there is none
+   * @param leftOut the sessions of that day that cannot be gone by, and are in neither dose
    * @param clash what it overlaps, if it overlaps something
    */
   public record Understood(
@@ -46,6 +48,7 @@ public record Reading(
       double doseAfter,
       OptionalDouble chanceAfter,
       Optional<Uncovered> uncovered,
+      List<Flawed> leftOut,
       Optional<Clash> clash) {}
 
   /**
