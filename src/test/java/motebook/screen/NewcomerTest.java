@@ -87,6 +87,17 @@ class NewcomerTest {
   }
 
   @Test
+  void what_makes_somebody_leave_is_said_in_full_at_every_size() {
+    pilot.say("60m finishing using 4000ml lacquer at 9:00");
+    for (int[] size : new int[][] {{60, 15}, {80, 24}, {120, 40}}) {
+      pilot.resize(size[0], size[1]).press("Up");
+      assertThat(words())
+          .contains("Leave the area and ventilate:")
+          .contains("entering such air is licensed work.");
+    }
+  }
+
+  @Test
   void backspace_edits_what_stands_in_a_field() {
     pilot.say("settings").press("Backspace").type("y").press("Enter");
     assertThat(pilot.book().settings().person()).isEqualTo("my");

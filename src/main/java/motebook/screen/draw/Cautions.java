@@ -20,6 +20,13 @@ final class Cautions {
     return full(page, columns).size();
   }
 
+  /** What comes before all else, each said in full however small the screen is. */
+  static List<String> alarms(DayPage page, int columns) {
+    return ProtectionWords.alarms(page.report()).stream()
+        .flatMap(alarm -> Fit.wrap("! " + alarm, columns).stream())
+        .toList();
+  }
+
   private static List<String> full(DayPage page, int columns) {
     List<String> lines = new ArrayList<>();
     sentences(page).forEach(sentence -> lines.addAll(Fit.wrap(sentence, columns)));
@@ -69,17 +76,21 @@ final class Cautions {
   }
 
   /**
-   * In full where they fit, else the first of them in one row each; the last says how many more.
+   * In full where they fit, else the alarms in full and the others in one row each; the last says
+   * how many more.
    */
   static List<String> lines(DayPage page, int columns, int rows) {
     List<String> full = full(page, columns);
     if (full.size() <= rows) {
       return full;
     }
-    List<String> lines = new ArrayList<>();
+    List<String> alarms = alarms(page, columns);
+    List<String> lines = new ArrayList<>(alarms.subList(0, Math.min(rows, alarms.size())));
     List<String> all = sentences(page);
-    for (int row = 0; row < Math.min(rows, all.size()); row++) {
-      int more = row == rows - 1 ? all.size() - rows : 0;
+    all.subList(0, ProtectionWords.alarms(page.report()).size()).clear();
+    int room = rows - lines.size();
+    for (int row = 0; row < Math.min(room, all.size()); row++) {
+      int more = row == room - 1 ? all.size() - room : 0;
       String rest = more > 0 ? "  notes: " + more + " more" : "";
       lines.add(Fit.into(all.get(row), columns - rest.length()) + rest);
     }

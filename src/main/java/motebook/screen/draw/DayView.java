@@ -70,9 +70,11 @@ final class DayView {
     Air air = page.air().get(Math.floorMod(state.sheet().place(), page.air().size()));
     int columns = canvas.columns() - AirStrip.MARGIN - 1;
     Hours hours = Hours.of(page, state.now(), columns);
-    legend(page, air);
-    strip(page, air, hours, rows);
-    bars(page, air, hours, rows);
+    if (rows.strip() > 0) {
+      legend(page, air);
+      strip(page, air, hours, rows);
+      bars(page, air, hours, rows);
+    }
     if (rows.wide()) {
       new Gauge(canvas, page.report()).columns(rows.gauge(), rows.verdict());
     } else if (rows.gauged()) {

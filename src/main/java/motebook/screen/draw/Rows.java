@@ -9,7 +9,7 @@ import motebook.screen.state.State;
 /**
  * How the rows of the day are shared out.
  *
- * @param strip rows of the air strip, which begins in row 2
+ * @param strip rows of the air strip, which begins in row 2; 0 where alarms need the charts' room
  * @param others whether others have a row of bars
  * @param masks whether masks have a row of bars
  * @param wide whether both sides of the gauge stand beside each other
@@ -42,11 +42,15 @@ record Rows(
     boolean others = tall && somebodyElse(page);
     boolean masks = tall && Wording.masked(page.report());
     int bars = 2 + (others ? 1 : 0) + (masks ? 1 : 0);
-    int strip = strip(height) - (bars > 3 ? 1 : 0);
-    int gauge = 2 + strip + bars;
-    int below = gauge + gaugeRows(tall, wide, state);
     List<String> vapour = tall ? vapour(page, width) : List.of();
     int foot = foot(height, width, state);
+    int alarms = Cautions.alarms(page, width - 2).size();
+    int highest = strip(height) - (bars > 3 ? 1 : 0);
+    int left = foot - 2 - highest - bars - gaugeRows(tall, wide, state) - vapour.size();
+    boolean charted = alarms == 0 || alarms < left;
+    int strip = charted ? highest : 0;
+    int gauge = charted ? 2 + strip + bars : 1;
+    int below = gauge + gaugeRows(tall, wide, state);
     int room = foot - below - vapour.size() - SessionList.wanted(page);
     boolean verdict =
         wide
@@ -56,9 +60,9 @@ record Rows(
     int free = foot - list;
     int spare = free - SessionList.wanted(page);
     int least = tall && Foot.wanted(state, width) == 0 ? 1 : 0;
+    int usual = Math.max(least, Math.min(spare, free - LEAST_LIST));
     int kept =
-        Math.min(
-            Cautions.wanted(page, width - 2), Math.max(least, Math.min(spare, free - LEAST_LIST)));
+        Math.min(Cautions.wanted(page, width - 2), Math.max(usual, Math.min(alarms, free - 1)));
     return new Rows(
         strip,
         others,
