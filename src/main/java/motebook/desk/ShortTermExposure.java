@@ -25,7 +25,6 @@ final class ShortTermExposure {
   private final VapourReckoning vapour;
   private final ToDoubleFunction<Breath> share;
   private final Optional<ShortTermExposure> outside;
-  private final Map<Solvent, Double> saturatedPpm;
   private final Map<Drying, BreathedAir> airs = new HashMap<>();
   private final Map<Alone, WorstWindow> alone = new HashMap<>();
 
@@ -34,20 +33,15 @@ final class ShortTermExposure {
   private record Span(int first, int last) {}
 
   private ShortTermExposure(
-      VapourReckoning vapour,
-      ToDoubleFunction<Breath> share,
-      Optional<ShortTermExposure> outside,
-      Map<Solvent, Double> saturatedPpm) {
+      VapourReckoning vapour, ToDoubleFunction<Breath> share, Optional<ShortTermExposure> outside) {
     this.vapour = vapour;
     this.share = share;
     this.outside = outside;
-    this.saturatedPpm = saturatedPpm;
   }
 
   /** Outside the mask. */
   static ShortTermExposure outside(VapourReckoning vapour) {
-    return new ShortTermExposure(
-        vapour, breath -> 1, Optional.empty(), VapourReckoning.saturatedPpm(vapour.breathed()));
+    return new ShortTermExposure(vapour, breath -> 1, Optional.empty());
   }
 
   /**
@@ -56,14 +50,15 @@ final class ShortTermExposure {
    * @param part of what is outside in a stretch, 0 to 1
    */
   ShortTermExposure inside(ToDoubleFunction<Breath> part) {
-    return new ShortTermExposure(vapour, part, Optional.of(this), saturatedPpm);
+    return new ShortTermExposure(vapour, part, Optional.of(this));
   }
 
   /**
-   * The most of some solvents that air of 25 °C holds beside all that the day's finishes give off.
+   * The most of some solvents that air of 25 °C holds. Each is held by its own pressure, not by its
+   * share of the finish: the heavy part of a drying film becomes nearly all of it.
    */
   double mostPpm(List<Solvent> solvents) {
-    return solvents.stream().mapToDouble(one -> saturatedPpm.getOrDefault(one, 0.0)).sum();
+    return solvents.stream().mapToDouble(Solvent::saturatedPpm).sum();
   }
 
   /** Over the whole day, ppm. */

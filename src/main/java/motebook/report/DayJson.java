@@ -36,7 +36,7 @@ public final class DayJson {
             "limits_shown", day.limits().beside().stream().map(DayJson::beside).toList(),
             "long_day", day.limits().longDay().map(ReviewJson::longDay).orElse(null),
             "nights", day.limits().nights().stream().map(DayJson::night).toList(),
-            "sessions", day.sessions().stream().map(DayJson::session).toList(),
+            "sessions", day.sessions().stream().map(line -> session(line, day)).toList(),
             "twa",
                 Json.object(
                     "outside", twa(day.outside()),
@@ -112,6 +112,12 @@ public final class DayJson {
     return constant.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
   }
 
+  private static Map<String, Object> session(SessionLine line, DayReport day) {
+    Map<String, Object> session = session(line);
+    VapourJson.addTo(session, line.source(), day.vapour());
+    return session;
+  }
+
   private static Map<String, Object> session(SessionLine line) {
     Work work = line.source().session().work();
     Map<String, Object> object =
@@ -132,7 +138,6 @@ public final class DayJson {
             "rough", line.source().rough(),
             "note", work.note());
     line.credit().vapour().ifPresent(v -> object.put("credited_apf_vapour", v.apf()));
-    VapourJson.addTo(object, line.source());
     return object;
   }
 

@@ -3,6 +3,7 @@ package motebook.report;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import motebook.desk.DayReport;
 import motebook.desk.Fire;
 import motebook.desk.Source;
@@ -70,12 +71,15 @@ final class VapourJson {
         "authority", row.limit().authority().name());
   }
 
-  /** Adds to a session what was used in it. */
-  static void addTo(Map<String, Object> session, Source source) {
+  /** Adds to a session what was used in it, and what its mask counts for where there was vapour. */
+  static void addTo(Map<String, Object> session, Source source, Optional<VapourReport> vapour) {
     List<Amount> amounts = source.session().work().amounts();
     if (!amounts.isEmpty()) {
       session.put("finishes", amounts.stream().map(VapourJson::amount).toList());
     }
+    vapour
+        .flatMap(day -> day.credit(source))
+        .ifPresent(credit -> session.put("credited_apf_vapour", credit.vapourApf()));
   }
 
   private static Map<String, Object> amount(Amount amount) {

@@ -75,7 +75,7 @@ class UncoveredScreensTest {
   void the_week_counts_it_apart_and_advises_nothing_for_it() {
     pilot.resize(120, 40).say("week");
     assertThat(screen())
-        .contains("over the limit: no day (best estimate, outside the mask); 1 day with dust that")
+        .contains("over the limit: not judged: 1 day (dust that no limit covers)")
         .doesNotContain("would have been");
   }
 
