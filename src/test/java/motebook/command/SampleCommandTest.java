@@ -336,7 +336,7 @@ class SampleCommandTest {
         .doesNotContain("pump");
     assertThat((List<?>) shell.json("sample list").get("samples")).hasSize(1);
     shell.atTerminal().typing("no\n");
-    assertThat(shell.say(area).out()).contains("Nothing was changed");
+    assertThat(shell.say(area).err()).contains("Nothing was changed");
     shell.atTerminal().typing("yes\n");
     assertThat(shell.say(area).code()).isZero();
   }
