@@ -192,7 +192,7 @@ class ShopMonthTest {
         .contains(
             "fit hair --person me --to 2026-02-01",
             "fit checked " + sessionOn("2026-02-10") + " --result PASS-OR-FAIL",
-            "gear add element \"P100 hood\" --for hood --class P100 --opened 2026-02-02 --until 2026-02-09",
+            "gear add element \"HE hood\" --for hood --class HE --opened 2026-02-02 --until 2026-02-09",
             "gear change cans --on 2026-02-26");
     assertThat(done).anySatisfy(command -> assertThat(command).startsWith("gear change pads"));
     assertThat(done).anySatisfy(command -> assertThat(command).startsWith("fit record"));
