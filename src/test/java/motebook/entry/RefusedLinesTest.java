@@ -183,6 +183,6 @@ class RefusedLinesTest {
         .message()
         .contains("two ways")
         .contains("\"9m orbital sanding of particleboard in shop")
-        .contains("\"9m floor sanding of mixed or unknown wood in shop");
+        .contains("\"9m floor sanding of reclaimed wood in shop");
   }
 }
